@@ -1,0 +1,34 @@
+/**
+ * The core's public face, for scripts: every formula and function by name, grouped by topic.
+ *
+ * Pages import the single files instead, so that they ship only what they show.
+ */
+
+export { closeFocusFocalLength, closeFocusFocalLengthFormula } from './gaussian/close-focus-focal-length.formula.ts';
+export { referenceDiagonal, cropFactor, cropFactorFormula } from './gaussian/crop-factor.formula.ts';
+export { effectiveFNumber, effectiveFNumberFormula } from './gaussian/effective-f-number.formula.ts';
+export { entrancePupilDistance, entrancePupilDistanceFormula } from './gaussian/entrance-pupil-distance.formula.ts';
+export { entrancePupil, entrancePupilFormula } from './gaussian/entrance-pupil.formula.ts';
+export { extensionForMagnification, extensionForMagnificationFormula } from './gaussian/extension-for-magnification.formula.ts';
+export { fNumberFromAperture, fNumberFromApertureFormula } from './gaussian/f-number-from-aperture.formula.ts';
+export { fieldHeight, fieldHeightFormula } from './gaussian/field-height.formula.ts';
+export { fieldWidth, fieldWidthFormula } from './gaussian/field-width.formula.ts';
+export { focalLengthFromConjugates, focalLengthFromConjugatesFormula } from './gaussian/focal-length-from-conjugates.formula.ts';
+export { focusDistance, focusDistanceFormula } from './gaussian/focus-distance.formula.ts';
+export { imageDistanceOfSubject, imageDistanceOfSubjectFormula } from './gaussian/image-distance-of-subject.formula.ts';
+export { imageDistance, imageDistanceFormula } from './gaussian/image-distance.formula.ts';
+export { imageWidth, imageWidthFormula } from './gaussian/image-width.formula.ts';
+export { lightLoss, lightLossFormula } from './gaussian/light-loss.formula.ts';
+export { magnificationFromExtension, magnificationFromExtensionFormula } from './gaussian/magnification-from-extension.formula.ts';
+export { magnificationFromField, magnificationFromFieldFormula } from './gaussian/magnification-from-field.formula.ts';
+export { magnificationOfSubject, magnificationOfSubjectFormula } from './gaussian/magnification-of-subject.formula.ts';
+export { magnification, magnificationFormula } from './gaussian/magnification.formula.ts';
+export { nearestFocusDistance, nearestFocusDistanceFormula } from './gaussian/nearest-focus-distance.formula.ts';
+export { imageBeyondFocus, magnificationBeyondFocus, type BeyondFocus } from './gaussian/newton.ts';
+export { numericalAperture, numericalApertureFormula } from './gaussian/numerical-aperture.formula.ts';
+export { pixelPitch } from './gaussian/pixel-pitch.ts';
+export { pixelsPerMillimetre, pixelsPerMillimetreFormula } from './gaussian/pixels-per-millimetre.formula.ts';
+export { powerInContact, focalLengthInContact } from './gaussian/powers-in-contact.ts';
+export { subjectDistance, subjectDistanceFormula } from './gaussian/subject-distance.formula.ts';
+export { workingDistance, workingDistanceFormula } from './gaussian/working-distance.formula.ts';
+
