@@ -31,7 +31,7 @@ const table = {
   'subject-width': [blue, 'long'],
   'subject-depth': [blue, 'long'],
   'background-distance': [blue, 'dashed'],
-  'background-width': [blue, 'dotted'],
+  'background-width': [blue, 'double'],
   'viewing-distance': [blue, 'solid'],
   'working-distance': [green, 'long'],
   // behind the lens

@@ -1,0 +1,19 @@
+import type { Plugin } from 'vite';
+
+const olderFormat = /,\s*url\([^)]+\.(?:woff|ttf)\)\s*format\((["'])(?:woff|truetype)\1\)/g;
+
+/** KaTeX's style sheet without its woff and ttf copies: every browser that runs these pages reads woff2. */
+export function withWoff2Only(css: string): string {
+  return css.replace(olderFormat, '');
+}
+
+/** Vite plugin: trims KaTeX's style sheet before its font files are gathered, so that 40 of 60 never reach the build. */
+export function katexWoff2(): Plugin {
+  return {
+    name: 'katex-woff2',
+    enforce: 'pre',
+    transform(code, id) {
+      return /\/katex(?:\.min)?\.css(?:\?|$)/.test(id) ? { code: withWoff2Only(code), map: null } : undefined;
+    },
+  };
+}
