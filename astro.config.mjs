@@ -1,0 +1,35 @@
+import mdx from '@astrojs/mdx';
+import { unified } from '@astrojs/markdown-remark';
+import svelte from '@astrojs/svelte';
+import { defineConfig } from 'astro/config';
+import rehypeKatex from 'rehype-katex';
+import remarkMath from 'remark-math';
+import { failOnBadTex } from './site/controls/formula/fail-on-bad-tex.ts';
+
+export default defineConfig({
+  srcDir: './site',
+  publicDir: './site/public',
+  base: process.env.BASE_PATH ?? '/',
+  trailingSlash: 'always',
+  build: { inlineStylesheets: 'never' },
+  devToolbar: { enabled: false },
+  markdown: { processor: unified({ remarkPlugins: [remarkMath], rehypePlugins: [rehypeKatex, failOnBadTex] }) },
+  integrations: [svelte(), mdx()],
+  security: {
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "img-src 'self' data: blob:",
+        "font-src 'self'",
+        "connect-src 'self'",
+        "worker-src 'self' blob:",
+        "object-src 'none'",
+        "base-uri 'self'",
+        "form-action 'self'",
+      ],
+      // KaTeX and figures set sizes in style attributes; styles cannot run code, scripts stay on hashes alone.
+      styleDirective: { resources: ["'self'", { resource: "'unsafe-inline'", kind: "attribute" }] },
+    },
+  },
+  vite: { preview: { strictPort: true } },
+});

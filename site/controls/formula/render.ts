@@ -1,0 +1,50 @@
+import katex from 'katex';
+import type { Formula } from '#core/quantity/formula.ts';
+import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
+
+/**
+ * Formulas are rendered while the site is built; no formula engine travels to readers.
+ *
+ * Each `\q{id}` becomes either the quantity's letter, marked `data-quantity`, or its number, marked `data-number`:
+ * a text node in the HTML half and one in the MathML half, which the page rewrites in place as the reader drags.
+ */
+const quantityMark = /\\q\{([a-z.-]+)\}/g;
+const numberMark = /@([a-z.-]+)@/g;
+/** KaTeX repeats its source inside the MathML; readers have no use for it. */
+const texAnnotation = /<annotation encoding="application\/x-tex">.*?<\/annotation>/s;
+const mathmlNumber = /<mtext>@([a-z.-]+)@<\/mtext>/g;
+
+/** HTML with MathML of a formula in letters. Throws what KaTeX throws on bad TeX. */
+export function symbolicFormula(tex: string): string {
+  return render(tex.replace(quantityMark, (_, id: QuantityName) => letter(id)));
+}
+
+/**
+ * HTML with MathML of a formula with numbers put in: the letter on the left, the numbers in its place on the right, the result.
+ * *numbers* gives each quantity's text, with its unit.
+ */
+export function numericFormula({ tex, gives }: Formula<never>, numbers: (id: QuantityName) => string): string {
+  const rightHandSide = tex.slice(tex.indexOf('=') + 1);
+  const marked = rightHandSide.replace(quantityMark, (_, id: string) => `\\text{@${id}@}`);
+  return render(`${letter(gives)} = ${marked} = \\text{@${gives}@}`)
+    .replace(mathmlNumber, (_, id: QuantityName) => `<mtext data-number="${id}">${numbers(id)}</mtext>`)
+    .replace(numberMark, (_, id: QuantityName) => `<span class="number" data-number="${id}">${numbers(id)}</span>`);
+}
+
+function letter(id: QuantityName): string {
+  return `\\htmlData{quantity=${id}}{${quantityOf(id).tex}}`;
+}
+
+function render(tex: string): string {
+  const html = katex.renderToString(tex, { output: 'htmlAndMathml', displayMode: true, strict, trust: isDataMark });
+  return html.replace(texAnnotation, '');
+}
+
+/** The one departure from plain LaTeX is the data mark; anything else is an author's mistake. */
+function strict(code: string): 'ignore' | 'error' {
+  return code === 'htmlExtension' ? 'ignore' : 'error';
+}
+
+function isDataMark({ command }: { command: string }): boolean {
+  return command === '\\htmlData';
+}

@@ -1,0 +1,54 @@
+import { fNumberSeries, shutterTimeSeries } from '#core/quantity/nominal.ts';
+import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
+import type { Range } from '#site/state/address.ts';
+
+/**
+ * The values a slider stops at, from least to most: third stops for f-numbers and times, whole millimetres for extension,
+ * two-figure preferred numbers where the trade thinks in ratios, a round step elsewhere.
+ */
+export function rungs(name: QuantityName, range: Range): readonly number[] {
+  const { writing, scale } = quantityOf(name);
+  const inside = (value: number) => value > range.least && value < range.most;
+  return [range.least, ...between(writing, scale, range).filter(inside), range.most];
+}
+
+function between(writing: string, scale: 'log' | 'linear', range: Range): readonly number[] {
+  if (writing === 'f-number') return fNumberSeries;
+  if (writing === 'shutter-time') return shutterTimeSeries;
+  return scale === 'log' ? preferredNumbers(range) : evenSteps(range);
+}
+
+/** 1.0, 1.1 ... 9.9 in every decade: steps of 1 to 10 per cent, all of two figures. */
+function preferredNumbers({ least, most }: Range): number[] {
+  const numbers: number[] = [];
+  for (let decade = Math.floor(Math.log10(least)); decade <= Math.log10(most); decade++) {
+    for (let mantissa = 10; mantissa < 100; mantissa++) numbers.push(Number(`${mantissa}e${decade - 1}`));
+  }
+  return numbers;
+}
+
+/** About two to four hundred even steps of 1, 2 or 5 times a power of ten. */
+function evenSteps({ least, most }: Range): number[] {
+  const step = roundStep((most - least) / 400);
+  const count = Math.floor((most - least) / step);
+  const first = Math.ceil(least / step);
+  return Array.from({ length: count + 1 }, (_, index) => Number(((first + index) * step).toPrecision(12)));
+}
+
+/** The smallest of 1, 2, 5 times a power of ten that is not below *least*. */
+export function roundStep(least: number): number {
+  const power = 10 ** Math.floor(Math.log10(least));
+  return Number(([1, 2, 5, 10].find((factor) => factor * power >= least * (1 - 1e-12))! * power).toPrecision(3));
+}
+
+/** Index of the rung nearest to *value*: by ratio above zero, else by difference. Rungs are in order. */
+export function nearestRung(ladder: readonly number[], value: number): number {
+  let low = 0;
+  let high = ladder.length - 1;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (ladder[middle]! <= value) low = middle;
+    else high = middle;
+  }
+  return value - ladder[low]! <= ladder[high]! - value ? low : high;
+}

@@ -1,0 +1,35 @@
+import type { Snippet } from 'svelte';
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import type { Answer } from '#site/state/answer.ts';
+import type { Bench } from '#site/state/bench.svelte.ts';
+
+/** Any lesson's bench, seen from widgets that do not know its quantities. */
+export type AnyBench = Bench<QuantityName, QuantityName, QuantityName>;
+
+/** The drawing area a figure gets, in CSS pixels, and the size its text should have. */
+export interface SheetBox {
+  readonly width: number;
+  readonly height: number;
+  readonly text: number;
+}
+
+/** One drawing of a lesson. */
+export interface SheetPlan {
+  readonly id: string;
+  /** What is drawn, as the title block says it. */
+  readonly title: string;
+  /** The drawing in words, with its current numbers: what a listener gets instead. */
+  readonly inWords: string;
+  readonly figure: Snippet<[SheetBox]>;
+}
+
+/** How the reader's answers print, by id; undefined for what the bench does not have. */
+export function printerFor(
+  answers: Readonly<Record<string, Answer>>,
+  print: (name: QuantityName, answer: Answer) => string,
+): (id: string) => string | undefined {
+  return (id) => {
+    const answer = answers[id];
+    return answer === undefined ? undefined : print(id as QuantityName, answer);
+  };
+}

@@ -1,0 +1,31 @@
+/** A curve with its name written at one of its points. */
+export interface Curve {
+  /** The quantity's id, or any name of its own. */
+  readonly name: string;
+  readonly points: readonly (readonly [number, number])[];
+  readonly colour: string;
+  readonly dash: string;
+  readonly label?: { readonly text: string; readonly at: readonly [number, number]; readonly anchor?: 'start' | 'end' | 'middle' };
+}
+
+export interface Marker {
+  readonly name: string;
+  readonly at: readonly [number, number];
+  readonly colour: string;
+}
+
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+  readonly label: string;
+}
+
+/** *count* values from *least* to *most*, evenly spaced by ratio: where to sample a curve over a logarithmic axis. */
+export function logSamples(least: number, most: number, count: number): number[] {
+  return Array.from({ length: count }, (_, index) => least * (most / least) ** (index / (count - 1)));
+}
+
+/** *count* values from *least* to *most*, evenly spaced. */
+export function evenSamples(least: number, most: number, count: number): number[] {
+  return Array.from({ length: count }, (_, index) => least + ((most - least) * index) / (count - 1));
+}

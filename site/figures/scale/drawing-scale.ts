@@ -1,0 +1,36 @@
+/** CSS defines 96 pixels to the inch of 25.4 mm, so a drawing's scale on the page is a fact. */
+const pixelsPerPaperMillimetre = 96 / 25.4;
+
+export interface DrawingScale {
+  /** Pixels on the page for one millimetre of the real thing. */
+  readonly pixelsPerMillimetre: number;
+  /** As a title block gives it: `1:2` reduced, `5:1` enlarged. */
+  readonly label: string;
+}
+
+/** ISO 5455 recommends 1, 2 and 5 times powers of ten for the scales of technical drawings. */
+const factors = [1, 2, 5];
+
+/** The largest recommended scale at which *length* millimetres fit into *room* pixels. */
+export function drawingScale(length: number, room: number): DrawingScale {
+  const largest = room / pixelsPerPaperMillimetre / length;
+  let best = 0;
+  for (let power = -6; power <= 4; power++) {
+    for (const factor of factors) {
+      const candidate = power < 0 ? 1 / Number(`${factor}e${-power}`) : Number(`${factor}e${power}`);
+      if (candidate <= largest * (1 + 1e-9) && candidate > best) best = candidate;
+    }
+  }
+  return { pixelsPerMillimetre: best * pixelsPerPaperMillimetre, label: scaleLabel(best) };
+}
+
+/** Any scale as a ratio to one, to two figures where it is not a recommended one. */
+export function scaleLabel(scale: number): string {
+  const round = (value: number) => String(Number(value.toPrecision(value < 10 ? 2 : 3)));
+  return scale >= 1 ? `${round(scale)}:1` : `1:${round(1 / scale)}`;
+}
+
+/** The label of a scale that a figure chose for itself. */
+export function labelOfPixels(pixelsPerMillimetre: number): string {
+  return scaleLabel(pixelsPerMillimetre / pixelsPerPaperMillimetre);
+}

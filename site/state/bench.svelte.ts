@@ -1,0 +1,186 @@
+import { readQuantity } from '#core/quantity/read.ts';
+import { printQuantity } from '#core/quantity/print.ts';
+import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
+import { readAddress, writeAddress, type AddressPlan, type Range } from './address.ts';
+import type { Answer } from './answer.ts';
+import type { Notice } from './notice.ts';
+
+export interface InputPlan {
+  readonly start: number;
+  /** Range in the base unit, where the lesson's differs from the vocabulary's. */
+  readonly least?: number;
+  readonly most?: number;
+}
+
+export interface Option<Input extends QuantityName> {
+  readonly label: string;
+  /** The inputs this option stands for. */
+  readonly fills: Partial<Record<Input, number>>;
+}
+
+export interface ChoicePlan<Input extends QuantityName> {
+  readonly label: string;
+  readonly options: Readonly<Record<string, Option<Input>>>;
+}
+
+/** A second handle on an input: typing a field width sets the magnification. */
+export interface Handle<Input extends QuantityName> {
+  readonly sets: Input;
+  readonly to: (value: number, given: Readonly<Record<Input, number>>) => number;
+}
+
+export interface BenchPlan<Input extends QuantityName, Output extends QuantityName, Pulled extends Output = never> {
+  readonly inputs: Readonly<Record<Input, number | InputPlan>>;
+  readonly choices?: Readonly<Record<string, ChoicePlan<Input>>>;
+  readonly handles?: Readonly<Record<Pulled, Handle<Input>>>;
+  /** The lesson's optics: total over the ranges of the inputs, with words at the edges. */
+  readonly compute: (given: Readonly<Record<Input, number>>) => Readonly<Record<Output, Answer>>;
+}
+
+/**
+ * The one state of a lesson page: inputs that the reader moves, answers that follow from them.
+ *
+ * One lives at module level for each lesson and is shared by its islands; it is only written in the browser, after mount.
+ */
+export class Bench<Input extends QuantityName, Output extends QuantityName = never, Pulled extends Output = never> {
+  readonly #plan: BenchPlan<Input, Output, Pulled>;
+  readonly starts: Readonly<Record<Input, number>>;
+  readonly inputs: Record<Input, number> = $state({} as Record<Input, number>);
+  readonly answers: Readonly<Record<Input | Output, Answer>> = $derived.by(() => this.at(this.inputs));
+  notices: readonly Notice[] = $state.raw([]);
+
+  constructor(plan: BenchPlan<Input, Output, Pulled>) {
+    this.#plan = plan;
+    const starts = Object.entries<number | InputPlan>(plan.inputs).map(([name, input]) => [
+      name,
+      typeof input === 'number' ? input : input.start,
+    ]);
+    this.starts = Object.fromEntries(starts) as Record<Input, number>;
+    Object.assign(this.inputs, this.starts);
+  }
+
+  /** All answers for the inputs given, the rest at their starts; moves nothing. */
+  at(given: Partial<Record<Input, number>>): Readonly<Record<Input | Output, Answer>> {
+    const inputs = { ...this.starts, ...given };
+    return { ...inputs, ...this.#plan.compute(inputs) };
+  }
+
+  /** All answers for what a stage step sets: inputs by id, choices by name. */
+  atStep(set: Readonly<Record<string, number | string>>): Readonly<Record<string, Answer>> {
+    const filled: Record<string, number> = {};
+    for (const [name, value] of Object.entries(set)) {
+      if (typeof value === 'string') Object.assign(filled, this.choices[name]?.options[value]?.fills);
+    }
+    for (const [name, value] of Object.entries(set)) if (typeof value === 'number') filled[name] = value;
+    return this.at(filled as Partial<Record<Input, number>>);
+  }
+
+  /** The range in which an input, or a handle on one, is accepted. */
+  range(name: Input | Pulled): Range {
+    const own: number | InputPlan | undefined = this.#plan.inputs[name as Input];
+    const { least, most } = quantityOf(name);
+    return { least, most, ...(typeof own === 'object' ? definedRange(own) : {}) };
+  }
+
+  /** Moves an input, or the input behind a handle, to the nearest value in range: for drags and sliders. */
+  set(name: Input | Pulled, value: number): void {
+    this.#clear(name);
+    const { input, value: target } = this.#resolve(name, value);
+    const { least, most } = this.range(input);
+    this.inputs[input] = Math.min(most, Math.max(least, target));
+  }
+
+  /** Takes what was typed. What cannot be used changes nothing but the notice that says so. */
+  type(name: Input | Pulled, text: string): boolean {
+    const reading = readQuantity(name, text, this.range(name));
+    this.#clear(name);
+    if (reading.kind === 'value') {
+      const { input, value } = this.#resolve(name, reading.value);
+      const { least, most } = this.range(input);
+      if (value >= least && value <= most) {
+        this.inputs[input] = value;
+        return true;
+      }
+      const lies = `That would need a ${quantityOf(input).name} of ${printQuantity(input, value)}`;
+      this.#say(name, `${lies}; here it runs from ${printQuantity(input, least)} to ${printQuantity(input, most)}.`);
+    } else if (reading.kind !== 'blank') this.#say(name, reading.message);
+    return reading.kind === 'blank';
+  }
+
+  get choices(): Readonly<Record<string, ChoicePlan<Input>>> {
+    return this.#plan.choices ?? {};
+  }
+
+  /** The option of a choice whose values the inputs have now, or undefined when they are the reader's own. */
+  chosen(choice: string): string | undefined {
+    const options = this.choices[choice]?.options ?? {};
+    return Object.keys(options).find((slug) =>
+      Object.entries(options[slug]!.fills).every(([name, value]) => this.inputs[name as Input] === value),
+    );
+  }
+
+  choose(choice: string, slug: string): void {
+    const option = this.choices[choice]?.options[slug];
+    if (option) Object.assign(this.inputs, option.fills);
+  }
+
+  /** Takes over what an address says; what it does not say goes back to its start. */
+  read(search: string): void {
+    const reading = readAddress(search, this.#addressPlan());
+    Object.assign(this.inputs, this.starts);
+    for (const [choice, slug] of Object.entries(reading.choices)) this.choose(choice, slug);
+    this.notices = reading.notices;
+    for (const [name, value] of Object.entries(reading.inputs)) {
+      const { input, value: target } = this.#resolve(name as Input | Pulled, value);
+      const { least, most } = this.range(input);
+      if (target >= least && target <= most) this.inputs[input] = target;
+      else this.#say(name, `The link’s ${quantityOf(input).name} would be out of range; it was left as it was.`);
+    }
+  }
+
+  /** *search* with the inputs as they are now. */
+  write(search: string): string {
+    let rest = new URLSearchParams(search);
+    for (const name of [...Object.keys(this.#plan.handles ?? {}), ...Object.keys(this.choices)]) rest.delete(name);
+    return writeAddress(rest.toString(), this.inputs, this.starts);
+  }
+
+  #resolve(name: Input | Pulled, value: number): { input: Input; value: number } {
+    const handle: Handle<Input> | undefined = this.#plan.handles?.[name as Pulled];
+    return handle ? { input: handle.sets, value: handle.to(value, this.inputs) } : { input: name as Input, value };
+  }
+
+  #addressPlan(): AddressPlan {
+    const names = [...Object.keys(this.#plan.inputs), ...Object.keys(this.#plan.handles ?? {})] as (Input | Pulled)[];
+    const options = Object.entries(this.choices).map(([name, choice]) => [name, Object.keys(choice.options)]);
+    return {
+      inputs: Object.fromEntries(names.map((name) => [name, this.range(name)])),
+      choices: Object.fromEntries(options) as Record<string, string[]>,
+    };
+  }
+
+  #say(field: string, text: string): void {
+    this.notices = [...this.notices.filter((notice) => notice.field !== field), { field, text }];
+  }
+
+  #clear(field: string): void {
+    if (this.notices.length > 0) this.notices = this.notices.filter((notice) => notice.field !== field);
+  }
+}
+
+function definedRange({ least, most }: InputPlan): Partial<Range> {
+  return { ...(least === undefined ? {} : { least }), ...(most === undefined ? {} : { most }) };
+}
+
+/** A choice among things of the crate that fills the inputs *names*. */
+export function choiceOf<Input extends QuantityName>(
+  label: string,
+  things: Readonly<Record<string, { readonly label: string } & Readonly<Record<Input, number>>>>,
+  names: readonly Input[],
+): ChoicePlan<Input> {
+  const options = Object.entries(things).map(([slug, thing]) => [
+    slug,
+    { label: thing.label, fills: Object.fromEntries(names.map((name) => [name, thing[name]])) },
+  ]);
+  return { label, options: Object.fromEntries(options) as ChoicePlan<Input>['options'] };
+}

@@ -1,0 +1,26 @@
+/**
+ * The page's address as the one road by which state travels between islands: whoever wants to set the figure
+ * goes to an address; whoever shows it listens.
+ */
+const moved = 'address-moved';
+
+/** Replaces the query of the page's address without a visit to the server and tells the listeners. */
+export function goTo(search: string): void {
+  replaceSearch(search);
+  window.dispatchEvent(new Event(moved));
+}
+
+/** Replaces the query in silence: for the one who already shows what the address says. */
+export function replaceSearch(search: string): void {
+  history.replaceState(history.state, '', `${location.pathname}${search}${location.hash}`);
+}
+
+/** Calls *listener* whenever the address is set from elsewhere; returns the way to stop. */
+export function onMoved(listener: () => void): () => void {
+  window.addEventListener(moved, listener);
+  window.addEventListener('popstate', listener);
+  return () => {
+    window.removeEventListener(moved, listener);
+    window.removeEventListener('popstate', listener);
+  };
+}

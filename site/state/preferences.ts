@@ -1,0 +1,10 @@
+import { stored } from './stored.ts';
+
+export type Theme = 'system' | 'light' | 'dark';
+
+export function isTheme(value: unknown): value is Theme {
+  return value === 'system' || value === 'light' || value === 'dark';
+}
+
+/** The reader's choice of colours; the same key is read by `public/theme.js` before the first paint. */
+export const theme = stored<Theme>('theme', 'system', isTheme);
