@@ -32,3 +32,17 @@ export { powerInContact, focalLengthInContact } from './gaussian/powers-in-conta
 export { subjectDistance, subjectDistanceFormula } from './gaussian/subject-distance.formula.ts';
 export { workingDistance, workingDistanceFormula } from './gaussian/working-distance.formula.ts';
 
+export { backgroundBlur, backgroundBlurFormula } from './depth/background-blur.formula.ts';
+export { backgroundWidth, backgroundWidthFormula } from './depth/background-width.formula.ts';
+export { circlesAlongDiagonal, circleOfConfusionByDiagonal, circleOfConfusionByDiagonalFormula } from './depth/circle-of-confusion-by-diagonal.formula.ts';
+export { pixelsPerCircle, circleOfConfusionByPixels, circleOfConfusionByPixelsFormula } from './depth/circle-of-confusion-by-pixels.formula.ts';
+export { arcminute, circleOfConfusionByViewing, circleOfConfusionByViewingFormula } from './depth/circle-of-confusion-by-viewing.formula.ts';
+export { combinedDepth } from './depth/combined-depth.ts';
+export { defocusBlur, type PointOffPlane } from './depth/defocus-blur.ts';
+export { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from './depth/depth-of-field-close-up.formula.ts';
+export { depthOfField, depthOfFieldFormula } from './depth/depth-of-field.formula.ts';
+export { farLimit, farLimitFormula } from './depth/far-limit.formula.ts';
+export { hyperfocalDistanceFromPupil, hyperfocalDistanceFromPupilFormula } from './depth/hyperfocal-distance-from-pupil.formula.ts';
+export { hyperfocalDistance, hyperfocalDistanceFormula } from './depth/hyperfocal-distance.formula.ts';
+export { nearLimit, nearLimitFormula } from './depth/near-limit.formula.ts';
+export { waveDepth, waveDepthFormula } from './depth/wave-depth.formula.ts';
