@@ -17,6 +17,9 @@ const apart = 0.1;
 /** The same when the simulation is applied to the encoded values instead of linear light, a common second reading. Reached: 0.072. */
 const apartEncoded = 0.07;
 
+/** The accent is no quantity, but a handle in it lies among them. Reached: 0.054. */
+const accentApart = 0.05;
+
 const linearLight = converter('lrgb');
 const distance = differenceEuclidean('oklab');
 
@@ -81,7 +84,7 @@ describe.each([
 describe.each([
   ['light', light],
   ['dark', dark],
-])('the marks of the %s palette', (_, { marks, ink }) => {
+])('the marks of the %s palette', (_, { marks, ink, accent }) => {
   test('stay apart, and apart from the ink, for eyes with three kinds of cones', () => {
     expect(leastDistance([...marks, ink], normal)).toBeGreaterThanOrEqual(apart);
   });
@@ -90,6 +93,13 @@ describe.each([
     expect(leastDistance([...marks, ink], inLinearLight(simulate))).toBeGreaterThanOrEqual(apart);
     expect(leastDistance([...marks, ink], asEncoded(simulate))).toBeGreaterThanOrEqual(apartEncoded);
   });
+
+  test.each([['normal', normal] as const, ...Object.entries(deficiencies).map(([eye, simulate]) => [eye, inLinearLight(simulate)] as const)])(
+    'leave room for the accent in %s eyes',
+    (_eye, eye) => {
+      expect(leastDistance([...marks, accent], eye)).toBeGreaterThanOrEqual(accentApart);
+    },
+  );
 });
 
 test('each mark keeps its hue from one theme to the other, within a twentieth of a turn', () => {
