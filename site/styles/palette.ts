@@ -32,7 +32,7 @@ export interface Palette {
   readonly marks: readonly [string, string, string, string, string, string];
 }
 
-/** By day: blue-grey drafting film, blue-black ink, the checker's red pencil. */
+/** By day: blue-grey drafting film, blue-black ink, a checker's red pencil. */
 export const light: Palette = {
   ground: '#eef2f3',
   paper: '#fafcfb',
@@ -57,7 +57,7 @@ export const dark: Palette = {
   quiet: '#a9b8c1',
   line: '#748791',
   faint: '#2c3d48',
-  accent: '#fb4a7f',
+  accent: '#ec84b7',
   onAccent: '#101a21',
   hatch: '#6f848f',
   lit: '#2e1f0b',
@@ -83,6 +83,23 @@ export const print: Palette = {
   marks: ['#000000', '#000000', '#000000', '#000000', '#000000', '#000000'],
 };
 
+/** Where readers have set colours of their own, drawings use those: system colours, quantities told apart as in print. */
+const forced: Palette = {
+  ground: 'Canvas',
+  paper: 'Canvas',
+  ink: 'CanvasText',
+  quiet: 'CanvasText',
+  line: 'CanvasText',
+  faint: 'GrayText',
+  accent: 'Highlight',
+  onAccent: 'HighlightText',
+  hatch: 'CanvasText',
+  lit: 'Canvas',
+  caution: 'CanvasText',
+  good: 'CanvasText',
+  marks: ['CanvasText', 'CanvasText', 'CanvasText', 'CanvasText', 'CanvasText', 'CanvasText'],
+};
+
 /** The custom properties of a palette: `--ink`, `--on-accent`, `--mark-1` to `--mark-6`. */
 function declarations({ marks, ...named }: Palette, indent: string): string {
   const properties = [
@@ -92,7 +109,7 @@ function declarations({ marks, ...named }: Palette, indent: string): string {
   return properties.map(([name, hex]) => `${indent}--${name}: ${hex};\n`).join('');
 }
 
-/** The text of `palette.css`: the system's theme, unless `data-theme` on any element says otherwise; print always wins. */
+/** The text of `palette.css`: the system's theme, unless `data-theme` on any element says otherwise; the reader's own colours and print win. */
 export function paletteCss(): string {
   return `/* Written by palette.ts; \`npx vitest run site/styles -u\` rewrites it. */
 :root,
@@ -109,6 +126,12 @@ ${declarations(dark, '    ')}  }
 [data-theme='dark'] {
   color-scheme: dark;
 ${declarations(dark, '  ')}}
+
+@media (forced-colors: active) {
+  :root:root,
+  [data-theme][data-theme] {
+${declarations(forced, '    ')}  }
+}
 
 @media print {
   :root:root,
