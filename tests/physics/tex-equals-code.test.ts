@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
+import { evaluateFormula } from '#core/quantity/formula.ts';
+import { quantityOf } from '#core/quantity/vocabulary.ts';
+import { numericFormula, symbolicFormula } from '#site/controls/formula/render.ts';
+import { closeTo } from '#tests/support/close-to.ts';
+import { everyFormula, quantitiesIn, sidesOf, type AnyFormula } from '#tests/support/every-formula.ts';
+import { quantities } from '#tests/support/sample.ts';
+import { texValue } from '#tests/support/tex-value.ts';
+
+const samples = 120;
+const rounding = { relative: 1e-9, because: 'a constant may be printed to ten figures; the rest is rounding' };
+
+/** The function's answer, or undefined where it has no finite one: outside its range, or at infinity. */
+function finiteAnswer(formula: AnyFormula, values: Record<string, number>): number | undefined {
+  try {
+    const answer = evaluateFormula(formula, values);
+    expect(answer, `${formula.gives} at ${JSON.stringify(values)}`).not.toBeNaN();
+    return Number.isFinite(answer) ? answer : undefined;
+  } catch (error) {
+    if (error instanceof OutOfRange) return undefined;
+    throw error;
+  }
+}
+
+describe.each(await everyFormula())('$path', ({ name, formula, exports }) => {
+  it('holds the function that its name promises', () => {
+    expect(exports[name]).toBe(formula.evaluate);
+  });
+
+  it('names in its TeX what it gives and what it is computed from, no more and no less', () => {
+    const { left, right } = sidesOf(formula.tex);
+    expect(left).toBe(formula.gives);
+    expect([...formula.from].sort()).toEqual([...quantitiesIn(right)].sort());
+  });
+
+  it('speaks the vocabulary', () => {
+    for (const id of [formula.gives, ...formula.from]) expect(quantityOf(id), id).toBeDefined();
+    for (const id of Object.keys(formula.sample ?? {})) expect(formula.from).toContain(id);
+  });
+
+  it('renders in letters and in numbers', () => {
+    expect(symbolicFormula(formula.tex)).toContain(`data-quantity="${formula.gives}"`);
+    const inNumbers = numericFormula(formula, () => '1');
+    for (const id of [formula.gives, ...formula.from]) expect(inNumbers).toContain(`data-number="${id}"`);
+  });
+
+  it('computes what its TeX says', () => {
+    const inTex = texValue(sidesOf(formula.tex).right);
+    let compared = 0;
+    let passedOver = 0;
+    fc.assert(
+      fc.property(quantities(formula.from, formula.sample), (values) => {
+        const answer = finiteAnswer(formula, values);
+        if (answer === undefined) return void passedOver++;
+        compared++;
+        expect(inTex(values)).toEqual(closeTo(answer, rounding));
+      }),
+      { seed: 1, numRuns: samples },
+    );
+    // An answer that is refused or infinite cannot be compared. With many of those little would have been checked.
+    expect(compared, `${passedOver} of ${samples} samples had no finite answer: narrow \`sample\``).toBeGreaterThan(0.9 * samples);
+  });
+});
