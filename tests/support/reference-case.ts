@@ -44,6 +44,15 @@ export type Answer = Readonly<Record<string, number | readonly number[]>>;
 /** The inputs of one case in base units, as the functions of an `ours.ts` declare them. */
 export type Ours = (inputs: never, id: string) => Answer;
 
+/** An `ours` that answers each id by a function of its own. Throws for an id that has none. */
+export function oursById(routes: Readonly<Record<string, (given: never) => Answer>>): Ours {
+  return (given, id) => {
+    const route = routes[id];
+    if (!route) throw new Error(`ours.ts has no answer to ${id}`);
+    return route(given);
+  };
+}
+
 /** The cases of one `cases.json`, or an error that says which row lacks what. */
 export function readCases(json: unknown, file = 'cases.json'): readonly ReferenceCase[] {
   if (!Array.isArray(json) || json.length === 0) throw new Error(`${file}: expected a list of at least one case`);

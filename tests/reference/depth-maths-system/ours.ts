@@ -1,0 +1,1 @@
+export { sharpFromLens as ours } from '#tests/support/depth-from-lens.ts';
