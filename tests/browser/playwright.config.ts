@@ -1,0 +1,40 @@
+import { defineConfig, devices } from '@playwright/test';
+import { browserFlags, findBrowser } from '../support/find-browser.ts';
+import { freePort } from '../support/listen.ts';
+import { root } from '../support/run.ts';
+
+const executablePath = await findBrowser();
+
+// Each worker reads this file again and must see the port that the first reading chose.
+const port = (process.env.BROWSER_TEST_PORT ??= String(await freePort()));
+const base = process.env.BASE_PATH ?? '/';
+const baseURL = `http://localhost:${port}${base.endsWith('/') ? base : `${base}/`}`;
+
+export default defineConfig({
+  testDir: '.',
+  testMatch: '**/*.spec.ts',
+  outputDir: `${root}/test-results`,
+  forbidOnly: Boolean(process.env.CI),
+  fullyParallel: true,
+  workers: 2,
+  reporter: 'list',
+  use: {
+    ...devices['Desktop Chrome'],
+    viewport: { width: 1280, height: 720 },
+    baseURL,
+    // Only the offline spec wants a worker between it and the pages.
+    serviceWorkers: 'block',
+    launchOptions: { executablePath, args: [...browserFlags] },
+    trace: 'retain-on-failure',
+  },
+  webServer: {
+    command: 'node tests/support/serve.ts',
+    cwd: root,
+    url: baseURL,
+    env: { PORT: port, BASE_PATH: base },
+    stdout: 'ignore',
+    stderr: 'pipe',
+    timeout: 30_000,
+  },
+  projects: [{ name: 'chromium' }],
+});

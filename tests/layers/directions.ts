@@ -1,0 +1,32 @@
+/** The layers of the workbook and what each may import; the lint rules and the test of the layers both read it here. */
+export interface Layer {
+  readonly folder: 'core' | 'site' | 'lessons';
+  /** Layers it may import by their alias. A lesson's own files are imported relatively, so `lessons` is never among them. */
+  readonly mayImport: readonly ('core' | 'site')[];
+  /** Packages it may import; `'any'` for all of them. */
+  readonly packages: readonly string[] | 'any';
+}
+
+export const layers: readonly Layer[] = [
+  { folder: 'core', mayImport: ['core'], packages: [] },
+  { folder: 'site', mayImport: ['core', 'site'], packages: 'any' },
+  { folder: 'lessons', mayImport: ['core', 'site'], packages: ['svelte'] },
+];
+
+/** One import that goes against the directions, and why it may. */
+export interface Exception {
+  readonly file: string;
+  readonly imports: string;
+  readonly because: string;
+}
+
+export const exceptions: readonly Exception[] = [
+  {
+    file: 'site/pages/sources.astro',
+    imports: '#tests/reference/all.ts',
+    because: 'the Sources page shows at build what the outside checks compare, so that it cannot drift from them',
+  },
+];
+
+/** Files that test what they stand beside: they may also import tests/ and any package. */
+export const testFiles = '**/*.test.ts';
