@@ -4,6 +4,7 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { katexWoff2 } from './site/styles/katex-woff2.ts';
 import { failOnBadTex } from './site/controls/formula/fail-on-bad-tex.ts';
 
 export default defineConfig({
@@ -31,5 +32,10 @@ export default defineConfig({
       styleDirective: { resources: ["'self'", { resource: "'unsafe-inline'", kind: "attribute" }] },
     },
   },
-  vite: { preview: { strictPort: true } },
+  vite: {
+    plugins: [katexWoff2()],
+    // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
+    build: { assetsInlineLimit: 0 },
+    preview: { strictPort: true },
+  },
 });

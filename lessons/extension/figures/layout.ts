@@ -37,7 +37,7 @@ export function sideViewLayout(state: SideViewState, box: SheetBox, held?: Drawi
   return {
     scale,
     broken,
-    axisY: 0.47 * box.height,
+    ...heights(box),
     sensorX,
     x,
     subjectX: broken ? margin : Math.max(0.4 * margin, x(focusDistance)),
@@ -47,6 +47,18 @@ export function sideViewLayout(state: SideViewState, box: SheetBox, held?: Drawi
     mountX: x(mount),
     flangeX: x(state.registerDistance),
   };
+}
+
+/**
+ * How the sheet's height is shared out: two dimension lines above, three below, title block and rule at the foot;
+ * what is left is the room on either side of the axis.
+ */
+function heights(box: SheetBox) {
+  const line = 1.6 * box.text;
+  const above = 2.5 * line;
+  const below = 2.6 * line + 4.4 * box.text;
+  const room = Math.max(3 * box.text, (box.height - above - below) / 2);
+  return { line, room, axisY: above + room };
 }
 
 /** Half of a length along the sheet's height, pixels, kept inside the drawing; `cut` where it had to be. */

@@ -6,11 +6,12 @@ import type { Bench } from '#site/state/bench.svelte.ts';
 /** Any lesson's bench, seen from widgets that do not know its quantities. */
 export type AnyBench = Bench<QuantityName, QuantityName, QuantityName>;
 
-/** The drawing area a figure gets, in CSS pixels, and the size its text should have. */
+/** The drawing area a figure gets, in CSS pixels, and the sizes its text should have; projected, nothing may be small. */
 export interface SheetBox {
   readonly width: number;
   readonly height: number;
   readonly text: number;
+  readonly small: number;
 }
 
 /** One drawing of a lesson. */

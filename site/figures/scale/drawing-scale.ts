@@ -8,19 +8,15 @@ export interface DrawingScale {
   readonly label: string;
 }
 
-/** ISO 5455 recommends 1, 2 and 5 times powers of ten for the scales of technical drawings. */
-const factors = [1, 2, 5];
+/** ISO 5455 recommends 1, 2 and 5 times powers of ten for the scales of technical drawings; from 1:500000 to 50000:1. */
+const recommended = Array.from({ length: 12 }, (_, index) => index - 6).flatMap((power) =>
+  [1, 2, 5].map((factor) => Number(`${factor}e${power}`)),
+);
 
 /** The largest recommended scale at which *length* millimetres fit into *room* pixels. */
 export function drawingScale(length: number, room: number): DrawingScale {
   const largest = room / pixelsPerPaperMillimetre / length;
-  let best = 0;
-  for (let power = -6; power <= 4; power++) {
-    for (const factor of factors) {
-      const candidate = power < 0 ? 1 / Number(`${factor}e${-power}`) : Number(`${factor}e${power}`);
-      if (candidate <= largest * (1 + 1e-9) && candidate > best) best = candidate;
-    }
-  }
+  const best = Math.max(...recommended.filter((scale) => scale <= largest * (1 + 1e-9)), recommended[0]!);
   return { pixelsPerMillimetre: best * pixelsPerPaperMillimetre, label: scaleLabel(best) };
 }
 
