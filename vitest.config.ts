@@ -2,23 +2,28 @@ import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { defineConfig } from 'vitest/config';
 
-const components = ['site/**/*.component.test.ts', 'lessons/**/*.component.test.ts'];
+/** Tests of components, and of runes, which only run as in a page where there is one. */
+const inPage = ['{site,lessons,tests}/**/*.{component,svelte}.test.ts'];
 
 export default defineConfig({
   test: {
+    // No test is a race: a busy machine must not fail one.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+    allowOnly: false,
     projects: [
       {
-        plugins: [svelte()],
+        plugins: [svelte({ configFile: false })],
         test: {
           name: 'node',
           environment: 'node',
           include: ['{core,site,lessons,tests}/**/*.test.ts'],
-          exclude: [...components, 'tests/browser/**', 'node_modules/**'],
+          exclude: [...inPage, 'tests/browser/**'],
         },
       },
       {
-        plugins: [svelte(), svelteTesting()],
-        test: { name: 'components', environment: 'happy-dom', include: components },
+        plugins: [svelte({ configFile: false }), svelteTesting()],
+        test: { name: 'page', environment: 'happy-dom', include: inPage },
       },
     ],
   },
