@@ -1,4 +1,4 @@
-import { scaleLinear, scaleLog } from 'd3-scale';
+import { ticks as evenTicks } from 'd3-array';
 
 export interface AxisPlan {
   readonly scale: 'log' | 'linear';
@@ -17,17 +17,24 @@ export interface Axis {
   readonly ticks: readonly { readonly value: number; readonly position: number; readonly label: string }[];
 }
 
-/** An axis laid over *range* pixels, with as many labelled ticks as *spacing* pixels each allow. */
+/**
+ * An axis laid over *range* pixels, with as many labelled ticks as *spacing* pixels each allow.
+ *
+ * The mapping is written out: d3-scale would bring colour and date interpolation to every reader for these four lines.
+ */
 export function axis(plan: AxisPlan, range: readonly [number, number], spacing: number): Axis {
-  const scale = (plan.scale === 'log' ? scaleLog() : scaleLinear()).domain([...plan.domain]).range([...range]);
+  const { domain } = plan;
+  const [into, back] = plan.scale === 'log' ? [Math.log, Math.exp] : [identity, identity];
+  const slope = (range[1] - range[0]) / (into(domain[1]) - into(domain[0]));
+  const at = (value: number) => range[0] + (into(value) - into(domain[0])) * slope;
+  const valueAt = (position: number) => back(into(domain[0]) + (position - range[0]) / slope);
   const count = Math.max(2, Math.floor(Math.abs(range[1] - range[0]) / spacing));
-  const candidates = plan.ticks ?? (plan.scale === 'log' ? logTicks(plan.domain, count) : scale.ticks(count));
-  return {
-    at: (value) => scale(value),
-    valueAt: (position) => scale.invert(position),
-    ticks: candidates.map((value) => ({ value, position: scale(value), label: plan.format(value) })),
-  };
+  const own = plan.ticks?.filter((value) => value >= domain[0] && value <= domain[1]);
+  const values = own ?? (plan.scale === 'log' ? logTicks(domain, count) : evenTicks(domain[0], domain[1], count));
+  return { at, valueAt, ticks: values.map((value) => ({ value, position: at(value), label: plan.format(value) })) };
 }
+
+const identity = (value: number) => value;
 
 /** 1, 2, 5 in each decade while they fit, else whole decades. */
 function logTicks([least, most]: readonly [number, number], count: number): number[] {

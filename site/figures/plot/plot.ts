@@ -1,17 +1,14 @@
 /** A curve with its name written at one of its points. */
 export interface Curve {
-  /** The quantity's id, or any name of its own. */
+  /** The quantity's id, whose colour and line style the curve has. */
   readonly name: string;
   readonly points: readonly (readonly [number, number])[];
-  readonly colour: string;
-  readonly dash: string;
   readonly label?: { readonly text: string; readonly at: readonly [number, number]; readonly anchor?: 'start' | 'end' | 'middle' };
 }
 
 export interface Marker {
   readonly name: string;
   readonly at: readonly [number, number];
-  readonly colour: string;
 }
 
 export interface Span {
