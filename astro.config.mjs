@@ -4,6 +4,7 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { offline } from './site/offline/write-worker.ts';
 import { katexWoff2 } from './site/styles/katex-woff2.ts';
 import { failOnBadTex } from './site/controls/formula/fail-on-bad-tex.ts';
 
@@ -15,7 +16,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
   markdown: { processor: unified({ remarkPlugins: [remarkMath], rehypePlugins: [rehypeKatex, failOnBadTex] }) },
-  integrations: [svelte(), mdx()],
+  integrations: [svelte(), mdx(), offline()],
   security: {
     csp: {
       directives: [

@@ -7,4 +7,10 @@ export function isTheme(value: unknown): value is Theme {
 }
 
 /** The reader's choice of colours; the same key is read by `public/theme.js` before the first paint. */
-export const theme = stored<Theme>('theme', 'system', isTheme);
+export const theme = stored<Theme>({
+  key: 'theme',
+  words: 'choice of colours',
+  accepted: 'system, light or dark',
+  fallback: 'system',
+  isValid: isTheme,
+});
