@@ -20,7 +20,17 @@ const outsideWorld = globals(
 );
 
 const platform = globals(
-  ['window', 'document', 'navigator', 'location', 'history', 'localStorage', 'sessionStorage', 'self', 'globalThis'].concat(
+  [
+    'window',
+    'document',
+    'navigator',
+    'location',
+    'history',
+    'localStorage',
+    'sessionStorage',
+    'self',
+    'globalThis',
+  ].concat(
     ['postMessage', 'requestAnimationFrame', 'process', 'Buffer', 'performance', 'Date', 'Temporal', 'crypto'],
     ['setTimeout', 'setInterval', 'queueMicrotask', 'Intl'],
   ),
@@ -101,7 +111,13 @@ export default defineConfig([
   },
   {
     files: ['{lessons,site/figures,site/controls}/**/*.{ts,svelte}'],
-    rules: { 'no-restricted-globals': ['error', ...outsideWorld, ...globals(['Date', 'performance'], 'A figure shows its inputs, not the hour.')] },
+    rules: {
+      'no-restricted-globals': [
+        'error',
+        ...outsideWorld,
+        ...globals(['Date', 'performance'], 'A figure shows its inputs, not the hour.'),
+      ],
+    },
   },
   {
     files: ['core/**/*.ts'],

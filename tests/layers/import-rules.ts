@@ -27,7 +27,10 @@ function directionsOf(layer: Layer, inTest: boolean, allowed: readonly Exception
   const but = allowed.map(({ imports }) => imports);
   const names = mayImport.map((name) => `#${name}/`).join(', ');
   const patterns = [
-    { regex: apartFrom(but, `#(?!(?:${mayImport.join('|')})/)`), message: `${layer.folder}/ imports ${names} and nothing above.` },
+    {
+      regex: apartFrom(but, `#(?!(?:${mayImport.join('|')})/)`),
+      message: `${layer.folder}/ imports ${names} and nothing above.`,
+    },
   ];
   if (layer.packages !== 'any' && !inTest) {
     const known = layer.packages.length === 0 ? '' : `(?!(?:${layer.packages.map(literally).join('|')})(?:/|$))`;
@@ -47,7 +50,10 @@ const block = (name: string, files: string[], patterns: readonly Pattern[]): Lin
 function lessonBlocks(layer: Layer): Linter.Config[] {
   return ['../', '../../'].flatMap((climb, depth) => {
     const folder = `lessons/*/${'*/'.repeat(depth)}`;
-    const sideways = { regex: `^${literally(climb)}`, message: 'No lesson imports another; what two share belongs in site/.' };
+    const sideways = {
+      regex: `^${literally(climb)}`,
+      message: 'No lesson imports another; what two share belongs in site/.',
+    };
     return [
       block(`lessons, depth ${depth}`, [folder + code], [...directionsOf(layer, false), sideways]),
       block(`tests of lessons, depth ${depth}`, [`${folder}*.test.ts`], [...directionsOf(layer, true), sideways]),

@@ -19,11 +19,26 @@ describe('the linter', () => {
     ['the core importing the platform', core, `import 'node:fs';`, 'no-restricted-imports'],
     ['an import without its extension', core, `import './conjugates';`, 'no-restricted-imports'],
     ['the core climbing out of its folder', core, `import '../../site/course.ts';`, 'no-restricted-imports'],
-    ['the site importing a lesson', 'site/made-up.ts', `import '#lessons/extension/stage.ts';`, 'no-restricted-imports'],
+    [
+      'the site importing a lesson',
+      'site/made-up.ts',
+      `import '#lessons/extension/stage.ts';`,
+      'no-restricted-imports',
+    ],
     ['the site importing a test', 'site/made-up.ts', `import '#tests/support/run.ts';`, 'no-restricted-imports'],
-    ['a lesson importing another', lesson, `<script>import '../../diffraction/stage.ts';</script>`, 'no-restricted-imports'],
+    [
+      'a lesson importing another',
+      lesson,
+      `<script>import '../../diffraction/stage.ts';</script>`,
+      'no-restricted-imports',
+    ],
     ['a lesson importing a package', lesson, `<script lang="ts">import 'd3-scale';</script>`, 'no-restricted-imports'],
-    ['a page importing a test', 'site/pages/made-up.astro', `---\nimport '#tests/support/run.ts';\n---\n`, 'no-restricted-imports'],
+    [
+      'a page importing a test',
+      'site/pages/made-up.astro',
+      `---\nimport '#tests/support/run.ts';\n---\n`,
+      'no-restricted-imports',
+    ],
     ['chance in the core', core, `export const x = Math.random();`, 'no-restricted-properties'],
     ['chance in a lesson', lesson, `<script>const x = Math.random(); x;</script>`, 'no-restricted-properties'],
     ['the clock in the core', core, `export const x = Date.now();`, 'no-restricted-globals'],
@@ -41,8 +56,16 @@ describe('the linter', () => {
 
   it.each([
     ['the core importing itself', core, `import '#core/quantity/errors.ts';\nimport './conjugates.ts';`],
-    ['a test beside its source using the tests’ support', 'core/gaussian/made-up.test.ts', `import '#tests/support/close-to.ts';`],
-    ['a figure using its lesson’s bench', lesson, `<script>import '../bench.svelte.ts'; import { onMount } from 'svelte'; onMount;</script>`],
+    [
+      'a test beside its source using the tests’ support',
+      'core/gaussian/made-up.test.ts',
+      `import '#tests/support/close-to.ts';`,
+    ],
+    [
+      'a figure using its lesson’s bench',
+      lesson,
+      `<script>import '../bench.svelte.ts'; import { onMount } from 'svelte'; onMount;</script>`,
+    ],
     ['the core’s one index', 'core/index.ts', `export * from './gaussian/conjugates.ts';`],
   ])('accepts %s', async (_, file, code) => {
     const broken = await rulesBroken(file, code);

@@ -89,7 +89,9 @@ export async function findBrowser(): Promise<string> {
     found = present();
   }
   if (found === undefined) {
-    throw new Error('No Chromium was found or could be fetched. Install one and name it: CHROMIUM_PATH=/path/to/chromium');
+    throw new Error(
+      'No Chromium was found or could be fetched. Install one and name it: CHROMIUM_PATH=/path/to/chromium',
+    );
   }
   process.env.CHROMIUM_PATH = found;
   return found;

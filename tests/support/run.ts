@@ -16,7 +16,11 @@ export function environment(extra: Readonly<Record<string, string>> = {}): NodeJ
  * Runs a program in the repository's folder, its output going straight through, and resolves to its exit code.
  * A program that cannot be started or is killed counts as 1.
  */
-export function run(program: string, args: readonly string[], extra?: Readonly<Record<string, string>>): Promise<number> {
+export function run(
+  program: string,
+  args: readonly string[],
+  extra?: Readonly<Record<string, string>>,
+): Promise<number> {
   return new Promise((done) => {
     const child = spawn(program, args, {
       cwd: root,

@@ -32,12 +32,14 @@ async function main(): Promise<void> {
     explainAndExit('The workbook was not built, so there is nothing to serve; the messages above say why.');
   }
   const folder = join(root, 'dist');
-  if (!existsSync(folder)) explainAndExit('There is no dist folder yet: "npm start" builds the workbook and serves it.');
+  if (!existsSync(folder))
+    explainAndExit('There is no dist folder yet: "npm start" builds the workbook and serves it.');
 
   const base = normalBase(process.env.BASE_PATH ?? '/');
   const server = staticServer(folder, base);
   const requested = requestedPort();
-  const candidates = requested === undefined ? Array.from({ length: portsToTry }, (_, n) => usualPort + n) : [requested];
+  const candidates =
+    requested === undefined ? Array.from({ length: portsToTry }, (_, n) => usualPort + n) : [requested];
   for (const candidate of candidates) {
     const port = await listen(server, candidate);
     if (port !== undefined) return announce(port, base);

@@ -52,13 +52,13 @@ async function answer(root: string, base: string, request: IncomingMessage, resp
     response.writeHead(405, { Allow: 'GET, HEAD' }).end();
     return;
   }
-  const url = new URL(request.url ?? '/', 'http://localhost');
-  const inside = insideBase(url.pathname, base);
+  const [pathname = '/', query] = (request.url ?? '/').split('?', 2);
+  const inside = pathname.startsWith(base) ? pathname.slice(base.length) : undefined;
   const wanted = inside === undefined ? undefined : pathOf(root, inside);
   const kind = wanted === undefined ? undefined : await kindOf(wanted);
 
-  if (`${url.pathname}/` === base || (kind === 'folder' && !url.pathname.endsWith('/'))) {
-    response.writeHead(301, { Location: `${url.pathname}/${url.search}` }).end();
+  if (`${pathname}/` === base || (kind === 'folder' && !pathname.endsWith('/'))) {
+    response.writeHead(301, { Location: `${pathname}/${query === undefined ? '' : `?${query}`}` }).end();
   } else if (wanted !== undefined && kind === 'folder' && (await kindOf(join(wanted, 'index.html'))) === 'file') {
     await send(join(wanted, 'index.html'), 200, request, response);
   } else if (wanted !== undefined && kind === 'file') {
@@ -66,12 +66,8 @@ async function answer(root: string, base: string, request: IncomingMessage, resp
   } else if ((await kindOf(join(root, '404.html'))) === 'file') {
     await send(join(root, '404.html'), 404, request, response);
   } else {
-    response.writeHead(404, { 'Content-Type': 'text/plain; charset=utf-8' }).end(`Nothing at ${url.pathname}\n`);
+    response.writeHead(404, { 'Content-Type': 'text/plain; charset=utf-8' }).end(`Nothing at ${pathname}\n`);
   }
-}
-
-function insideBase(pathname: string, base: string): string | undefined {
-  return pathname.startsWith(base) ? pathname.slice(base.length) : undefined;
 }
 
 /** The file that a path names, or nothing when it is garbled or climbs out of the folder. */
