@@ -9,8 +9,7 @@ export type BaseUnit =
   '' | 'mm' | 's' | 'm' | '1/mm' | 'dpt' | 'lx' | 'cd/m²' | 'rad' | 'rad/s' | 'mm/s' | 'stops' | 'px';
 
 /** Units in which a quantity is shown and may be typed; see `units.ts` for what each is worth. */
-export type ShownUnit =
-  | BaseUnit | 'µm' | 'nm' | 'cm' | 'in' | 'ms' | '°' | '°/s' | 'lp/mm' | 'min' | 'm/s' | '%';
+export type ShownUnit = BaseUnit | 'µm' | 'nm' | 'cm' | 'in' | 'ms' | '°' | '°/s' | 'lp/mm' | 'min' | 'm/s' | '%';
 
 /** How the trade writes a quantity: a plain number, `f/8`, `1/200 s`, `1:2`, `+3 dpt`, whole numbers, or a share in per cent. */
 export type Writing = 'plain' | 'f-number' | 'shutter-time' | 'ratio' | 'signed' | 'whole' | 'share' | 'power-fraction';
@@ -38,7 +37,12 @@ export interface Quantity {
 type Options = Partial<Pick<Quantity, 'shown' | 'writing' | 'scale'>>;
 
 function row(
-  name: string, symbol: string, tex: string, base: BaseUnit, range: readonly [number, number], meaning: string,
+  name: string,
+  symbol: string,
+  tex: string,
+  base: BaseUnit,
+  range: readonly [number, number],
+  meaning: string,
   { shown = base, writing = 'plain', scale = range[0] > 0 ? 'log' : 'linear' }: Options = {},
 ): Quantity {
   const [least, most] = range;
@@ -53,6 +57,8 @@ const share: Options = { shown: '%', writing: 'share' };
 const time: Options = { writing: 'shutter-time' };
 const whole: Options = { writing: 'whole' };
 
+// One row a line, to be read as the table it is.
+// prettier-ignore
 export const vocabulary = {
   'focal-length': row('focal length', 'f', 'f', 'mm', [4, 800], 'of the lens at the focus setting in use'),
   'f-number': row('f-number', 'N', 'N', '', [0.95, 64], 'as marked on the lens', fNumber),
