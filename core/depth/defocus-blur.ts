@@ -1,4 +1,4 @@
-import { requireFinite, requirePositive } from '#core/quantity/errors.ts';
+import { requirePositive } from '#core/quantity/errors.ts';
 
 /** A point near the sharp plane, as a lens focused on that plane sees it. */
 export interface PointOffPlane {
@@ -31,6 +31,6 @@ export function defocusBlur({ magnification, entrancePupil, entrancePupilDistanc
   requirePositive('magnification', magnification);
   requirePositive('entrance-pupil', entrancePupil);
   requirePositive('entrance-pupil-distance', entrancePupilDistance);
-  const distance = requirePositive('entrance-pupil-distance', entrancePupilDistance + requireFinite('near-limit', offset));
+  const distance = requirePositive('entrance-pupil-distance', entrancePupilDistance + offset);
   return (magnification * entrancePupil * Math.abs(offset)) / distance;
 }

@@ -1,0 +1,123 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { backgroundWidth } from '#core/depth/background-width.formula.ts';
+import { depthOfFieldCloseUp } from '#core/depth/depth-of-field-close-up.formula.ts';
+import { depthOfField } from '#core/depth/depth-of-field.formula.ts';
+import { farLimit } from '#core/depth/far-limit.formula.ts';
+import { hyperfocalDistanceFromPupil } from '#core/depth/hyperfocal-distance-from-pupil.formula.ts';
+import { hyperfocalDistance } from '#core/depth/hyperfocal-distance.formula.ts';
+import { nearLimit } from '#core/depth/near-limit.formula.ts';
+import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
+import { fieldWidth } from '#core/gaussian/field-width.formula.ts';
+import { numericalAperture } from '#core/gaussian/numerical-aperture.formula.ts';
+import { subjectDistance } from '#core/gaussian/subject-distance.formula.ts';
+import { closeTo } from '#tests/support/close-to.ts';
+import { lensAtWork, lenses, type LensAtWork } from '#tests/support/lenses.ts';
+
+function everyLens(law: (lens: LensAtWork) => void) {
+  fc.assert(fc.property(lenses, law), { seed: 5, numRuns: 1000 });
+}
+
+const closeUpOf = (lens: LensAtWork) => depthOfFieldCloseUp({ ...lens, effectiveFNumber: effectiveFNumber(lens) });
+
+/** A point at which a far limit goes to infinity: rounding alone decides, so no route can be held to the other. */
+const onTheEdge = ({ circleOfConfusion, magnification, entrancePupil }: LensAtWork) =>
+  Math.abs((magnification * entrancePupil) / circleOfConfusion - 1) < 1e-6;
+
+describe('exact and close-up depth of field', () => {
+  const textbookLens = { focalLength: 50, fNumber: 11, pupilMagnification: 1, circleOfConfusion: 0.02 };
+  const partsBy = (magnification: number) => {
+    const lens = lensAtWork({ ...textbookLens, magnification });
+    return depthOfField(lens) / closeUpOf(lens) - 1;
+  };
+
+  it('part by 0.2 % at a tenth of life size and 5 % at a fiftieth, for f/11, c = 20 µm, f = 50 mm', () => {
+    expect(partsBy(0.1)).toEqual(closeTo(0.002, { absolute: 0.0005, because: 'stated in per cent to one decimal' }));
+    expect(partsBy(0.02)).toEqual(closeTo(0.05, { absolute: 0.005, because: 'stated in whole per cent' }));
+  });
+
+  it('meet as magnification grows, ever closer', () => {
+    const gaps = [0.05, 0.1, 0.5, 1, 5, 20].map(partsBy);
+    expect(gaps).toEqual([...gaps].sort((a, b) => b - a));
+    expect(gaps.at(-1)).toEqual(closeTo(0, { absolute: 1e-7, because: '(c/(m D))² is 5e-8 there' }));
+  });
+
+  it('part by 1/(1 − (c/(m D))²), whatever the lens and its pupils', () => {
+    everyLens((lens) => {
+      const exact = depthOfField(lens);
+      if (exact === Infinity || onTheEdge(lens)) return;
+      const share = lens.circleOfConfusion / (lens.magnification * lens.entrancePupil);
+      expect(exact).toEqual(
+        closeTo(closeUpOf(lens) / ((1 - share) * (1 + share)), { relative: 1e-8, because: 'rounding, enlarged by up to 1e6 at the edge' }),
+      );
+    });
+  });
+
+  it('need no focal length close up: lenses from 20 to 200 mm agree within 1 % at life size and f/8', () => {
+    const depths = [20, 50, 100, 200].map((focalLength) =>
+      depthOfField(lensAtWork({ ...textbookLens, fNumber: 8, focalLength, magnification: 1 })),
+    );
+    expect(Math.max(...depths) / Math.min(...depths)).toBeLessThan(1.01);
+  });
+
+  it('are a blur over an aperture: c/(m NA) where the cone is narrow', () => {
+    everyLens((lens) => {
+      const effective = effectiveFNumber(lens);
+      const sine = numericalAperture({ ...lens, effectiveFNumber: effective });
+      const tangent = sine / Math.sqrt((1 - sine) * (1 + sine));
+      expect(closeUpOf(lens)).toEqual(
+        closeTo(lens.circleOfConfusion / (lens.magnification * tangent), { relative: 1e-11, because: 'the cosine of a wide cone loses digits' }),
+      );
+    });
+  });
+});
+
+describe('limits from the entrance pupil and from the hyperfocal distance', () => {
+  const rounding = { relative: 1e-8, because: 'distances from the lens are up to 1e7 times the limits from the sharp plane' };
+
+  it('agree for symmetric lenses in the books’ form, distances from the lens', () => {
+    everyLens((drawn) => {
+      const lens = lensAtWork({ ...drawn, pupilMagnification: 1 });
+      if (onTheEdge(lens)) return;
+      const f = lens.focalLength;
+      const s = subjectDistance(lens);
+      const hyperfocal = hyperfocalDistance(lens);
+      expect(s - nearLimit(lens)).toEqual(closeTo((s * (hyperfocal - f)) / (hyperfocal + s - 2 * f), rounding));
+      const far = s < hyperfocal ? (s * (hyperfocal - f)) / (hyperfocal - s) : Infinity;
+      expect(s + farLimit(lens)).toEqual(closeTo(far, rounding));
+    });
+  });
+
+  it('agree for any pupils, distances from the entrance pupil', () => {
+    everyLens((lens) => {
+      if (onTheEdge(lens)) return;
+      const u = lens.entrancePupilDistance;
+      const nearestFromPupil = lens.focalLength / lens.pupilMagnification;
+      const hyperfocal = hyperfocalDistanceFromPupil(lens);
+      const span = hyperfocal - nearestFromPupil;
+      expect(u - nearLimit(lens)).toEqual(closeTo((u * span) / (hyperfocal + u - 2 * nearestFromPupil), rounding));
+      expect(u + farLimit(lens)).toEqual(closeTo(u < hyperfocal ? (u * span) / (hyperfocal - u) : Infinity, rounding));
+    });
+  });
+
+  it('begin at half the hyperfocal distance where a symmetric lens is focused there', () => {
+    everyLens((drawn) => {
+      const focused = hyperfocalDistance(drawn);
+      const magnification = drawn.focalLength / (focused - drawn.focalLength);
+      const lens = lensAtWork({ ...drawn, magnification, pupilMagnification: 1 });
+      expect(focused - nearLimit(lens)).toEqual(closeTo(focused / 2, rounding));
+    });
+  });
+});
+
+describe('the background of one picture', () => {
+  it('is as wide as the angle seen from the entrance pupil makes it', () => {
+    everyLens((lens) => {
+      const u = lens.entrancePupilDistance;
+      const field = fieldWidth({ sensorWidth: 36, magnification: lens.magnification });
+      const halfAngle = Math.atan(field / 2 / u);
+      const seen = backgroundWidth({ fieldWidth: field, entrancePupilDistance: u, backgroundDistance: 1000 });
+      expect(seen).toEqual(closeTo(2 * (u + 1000) * Math.tan(halfAngle), { relative: 1e-12, because: 'tangent of an arctangent' }));
+    });
+  });
+});
