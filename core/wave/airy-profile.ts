@@ -1,4 +1,5 @@
 import { airyIntensity, type InAiryPattern } from './airy-pattern.ts';
+import { requireCount } from './count.ts';
 
 /** One curve, ready to be drawn: the n-th intensity belongs to the n-th radius. */
 export interface RadialProfile {
@@ -21,9 +22,12 @@ export interface RadialProfile {
  * @example airyProfile({ imageRadius: 0.02, wavelength: 0.00055, effectiveFNumber: 16 }, 3).intensities // [1, 0.00366273, 0.00010691]
  */
 export function airyProfile(given: InAiryPattern, samples: number): RadialProfile {
-  if (!(Number.isInteger(samples) && samples >= 2 && samples <= 100000)) {
-    throw new RangeError(`the number of samples is ${samples}; accepted: a whole number from 2 to 100000`);
-  }
-  const radii = Array.from({ length: samples }, (_, n) => (given.imageRadius * n) / (samples - 1));
+  requireCount('samples', samples, 2, 100000);
+  const radii = evenly(given.imageRadius, samples);
   return { radii, intensities: radii.map((imageRadius) => airyIntensity({ ...given, imageRadius })) };
+}
+
+/** *samples* numbers from 0 to *last*, evenly spaced, both included. */
+export function evenly(last: number, samples: number): number[] {
+  return Array.from({ length: samples }, (_, n) => (last * n) / (samples - 1));
 }

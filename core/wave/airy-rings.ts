@@ -1,6 +1,7 @@
 import { requirePositive } from '#core/quantity/errors.ts';
 import type { Named } from '#core/quantity/formula.ts';
 import { besselJ0, besselJ1 } from './bessel.ts';
+import { requireCount } from './count.ts';
 
 /** Radii on the sensor, mm, from the innermost ring outwards. */
 export interface AiryRings {
@@ -29,9 +30,7 @@ export interface AiryRings {
 export function airyRings(given: Named<'wavelength' | 'effective-f-number'>, count: number): AiryRings {
   requirePositive('wavelength', given.wavelength);
   requirePositive('effective-f-number', given.effectiveFNumber);
-  if (!(Number.isInteger(count) && count >= 0 && count <= 1000)) {
-    throw new RangeError(`the number of rings is ${count}; accepted: a whole number from 0 to 1000`);
-  }
+  requireCount('rings', count, 0, 1000);
   const unit = (given.wavelength * given.effectiveFNumber) / Math.PI;
   const radii = (order: 1 | 2) => Array.from({ length: count }, (_, k) => unit * besselZero(order, k + 1));
   return { dark: radii(1), bright: radii(2) };
