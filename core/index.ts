@@ -9,17 +9,26 @@ export { referenceDiagonal, cropFactor, cropFactorFormula } from './gaussian/cro
 export { effectiveFNumber, effectiveFNumberFormula } from './gaussian/effective-f-number.formula.ts';
 export { entrancePupilDistance, entrancePupilDistanceFormula } from './gaussian/entrance-pupil-distance.formula.ts';
 export { entrancePupil, entrancePupilFormula } from './gaussian/entrance-pupil.formula.ts';
-export { extensionForMagnification, extensionForMagnificationFormula } from './gaussian/extension-for-magnification.formula.ts';
+export {
+  extensionForMagnification,
+  extensionForMagnificationFormula,
+} from './gaussian/extension-for-magnification.formula.ts';
 export { fNumberFromAperture, fNumberFromApertureFormula } from './gaussian/f-number-from-aperture.formula.ts';
 export { fieldHeight, fieldHeightFormula } from './gaussian/field-height.formula.ts';
 export { fieldWidth, fieldWidthFormula } from './gaussian/field-width.formula.ts';
-export { focalLengthFromConjugates, focalLengthFromConjugatesFormula } from './gaussian/focal-length-from-conjugates.formula.ts';
+export {
+  focalLengthFromConjugates,
+  focalLengthFromConjugatesFormula,
+} from './gaussian/focal-length-from-conjugates.formula.ts';
 export { focusDistance, focusDistanceFormula } from './gaussian/focus-distance.formula.ts';
 export { imageDistanceOfSubject, imageDistanceOfSubjectFormula } from './gaussian/image-distance-of-subject.formula.ts';
 export { imageDistance, imageDistanceFormula } from './gaussian/image-distance.formula.ts';
 export { imageWidth, imageWidthFormula } from './gaussian/image-width.formula.ts';
 export { lightLoss, lightLossFormula } from './gaussian/light-loss.formula.ts';
-export { magnificationFromExtension, magnificationFromExtensionFormula } from './gaussian/magnification-from-extension.formula.ts';
+export {
+  magnificationFromExtension,
+  magnificationFromExtensionFormula,
+} from './gaussian/magnification-from-extension.formula.ts';
 export { magnificationFromField, magnificationFromFieldFormula } from './gaussian/magnification-from-field.formula.ts';
 export { magnificationOfSubject, magnificationOfSubjectFormula } from './gaussian/magnification-of-subject.formula.ts';
 export { magnification, magnificationFormula } from './gaussian/magnification.formula.ts';
@@ -34,15 +43,30 @@ export { workingDistance, workingDistanceFormula } from './gaussian/working-dist
 
 export { backgroundBlur, backgroundBlurFormula } from './depth/background-blur.formula.ts';
 export { backgroundWidth, backgroundWidthFormula } from './depth/background-width.formula.ts';
-export { circlesAlongDiagonal, circleOfConfusionByDiagonal, circleOfConfusionByDiagonalFormula } from './depth/circle-of-confusion-by-diagonal.formula.ts';
-export { pixelsPerCircle, circleOfConfusionByPixels, circleOfConfusionByPixelsFormula } from './depth/circle-of-confusion-by-pixels.formula.ts';
-export { arcminute, circleOfConfusionByViewing, circleOfConfusionByViewingFormula } from './depth/circle-of-confusion-by-viewing.formula.ts';
+export {
+  circlesAlongDiagonal,
+  circleOfConfusionByDiagonal,
+  circleOfConfusionByDiagonalFormula,
+} from './depth/circle-of-confusion-by-diagonal.formula.ts';
+export {
+  pixelsPerCircle,
+  circleOfConfusionByPixels,
+  circleOfConfusionByPixelsFormula,
+} from './depth/circle-of-confusion-by-pixels.formula.ts';
+export {
+  arcminute,
+  circleOfConfusionByViewing,
+  circleOfConfusionByViewingFormula,
+} from './depth/circle-of-confusion-by-viewing.formula.ts';
 export { combinedDepth } from './depth/combined-depth.ts';
 export { defocusBlur, type PointOffPlane } from './depth/defocus-blur.ts';
 export { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from './depth/depth-of-field-close-up.formula.ts';
 export { depthOfField, depthOfFieldFormula } from './depth/depth-of-field.formula.ts';
 export { farLimit, farLimitFormula } from './depth/far-limit.formula.ts';
-export { hyperfocalDistanceFromPupil, hyperfocalDistanceFromPupilFormula } from './depth/hyperfocal-distance-from-pupil.formula.ts';
+export {
+  hyperfocalDistanceFromPupil,
+  hyperfocalDistanceFromPupilFormula,
+} from './depth/hyperfocal-distance-from-pupil.formula.ts';
 export { hyperfocalDistance, hyperfocalDistanceFormula } from './depth/hyperfocal-distance.formula.ts';
 export { nearLimit, nearLimitFormula } from './depth/near-limit.formula.ts';
 export { waveDepth, waveDepthFormula } from './depth/wave-depth.formula.ts';

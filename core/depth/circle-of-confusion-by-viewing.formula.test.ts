@@ -8,7 +8,9 @@ const seen = { viewingDistance: 300, printWidth: 300, sensorWidth: 36 };
 describe('circleOfConfusionByViewing', () => {
   it('is 10.5 µm for a 36 mm sensor printed 300 mm wide and seen from 300 mm', () => {
     // 300 mm × 0.00029089 = 0.0873 mm on the print, 36/300 of it on the sensor.
-    expect(circleOfConfusionByViewing(seen)).toEqual(closeTo(0.01047, { absolute: 5e-6, because: 'worked to four figures' }));
+    expect(circleOfConfusionByViewing(seen)).toEqual(
+      closeTo(0.01047, { absolute: 5e-6, because: 'worked to four figures' }),
+    );
   });
 
   it('takes a sixtieth of a degree for the line that the eye just sees', () => {

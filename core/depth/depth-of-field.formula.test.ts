@@ -21,7 +21,9 @@ describe('depthOfField', () => {
   it('tends to the close-up form as the blur gets small beside the pupil', () => {
     const strict = depthOfField({ ...seen, circleOfConfusion: 1e-6 });
     const closeUp = depthOfFieldCloseUp({ circleOfConfusion: 1e-6, effectiveFNumber: 20, magnification: 1 });
-    expect(strict).toEqual(closeTo(closeUp, { relative: 1e-12, because: 'the limit is approached as the square of c/(m D)' }));
+    expect(strict).toEqual(
+      closeTo(closeUp, { relative: 1e-12, because: 'the limit is approached as the square of c/(m D)' }),
+    );
   });
 
   it('is infinite where the far limit is', () => {

@@ -20,7 +20,9 @@ describe('farLimit', () => {
     for (const circleOfConfusion of [0.005, 0.05, 0.5]) {
       const given = { ...seen, circleOfConfusion };
       const difference = 1 / nearLimit(given) - 1 / farLimit(given);
-      expect(difference).toEqual(closeTo(2 / 100, { relative: 1e-11, because: 'a difference of numbers 25000 times as large' }));
+      expect(difference).toEqual(
+        closeTo(2 / 100, { relative: 1e-11, because: 'a difference of numbers 25000 times as large' }),
+      );
     }
   });
 

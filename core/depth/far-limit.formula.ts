@@ -21,7 +21,12 @@ type Inputs = 'circle-of-confusion' | 'entrance-pupil-distance' | 'magnification
  *
  * @example farLimit({ circleOfConfusion: 0.02, entrancePupilDistance: 100, magnification: 1, entrancePupil: 5.02 }) // 0.4
  */
-export function farLimit({ circleOfConfusion, entrancePupilDistance, magnification, entrancePupil }: Named<Inputs>): number {
+export function farLimit({
+  circleOfConfusion,
+  entrancePupilDistance,
+  magnification,
+  entrancePupil,
+}: Named<Inputs>): number {
   requirePositive('circle-of-confusion', circleOfConfusion);
   requirePositive('entrance-pupil-distance', entrancePupilDistance);
   requirePositive('magnification', magnification);

@@ -21,7 +21,12 @@ type Inputs = 'circle-of-confusion' | 'entrance-pupil-distance' | 'magnification
  *
  * @example nearLimit({ circleOfConfusion: 0.02, entrancePupilDistance: 100, magnification: 1, entrancePupil: 4.98 }) // 0.4
  */
-export function nearLimit({ circleOfConfusion, entrancePupilDistance, magnification, entrancePupil }: Named<Inputs>): number {
+export function nearLimit({
+  circleOfConfusion,
+  entrancePupilDistance,
+  magnification,
+  entrancePupil,
+}: Named<Inputs>): number {
   requirePositive('circle-of-confusion', circleOfConfusion);
   requirePositive('entrance-pupil-distance', entrancePupilDistance);
   requirePositive('magnification', magnification);

@@ -21,7 +21,11 @@ type Inputs = 'wavelength' | 'numerical-aperture';
 export function waveDepth({ wavelength, numericalAperture }: Named<Inputs>): number {
   requirePositive('wavelength', wavelength);
   if (!(numericalAperture > 0 && numericalAperture < 1)) {
-    throw new OutOfRange('numerical-aperture', numericalAperture, 'above 0 and below 1, being the sine of an angle in air');
+    throw new OutOfRange(
+      'numerical-aperture',
+      numericalAperture,
+      'above 0 and below 1, being the sine of an angle in air',
+    );
   }
   return wavelength / numericalAperture ** 2;
 }

@@ -18,7 +18,9 @@ describe('closeFocusFocalLength', () => {
   it('is what gives that focus distance back', () => {
     const found = { magnification: 0.4, principalSeparation: -7 };
     const focalLength = closeFocusFocalLength({ ...found, focusDistance: 310 });
-    expect(focusDistance({ ...found, focalLength })).toEqual(closeTo(310, { relative: 1e-15, because: 'two roundings' }));
+    expect(focusDistance({ ...found, focalLength })).toEqual(
+      closeTo(310, { relative: 1e-15, because: 'two roundings' }),
+    );
   });
 
   it('tends to m times the focus distance as the subject goes away', () => {

@@ -24,7 +24,11 @@ export function extensionForMagnification({ magnification, focusMagnification, f
   requireNotNegative('focus-magnification', focusMagnification);
   requirePositive('focal-length', focalLength);
   if (magnification < focusMagnification) {
-    throw new OutOfRange('magnification', magnification, `at least ${focusMagnification}, which the lens gives by itself`);
+    throw new OutOfRange(
+      'magnification',
+      magnification,
+      `at least ${focusMagnification}, which the lens gives by itself`,
+    );
   }
   return focalLength * (magnification - focusMagnification);
 }

@@ -23,7 +23,11 @@ export function focalLengthFromConjugates({ subjectDistance, imageDistance }: Na
   requirePositive('subject-distance', subjectDistance);
   requireFinite('image-distance', imageDistance);
   if (imageDistance <= 0 && imageDistance >= -subjectDistance) {
-    throw new OutOfRange('image-distance', imageDistance, 'above 0, or virtual (negative) and farther than the subject');
+    throw new OutOfRange(
+      'image-distance',
+      imageDistance,
+      'above 0, or virtual (negative) and farther than the subject',
+    );
   }
   return (subjectDistance * imageDistance) / (subjectDistance + imageDistance);
 }

@@ -26,7 +26,11 @@ export function focusDistance({ focalLength, magnification, principalSeparation 
   requireFinite('principal-separation', principalSeparation);
   const conjugates = focalLength * (2 + magnification + 1 / magnification);
   if (conjugates + principalSeparation <= 0) {
-    throw new OutOfRange('principal-separation', principalSeparation, `above ${-conjugates}, or the subject is behind the sensor`);
+    throw new OutOfRange(
+      'principal-separation',
+      principalSeparation,
+      `above ${-conjugates}, or the subject is behind the sensor`,
+    );
   }
   return conjugates + principalSeparation;
 }

@@ -24,7 +24,11 @@ export function imageDistanceOfSubject({ focalLength, subjectDistance }: Named<I
   requirePositive('focal-length', focalLength);
   requirePositive('subject-distance', subjectDistance);
   if (subjectDistance === focalLength) {
-    throw new OutOfRange('subject-distance', subjectDistance, 'more or less than the focal length, from where no image forms');
+    throw new OutOfRange(
+      'subject-distance',
+      subjectDistance,
+      'more or less than the focal length, from where no image forms',
+    );
   }
   return (focalLength * subjectDistance) / (subjectDistance - focalLength);
 }

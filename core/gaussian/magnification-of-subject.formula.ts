@@ -22,7 +22,11 @@ export function magnificationOfSubject({ focalLength, subjectDistance }: Named<I
   requirePositive('focal-length', focalLength);
   requirePositive('subject-distance', subjectDistance);
   if (subjectDistance === focalLength) {
-    throw new OutOfRange('subject-distance', subjectDistance, 'more or less than the focal length, from where no image forms');
+    throw new OutOfRange(
+      'subject-distance',
+      subjectDistance,
+      'more or less than the focal length, from where no image forms',
+    );
   }
   return focalLength / Math.abs(subjectDistance - focalLength);
 }

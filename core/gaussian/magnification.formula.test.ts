@@ -8,7 +8,9 @@ describe('magnification', () => {
   });
 
   it('does not change when subject and image grow alike', () => {
-    expect(magnification({ imageWidth: 36, subjectWidth: 72 })).toBe(magnification({ imageWidth: 12, subjectWidth: 24 }));
+    expect(magnification({ imageWidth: 36, subjectWidth: 72 })).toBe(
+      magnification({ imageWidth: 12, subjectWidth: 24 }),
+    );
   });
 
   it('is life size where the image is as large as the subject', () => {

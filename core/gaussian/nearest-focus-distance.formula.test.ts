@@ -25,6 +25,8 @@ describe('nearestFocusDistance', () => {
 
   it('refuses a separation that leaves no distance', () => {
     expect(() => nearestFocusDistance({ focalLength: 4, principalSeparation: -20 })).toThrow(OutOfRange);
-    expect(() => nearestFocusDistance({ focalLength: 4, principalSeparation: -20 })).toThrow(/principal-separation is -20/);
+    expect(() => nearestFocusDistance({ focalLength: 4, principalSeparation: -20 })).toThrow(
+      /principal-separation is -20/,
+    );
   });
 });

@@ -24,7 +24,11 @@ export function nearestFocusDistance({ focalLength, principalSeparation }: Named
   requireFinite('principal-separation', principalSeparation);
   const nearest = 4 * focalLength + principalSeparation;
   if (nearest <= 0) {
-    throw new OutOfRange('principal-separation', principalSeparation, `above ${-4 * focalLength}, or the subject is behind the sensor`);
+    throw new OutOfRange(
+      'principal-separation',
+      principalSeparation,
+      `above ${-4 * focalLength}, or the subject is behind the sensor`,
+    );
   }
   return nearest;
 }

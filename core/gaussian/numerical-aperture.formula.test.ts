@@ -18,7 +18,9 @@ describe('numericalAperture', () => {
     const tangent = 0.25 / Math.sqrt(1 - 0.25 ** 2);
     const sine = numericalAperture({ magnification: 2 * tangent, effectiveFNumber: 1 });
     expect(sine).toEqual(closeTo(0.25, { relative: 1e-14, because: 'a few roundings' }));
-    expect(tangent / sine - 1).toEqual(closeTo(0.033, { absolute: 0.0005, because: 'stated in per cent to one decimal' }));
+    expect(tangent / sine - 1).toEqual(
+      closeTo(0.033, { absolute: 0.0005, because: 'stated in per cent to one decimal' }),
+    );
   });
 
   it('tends to the tangent for a narrow cone, and never reaches 1 for a wide one', () => {

@@ -25,11 +25,15 @@ describe('focalLengthInContact', () => {
 
   it('says of focal lengths what the sum says of powers', () => {
     const power = powerInContact([1 / 250, 1 / 90, -1 / 400]);
-    expect(1 / focalLengthInContact([250, 90, -400])).toEqual(closeTo(power, { relative: 1e-15, because: 'two roundings' }));
+    expect(1 / focalLengthInContact([250, 90, -400])).toEqual(
+      closeTo(power, { relative: 1e-15, because: 'two roundings' }),
+    );
   });
 
   it('hardly changes when a very weak lens is added', () => {
-    expect(focalLengthInContact([50, 1e12])).toEqual(closeTo(50, { relative: 1e-10, because: 'the added power is 5e-11 of it' }));
+    expect(focalLengthInContact([50, 1e12])).toEqual(
+      closeTo(50, { relative: 1e-10, because: 'the added power is 5e-11 of it' }),
+    );
   });
 
   it('refuses lenses that cancel, none at all, and a focal length of zero', () => {

@@ -22,6 +22,8 @@ describe('workingDistance', () => {
 
   it('refuses an infinite subject distance and a depth that is no number', () => {
     expect(() => workingDistance({ subjectDistance: Infinity, frontPrincipalDepth: 0 })).toThrow(OutOfRange);
-    expect(() => workingDistance({ subjectDistance: 100, frontPrincipalDepth: NaN })).toThrow(/front-principal-depth is NaN/);
+    expect(() => workingDistance({ subjectDistance: 100, frontPrincipalDepth: NaN })).toThrow(
+      /front-principal-depth is NaN/,
+    );
   });
 });

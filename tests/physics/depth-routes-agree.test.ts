@@ -3,26 +3,17 @@ import { describe, expect, it } from 'vitest';
 import { backgroundWidth } from '#core/depth/background-width.formula.ts';
 import { depthOfFieldCloseUp } from '#core/depth/depth-of-field-close-up.formula.ts';
 import { depthOfField } from '#core/depth/depth-of-field.formula.ts';
-import { farLimit } from '#core/depth/far-limit.formula.ts';
-import { hyperfocalDistanceFromPupil } from '#core/depth/hyperfocal-distance-from-pupil.formula.ts';
-import { hyperfocalDistance } from '#core/depth/hyperfocal-distance.formula.ts';
-import { nearLimit } from '#core/depth/near-limit.formula.ts';
 import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
 import { fieldWidth } from '#core/gaussian/field-width.formula.ts';
 import { numericalAperture } from '#core/gaussian/numerical-aperture.formula.ts';
-import { subjectDistance } from '#core/gaussian/subject-distance.formula.ts';
 import { closeTo } from '#tests/support/close-to.ts';
-import { lensAtWork, lenses, type LensAtWork } from '#tests/support/lenses.ts';
+import { atHyperfocal, lensAtWork, lenses, type LensAtWork } from '#tests/support/lenses.ts';
 
 function everyLens(law: (lens: LensAtWork) => void) {
   fc.assert(fc.property(lenses, law), { seed: 5, numRuns: 1000 });
 }
 
 const closeUpOf = (lens: LensAtWork) => depthOfFieldCloseUp({ ...lens, effectiveFNumber: effectiveFNumber(lens) });
-
-/** A point at which a far limit goes to infinity: rounding alone decides, so no route can be held to the other. */
-const onTheEdge = ({ circleOfConfusion, magnification, entrancePupil }: LensAtWork) =>
-  Math.abs((magnification * entrancePupil) / circleOfConfusion - 1) < 1e-6;
 
 describe('exact and close-up depth of field', () => {
   const textbookLens = { focalLength: 50, fNumber: 11, pupilMagnification: 1, circleOfConfusion: 0.02 };
@@ -45,10 +36,13 @@ describe('exact and close-up depth of field', () => {
   it('part by 1/(1 − (c/(m D))²), whatever the lens and its pupils', () => {
     everyLens((lens) => {
       const exact = depthOfField(lens);
-      if (exact === Infinity || onTheEdge(lens)) return;
+      if (exact === Infinity || atHyperfocal(lens)) return;
       const share = lens.circleOfConfusion / (lens.magnification * lens.entrancePupil);
       expect(exact).toEqual(
-        closeTo(closeUpOf(lens) / ((1 - share) * (1 + share)), { relative: 1e-8, because: 'rounding, enlarged by up to 1e6 at the edge' }),
+        closeTo(closeUpOf(lens) / ((1 - share) * (1 + share)), {
+          relative: 1e-8,
+          because: 'rounding, enlarged by up to 1e6 at the edge',
+        }),
       );
     });
   });
@@ -66,46 +60,11 @@ describe('exact and close-up depth of field', () => {
       const sine = numericalAperture({ ...lens, effectiveFNumber: effective });
       const tangent = sine / Math.sqrt((1 - sine) * (1 + sine));
       expect(closeUpOf(lens)).toEqual(
-        closeTo(lens.circleOfConfusion / (lens.magnification * tangent), { relative: 1e-11, because: 'the cosine of a wide cone loses digits' }),
+        closeTo(lens.circleOfConfusion / (lens.magnification * tangent), {
+          relative: 1e-11,
+          because: 'the cosine of a wide cone loses digits',
+        }),
       );
-    });
-  });
-});
-
-describe('limits from the entrance pupil and from the hyperfocal distance', () => {
-  const rounding = { relative: 1e-8, because: 'distances from the lens are up to 1e7 times the limits from the sharp plane' };
-
-  it('agree for symmetric lenses in the books’ form, distances from the lens', () => {
-    everyLens((drawn) => {
-      const lens = lensAtWork({ ...drawn, pupilMagnification: 1 });
-      if (onTheEdge(lens)) return;
-      const f = lens.focalLength;
-      const s = subjectDistance(lens);
-      const hyperfocal = hyperfocalDistance(lens);
-      expect(s - nearLimit(lens)).toEqual(closeTo((s * (hyperfocal - f)) / (hyperfocal + s - 2 * f), rounding));
-      const far = s < hyperfocal ? (s * (hyperfocal - f)) / (hyperfocal - s) : Infinity;
-      expect(s + farLimit(lens)).toEqual(closeTo(far, rounding));
-    });
-  });
-
-  it('agree for any pupils, distances from the entrance pupil', () => {
-    everyLens((lens) => {
-      if (onTheEdge(lens)) return;
-      const u = lens.entrancePupilDistance;
-      const nearestFromPupil = lens.focalLength / lens.pupilMagnification;
-      const hyperfocal = hyperfocalDistanceFromPupil(lens);
-      const span = hyperfocal - nearestFromPupil;
-      expect(u - nearLimit(lens)).toEqual(closeTo((u * span) / (hyperfocal + u - 2 * nearestFromPupil), rounding));
-      expect(u + farLimit(lens)).toEqual(closeTo(u < hyperfocal ? (u * span) / (hyperfocal - u) : Infinity, rounding));
-    });
-  });
-
-  it('begin at half the hyperfocal distance where a symmetric lens is focused there', () => {
-    everyLens((drawn) => {
-      const focused = hyperfocalDistance(drawn);
-      const magnification = drawn.focalLength / (focused - drawn.focalLength);
-      const lens = lensAtWork({ ...drawn, magnification, pupilMagnification: 1 });
-      expect(focused - nearLimit(lens)).toEqual(closeTo(focused / 2, rounding));
     });
   });
 });
@@ -117,7 +76,9 @@ describe('the background of one picture', () => {
       const field = fieldWidth({ sensorWidth: 36, magnification: lens.magnification });
       const halfAngle = Math.atan(field / 2 / u);
       const seen = backgroundWidth({ fieldWidth: field, entrancePupilDistance: u, backgroundDistance: 1000 });
-      expect(seen).toEqual(closeTo(2 * (u + 1000) * Math.tan(halfAngle), { relative: 1e-12, because: 'tangent of an arctangent' }));
+      expect(seen).toEqual(
+        closeTo(2 * (u + 1000) * Math.tan(halfAngle), { relative: 1e-12, because: 'tangent of an arctangent' }),
+      );
     });
   });
 });

@@ -12,10 +12,19 @@ const example = /@example (.+\)) \/\/ (-?[\d.e-]*\d)(\.\.\.)?\s*$/gm;
 const citation = /\b([\w/-]*README\.md)#([\w-]+)/g;
 
 const examples = sources.flatMap((path) =>
-  [...readFileSync(resolve(root, path), 'utf8').matchAll(example)].map(([, call, number, dots]) => ({ path, call: call!, number: number!, dots })),
+  [...readFileSync(resolve(root, path), 'utf8').matchAll(example)].map(([, call, number, dots]) => ({
+    path,
+    call: call!,
+    number: number!,
+    dots,
+  })),
 );
 const citations = sources.flatMap((path) =>
-  [...readFileSync(resolve(root, path), 'utf8').matchAll(citation)].map(([, file, anchor]) => ({ path, file: file!, anchor: anchor! })),
+  [...readFileSync(resolve(root, path), 'utf8').matchAll(citation)].map(([, file, anchor]) => ({
+    path,
+    file: file!,
+    anchor: anchor!,
+  })),
 );
 
 describe('examples in docstrings', () => {
@@ -45,5 +54,11 @@ describe('derivations that docstrings cite', () => {
 /** The anchors that a Markdown reader makes of headings. */
 function anchorsOf(markdown: string): string[] {
   const headings = [...markdown.matchAll(/^#+ (.+)$/gm)].map((match) => match[1]!);
-  return headings.map((heading) => heading.toLowerCase().replaceAll(/[^\w\s-]/g, '').trim().replaceAll(/\s/g, '-'));
+  return headings.map((heading) =>
+    heading
+      .toLowerCase()
+      .replaceAll(/[^\w\s-]/g, '')
+      .trim()
+      .replaceAll(/\s/g, '-'),
+  );
 }

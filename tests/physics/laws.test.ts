@@ -22,7 +22,11 @@ function everyLens(law: (lens: LensAtWork, factor: number) => void) {
 const closeUpOf = (lens: LensAtWork) => depthOfFieldCloseUp({ ...lens, effectiveFNumber: effectiveFNumber(lens) });
 
 /** The same lens with one setting turned up, its pupil worked out again. */
-function turnedUp(lens: LensAtWork, setting: 'fNumber' | 'magnification' | 'circleOfConfusion' | 'focalLength', factor: number) {
+function turnedUp(
+  lens: LensAtWork,
+  setting: 'fNumber' | 'magnification' | 'circleOfConfusion' | 'focalLength',
+  factor: number,
+) {
   return lensAtWork({ ...lens, [setting]: lens[setting] * factor });
 }
 

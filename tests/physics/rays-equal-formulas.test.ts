@@ -20,14 +20,18 @@ describe('a ray through the rim of the pupil', () => {
   it('meets the axis at the sensor when it comes from the sharp plane', () => {
     everyLens((lens) => {
       const reach = lens.entrancePupil * (1 + lens.magnification);
-      expect(traced(lens).heightAtSensor).toEqual(closeTo(0, { absolute: 1e-11 * reach, because: 'heights of that size cancel' }));
+      expect(traced(lens).heightAtSensor).toEqual(
+        closeTo(0, { absolute: 1e-11 * reach, because: 'heights of that size cancel' }),
+      );
     });
   });
 
   it('arrives in the cone of the effective f-number', () => {
     everyLens((lens) => {
       const cone = 1 / (2 * effectiveFNumber(lens));
-      expect(-traced(lens).slopeAfter).toEqual(closeTo(cone, { relative: 1e-11, because: 'two slopes up to 250 times as steep cancel' }));
+      expect(-traced(lens).slopeAfter).toEqual(
+        closeTo(cone, { relative: 1e-11, because: 'two slopes up to 250 times as steep cancel' }),
+      );
     });
   });
 
@@ -35,13 +39,18 @@ describe('a ray through the rim of the pupil', () => {
     everyLens((lens) => {
       const sine = Math.sin(Math.atan(traced(lens).slopeBefore));
       const aperture = numericalAperture({ ...lens, effectiveFNumber: effectiveFNumber(lens) });
-      expect(aperture).toEqual(closeTo(sine, { relative: 1e-11, because: 'rounding, enlarged where the pupil is far from H' }));
+      expect(aperture).toEqual(
+        closeTo(sine, { relative: 1e-11, because: 'rounding, enlarged where the pupil is far from H' }),
+      );
     });
   });
 
   it('draws the circle of confusion from a point at the near limit, and from one at the far limit', () => {
     everyLens((lens) => {
-      const circle = closeTo(lens.circleOfConfusion, { relative: 1e-7, because: 'ray heights 1e7 times the circle cancel' });
+      const circle = closeTo(lens.circleOfConfusion, {
+        relative: 1e-7,
+        because: 'ray heights 1e7 times the circle cancel',
+      });
       expect(2 * Math.abs(traced(lens, -nearLimit(lens)).heightAtSensor)).toEqual(circle);
       const far = farLimit(lens);
       if (far < Infinity) expect(2 * Math.abs(traced(lens, far).heightAtSensor)).toEqual(circle);

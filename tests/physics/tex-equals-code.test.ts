@@ -60,6 +60,8 @@ describe.each(await everyFormula())('$path', ({ name, formula, exports }) => {
       { seed: 1, numRuns: samples },
     );
     // An answer that is refused or infinite cannot be compared. With many of those little would have been checked.
-    expect(compared, `${passedOver} of ${samples} samples had no finite answer: narrow \`sample\``).toBeGreaterThan(0.9 * samples);
+    expect(compared, `${passedOver} of ${samples} samples had no finite answer: narrow \`sample\``).toBeGreaterThan(
+      0.9 * samples,
+    );
   });
 });

@@ -47,7 +47,9 @@ describe.each(files.filter(({ name }) => !(name in fixedLength)))('$path', ({ fo
     let compared = 0;
     fc.assert(
       fc.property(quantities(formula.from, formula.sample), (values) => {
-        const doubled = Object.fromEntries(Object.entries(values).map(([id, value]) => [id, value * factorOf(id as QuantityName)]));
+        const doubled = Object.fromEntries(
+          Object.entries(values).map(([id, value]) => [id, value * factorOf(id as QuantityName)]),
+        );
         const answer = answerOf(formula, values);
         if (answer === undefined) return;
         compared++;

@@ -10,7 +10,8 @@ export function closeTo(expected: number, tolerance: Tolerance) {
   const margin = 'relative' in tolerance ? Math.abs(expected) * tolerance.relative : tolerance.absolute;
   return {
     asymmetricMatch: (actual: unknown): boolean =>
-      typeof actual === 'number' && (actual === expected || (margin < Infinity && Math.abs(actual - expected) <= margin)),
+      typeof actual === 'number' &&
+      (actual === expected || (margin < Infinity && Math.abs(actual - expected) <= margin)),
     toString: () => `${expected} ± ${margin} (${tolerance.because})`,
     toAsymmetricMatcher: () => `${expected} ± ${margin} (${tolerance.because})`,
     getExpectedType: () => 'number',

@@ -30,7 +30,9 @@ async function readFormula(path: string): Promise<FormulaFile> {
   const exports = (await import(pathToFileURL(resolve(root, path)).href)) as Record<string, unknown>;
   const formula = exports[`${name}Formula`];
   if (formula === undefined) {
-    throw new Error(`${path} exports ${Object.keys(exports).join(', ') || 'nothing'}; it must export ${name} and ${name}Formula`);
+    throw new Error(
+      `${path} exports ${Object.keys(exports).join(', ') || 'nothing'}; it must export ${name} and ${name}Formula`,
+    );
   }
   return { path, name, formula: formula as AnyFormula, exports };
 }

@@ -14,7 +14,10 @@ export interface LensAtWork {
   readonly entrancePupilDistance: number;
 }
 
-type Chosen = Pick<LensAtWork, 'focalLength' | 'fNumber' | 'magnification' | 'pupilMagnification' | 'circleOfConfusion'>;
+type Chosen = Pick<
+  LensAtWork,
+  'focalLength' | 'fNumber' | 'magnification' | 'pupilMagnification' | 'circleOfConfusion'
+>;
 
 /** A lens with its entrance pupil worked out. */
 export function lensAtWork(chosen: Chosen): LensAtWork {
@@ -37,3 +40,8 @@ export const lenses: fc.Arbitrary<LensAtWork> = quantities([
     circleOfConfusion: drawn['circle-of-confusion']!,
   }),
 );
+
+/** Focused so near the hyperfocal distance that rounding decides whether the far limit is infinite: no route can be held to another. */
+export function atHyperfocal({ circleOfConfusion, magnification, entrancePupil: diameter }: LensAtWork): boolean {
+  return Math.abs((magnification * diameter) / circleOfConfusion - 1) < 1e-6;
+}

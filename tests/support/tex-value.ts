@@ -14,7 +14,8 @@ export type TexValue = (values: Readonly<Record<string, number>>) => number;
  */
 export function texValue(tex: string): TexValue {
   const stray = /[A-Za-z']/.exec(tex.replaceAll(/\\q\{[^}]*\}|\\[A-Za-z]+/g, ''));
-  if (stray) throw new Error(`a bare ${stray[0]} in ${tex}: quantities are written \\q{id}, the exponential \\exp(...)`);
+  if (stray)
+    throw new Error(`a bare ${stray[0]} in ${tex}: quantities are written \\q{id}, the exponential \\exp(...)`);
 
   const ids = quantitiesIn(tex);
   const nameOf = new Map(ids.map((id, index) => [id as string, `q${letters(index)}`]));
