@@ -1,0 +1,47 @@
+import { lightLoss } from '#core/gaussian/light-loss.formula.ts';
+import { exactFNumber, exactShutterTime, nominalFNumber, nominalShutterTime } from '#core/quantity/nominal.ts';
+import { oursById } from '#tests/support/reference-case.ts';
+
+interface Apertures {
+  marked: readonly number[];
+}
+
+interface Times {
+  markedTime: readonly number[];
+}
+
+/** An exact value, which every mark of the series must have. */
+function known(value: number | undefined): number {
+  if (value === undefined) throw new Error('not a mark of the series');
+  return value;
+}
+
+const exact = ({ marked }: Apertures) => marked.map((mark) => known(exactFNumber(mark)));
+const exactTimes = ({ markedTime }: Times) => markedTime.map((mark) => known(exactShutterTime(mark)));
+
+/** Stops from f/1, and stops from 1 s: the aperture value and the time value of APEX and Exif. */
+const apertureValues = (given: Apertures) => exact(given).map((fNumber) => lightLoss({ effectiveFNumber: fNumber, fNumber: 1 }));
+const timeValues = (given: Times) => exactTimes(given).map((time) => -Math.log2(time));
+
+const markedThirds = ({ thirdsFromOne }: { thirdsFromOne: readonly number[] }) => ({
+  marked: thirdsFromOne.map((thirds) => nominalFNumber(2 ** (thirds / 6))),
+});
+
+export const ours = oursById({
+  'f-value-table': (given: Apertures) => ({ exact: exact(given) }),
+  'ss0508-exact': (given: Apertures) => ({ exact: exact(given) }),
+  'third-stop-f-numbers': markedThirds,
+  'third-stops-from-2.8': markedThirds,
+  'whole-stops': markedThirds,
+  'iso-516-times': (given: Times) => ({ exactTime: exactTimes(given) }),
+  'apex-table': (given: Apertures & Times) => ({ apertureValue: apertureValues(given), timeValue: timeValues(given) }),
+  'exposure-values': (given: Apertures & Times) => {
+    const times = timeValues(given);
+    return { exposureValue: apertureValues(given).map((value, index) => value + (times[index] as number)) };
+  },
+  'exif-aperture-value': (given: Apertures) => ({ apertureValue: apertureValues(given) }),
+  'exif-shutter-speed-value': (given: Times) => ({ timeValue: timeValues(given) }),
+  'camera-protocol-times': ({ thirdsBelowOne }: { thirdsBelowOne: readonly number[] }) => ({
+    markedTime: thirdsBelowOne.map((thirds) => nominalShutterTime(2 ** (-thirds / 3))),
+  }),
+});
