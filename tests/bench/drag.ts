@@ -1,0 +1,93 @@
+/** How long a page takes from the hand's movement to the frame that shows it, with the processor slowed down. */
+import type { Browser, CDPSession, Locator, Page } from '@playwright/test';
+
+/** Milliseconds of every movement of one drag. */
+export interface Drag {
+  /** From the movement's own timestamp to the task after the next frame: what the reader waits, the wait for the frame included. */
+  readonly toFrame: readonly number[];
+  /** From the moment the page hears of the movement: what the page itself takes. */
+  readonly work: readonly number[];
+  /** Tasks longer than 50 ms while dragging. */
+  readonly longTasks: number;
+}
+
+export const slowdown = 4;
+const movements = 60;
+
+interface Probe {
+  toFrame: number[];
+  work: number[];
+  longTasks: number;
+}
+
+declare global {
+  interface Window {
+    dragProbe: Probe;
+  }
+}
+
+/** In the page: times every movement while a button is held. Entries of kind `event` do not arrive in every Chromium. */
+function installProbe(): void {
+  const probe: Probe = { toFrame: [], work: [], longTasks: 0 };
+  window.dragProbe = probe;
+  new PerformanceObserver((list) => (probe.longTasks += list.getEntries().length)).observe({ type: 'longtask' });
+
+  const afterFrame = new MessageChannel();
+  let waiting: { happened: number; heard: number }[] = [];
+  afterFrame.port1.onmessage = () => {
+    const now = performance.now();
+    for (const { happened, heard } of waiting) {
+      probe.toFrame.push(now - happened);
+      probe.work.push(now - heard);
+    }
+    waiting = [];
+  };
+  const hear = (event: PointerEvent) => {
+    if (event.buttons === 0) return;
+    if (waiting.length === 0) requestAnimationFrame(() => afterFrame.port2.postMessage(null));
+    waiting.push({ happened: event.timeStamp, heard: performance.now() });
+  };
+  window.addEventListener('pointermove', hear, { capture: true });
+}
+
+/** A page made ready to be dragged on: slowed down and timed. */
+export async function slowPage(browser: Browser, open: (page: Page) => Promise<unknown>): Promise<Page> {
+  const page = await browser.newPage({ viewport: { width: 1280, height: 720 }, serviceWorkers: 'block' });
+  await open(page);
+  await page.evaluate(installProbe);
+  const session: CDPSession = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
+  return page;
+}
+
+/** Drags *handle* to and fro by *reach* pixels about where it is taken hold of. */
+export async function drag(page: Page, handle: Locator): Promise<Drag> {
+  await page.bringToFront();
+  await handle.scrollIntoViewIfNeeded();
+  const box = await handle.boundingBox();
+  if (box === null) throw new Error('A handle that is not on the page cannot be dragged.');
+  const x = box.x + box.width / 2;
+  const y = box.y + box.height / 2;
+  const reach = Math.max(60, 0.35 * box.width);
+
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 1, y);
+  await page.evaluate(() => Object.assign(window.dragProbe, { toFrame: [], work: [], longTasks: 0 }));
+  for (let movement = 1; movement <= movements; movement++) {
+    await page.mouse.move(x + reach * Math.sin((2 * Math.PI * movement) / movements), y);
+    // Movements fall anywhere between two frames, as a hand's do.
+    await new Promise((done) => setTimeout(done, 5 + ((movement * 7) % 17)));
+  }
+  const { toFrame, work, longTasks } = await page.evaluate(() => window.dragProbe);
+  await page.mouse.up();
+  return { toFrame, work, longTasks };
+}
+
+/** The bare page of the comparison: one slider mirrored into text. */
+export const barePage = `<!doctype html><title>bare</title>
+<input type="range" min="0" max="1000" style="width: 20rem"><output></output>
+<script>
+  const slider = document.querySelector('input');
+  slider.oninput = () => (document.querySelector('output').textContent = slider.value);
+</script>`;

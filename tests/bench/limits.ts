@@ -1,0 +1,13 @@
+/** What a lesson page may cost. One KB is 1000 bytes. */
+export const limits = {
+  /** Gzip bytes of all JavaScript a lesson page can come to load. */
+  js: 40_000,
+  /** Bytes over the wire of a first visit, fonts and headers included. */
+  firstVisit: 200_000,
+  /** Milliseconds a page may work on one movement at the slowed-down pace: one frame at 60 Hz. */
+  work: 1000 / 60,
+  /** How many times the bare page's time a page may take from movement to frame. */
+  ratio: 1.5,
+} as const;
+
+export const verdict = (holds: boolean) => (holds ? 'holds' : '**exceeded**');

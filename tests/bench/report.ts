@@ -1,0 +1,96 @@
+import { limits, verdict } from './limits.ts';
+import { slowdown } from './drag.ts';
+import type { FirstVisit } from './first-visit.ts';
+import type { Responsiveness } from './responsiveness.ts';
+import type { Weight } from './weight.ts';
+
+export interface PageResult {
+  readonly page: string;
+  readonly lesson: boolean;
+  readonly weight: Weight;
+  readonly firstVisit: FirstVisit;
+}
+
+export interface LessonResult {
+  readonly page: string;
+  readonly handles: readonly Responsiveness[];
+}
+
+export interface Results {
+  /** What it ran on: times can only be compared on one machine, the bare page's beside them. */
+  readonly machine: string;
+  readonly browser: string;
+  /** Programs waiting for a processor, on average over the minute before: well below one a processor, or the times mean little. */
+  readonly load: number;
+  readonly pages: readonly PageResult[];
+  readonly lessons: readonly LessonResult[];
+}
+
+/** A table whose first columns, *words* of them, hold words and the others numbers. */
+function table(head: readonly string[], words: number, rows: readonly (readonly string[])[]): string {
+  const rule = head.map((_, column) => (column < words ? '---' : '--:'));
+  return [head, rule, ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
+}
+
+const kilobytes = (bytes: number) => (bytes / 1000).toFixed(1);
+const milliseconds = (time: number) => time.toFixed(1);
+const nameOf = (page: string) => `/${page}`;
+
+function weights({ pages }: Results): string {
+  const rows = pages.map(({ page, lesson, weight, firstVisit }) => {
+    const withinLimits =
+      weight.js <= limits.js && firstVisit.total <= limits.firstVisit && firstVisit.elsewhere.length === 0;
+    return [
+      nameOf(page),
+      ...[weight.html, weight.js, weight.css, firstVisit.fonts, firstVisit.total].map(kilobytes),
+      String(firstVisit.requests),
+      String(firstVisit.elsewhere.length),
+      lesson ? verdict(withinLimits) : '',
+    ];
+  });
+  return table(
+    ['page', 'HTML', 'JavaScript', 'CSS', 'fonts', 'first visit', 'requests', 'to other hosts', 'limits'],
+    1,
+    rows,
+  );
+}
+
+function responses({ lessons }: Results): string {
+  const rows = lessons.flatMap(({ page, handles }) =>
+    handles.map(({ handle, toFrame, bareToFrame, work, bareWork, longTasks }) => [
+      nameOf(page),
+      handle,
+      `${milliseconds(work)} (${milliseconds(bareWork)})`,
+      `${milliseconds(toFrame)} (${milliseconds(bareToFrame)})`,
+      (toFrame / bareToFrame).toFixed(2),
+      String(longTasks),
+      verdict(work <= limits.work && toFrame / bareToFrame <= limits.ratio && longTasks === 0),
+    ]),
+  );
+  return table(['page', 'handle', 'work', 'to frame', 'ratio', 'long tasks', 'limits'], 2, rows);
+}
+
+/** The results as a page of Markdown that two readers can lay side by side. */
+export function report(results: Results): string {
+  return `# What the pages cost
+
+Written by \`npm run bench\`. ${results.machine}, load ${results.load.toFixed(1)} at the start; ${results.browser}.
+
+## Bytes
+
+Kilobytes (1000 bytes) of gzip. JavaScript is everything the page can come to load, later imports and inline code included. Fonts and the first
+visit are counted by the browser over the wire, headers included. Limits of a lesson: ${limits.js / 1000} KB of JavaScript, ${limits.firstVisit / 1000} KB for the first
+visit, no request to another host.
+
+${weights(results)}
+
+## From hand to frame
+
+95th percentile in milliseconds with the processor slowed down ${slowdown} times; in brackets a bare page with one slider mirrored into text, dragged in turn
+with the lesson. "Work" is from the moment the page hears of a movement to the task after the next frame, "to frame" from the movement's own
+timestamp, so that it holds the wait for the frame too. Limits: work within one frame at 60 Hz (${limits.work.toFixed(1)} ms), to frame at most ${limits.ratio} times the bare
+page's, no task longer than 50 ms while dragging.
+
+${responses(results)}
+`;
+}

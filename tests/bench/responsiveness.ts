@@ -1,0 +1,62 @@
+import type { Browser, Locator, Page } from '@playwright/test';
+import { barePage, drag, slowPage, type Drag } from './drag.ts';
+import { percentile } from './percentile.ts';
+
+/** 95th percentiles in milliseconds of one handle of a page, beside those of the bare page measured in between. */
+export interface Responsiveness {
+  readonly handle: string;
+  readonly toFrame: number;
+  readonly bareToFrame: number;
+  readonly work: number;
+  readonly bareWork: number;
+  readonly longTasks: number;
+}
+
+const rounds = 2;
+
+const p95 = (drags: readonly Drag[], of: 'toFrame' | 'work') =>
+  percentile(
+    drags.flatMap((one) => one[of]),
+    0.95,
+  );
+
+/** Every slider and everything in a figure that can be taken hold of. */
+async function handlesOf(page: Page): Promise<{ label: string; locator: Locator }[]> {
+  const all = await page.locator('input[type="range"]:not([disabled]), [role="slider"]').all();
+  const visible: { label: string; locator: Locator }[] = [];
+  for (const locator of all) {
+    if (!(await locator.isVisible())) continue;
+    const label = await locator.evaluate((element) => {
+      const name = element.getAttribute('name') ?? element.getAttribute('aria-label')?.replace(/, slider$/, '');
+      return `${element instanceof HTMLInputElement ? 'slider' : 'figure'} ${name ?? 'without a name'}`;
+    });
+    visible.push({ label, locator });
+  }
+  return visible;
+}
+
+/** Drags every handle of the page at *address* and, turn about, the bare page's slider. */
+export async function responsivenessOf(browser: Browser, address: string): Promise<Responsiveness[]> {
+  const bare = await slowPage(browser, (page) => page.setContent(barePage));
+  const page = await slowPage(browser, (opened) => opened.goto(address, { waitUntil: 'networkidle' }));
+  const results: Responsiveness[] = [];
+  for (const { label, locator } of await handlesOf(page)) {
+    const ours: Drag[] = [];
+    const theirs: Drag[] = [];
+    for (let round = 0; round < rounds; round++) {
+      theirs.push(await drag(bare, bare.locator('input')));
+      ours.push(await drag(page, locator));
+    }
+    results.push({
+      handle: label,
+      toFrame: p95(ours, 'toFrame'),
+      bareToFrame: p95(theirs, 'toFrame'),
+      work: p95(ours, 'work'),
+      bareWork: p95(theirs, 'work'),
+      longTasks: ours.reduce((total, { longTasks }) => total + longTasks, 0),
+    });
+  }
+  await page.close();
+  await bare.close();
+  return results;
+}

@@ -1,0 +1,59 @@
+/** What a page ships, read from the built files: everything that it names, at gzip size. */
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { normalBase } from '../support/static-server.ts';
+import { dist, fileOf } from './built.ts';
+
+export interface Weight {
+  /** Bytes of gzip: of the page's HTML, of all JavaScript it can come to load, and of its stylesheets. */
+  readonly html: number;
+  readonly js: number;
+  readonly css: number;
+}
+
+const base = normalBase(process.env.BASE_PATH ?? '/');
+
+const gzipSize = (text: string | Buffer) => (text.length === 0 ? 0 : gzipSync(text, { level: 9 }).length);
+
+const sizeOfFiles = (files: Iterable<string>) => {
+  let total = 0;
+  for (const file of files) total += gzipSize(readFileSync(file));
+  return total;
+};
+
+/** Files of the site with this extension whose names stand in quotes in *text*, which lies in *folder*. */
+function named(text: string, extension: 'js' | 'css', folder: string): string[] {
+  const quoted = new RegExp(`["'\`]([^"'\`\\s]+\\.${extension})["'\`]`, 'g');
+  return [...text.matchAll(quoted)].flatMap(([, name = '']) => {
+    const candidates = name.startsWith(base)
+      ? [join(dist, name.slice(base.length))]
+      : [join(folder, name), join(dist, name)];
+    return candidates.filter((file) => file.startsWith(dist) && existsSync(file)).slice(0, 1);
+  });
+}
+
+/** All modules that can be reached from *start*, by static and by dynamic imports: whatever a module names is followed. */
+function reachable(start: readonly string[]): Set<string> {
+  const found = new Set(start);
+  for (const file of found) {
+    // The worker that keeps the site for use offline names every file of it; it is counted, but not followed.
+    if (!file.includes('_astro')) continue;
+    for (const next of named(readFileSync(file, 'utf8'), 'js', dirname(file))) found.add(next);
+  }
+  return found;
+}
+
+export function weightOf(page: string): Weight {
+  const html = readFileSync(fileOf(page), 'utf8');
+  const inline = [...html.matchAll(/<script(?![^>]*\bsrc=)[^>]*>(.*?)<\/script>/gs)].map(([, code = '']) => code);
+  const modules = reachable(named(html + inline.join('\n'), 'js', dirname(fileOf(page))));
+  const styles = new Set(
+    [html, ...[...modules].map((file) => readFileSync(file, 'utf8'))].flatMap((text) => named(text, 'css', dist)),
+  );
+  return {
+    html: gzipSize(html),
+    js: sizeOfFiles(modules) + gzipSize(inline.join('\n')),
+    css: sizeOfFiles(styles),
+  };
+}
