@@ -31,10 +31,10 @@ export interface Handle<Input extends QuantityName> {
 
 export interface BenchPlan<Input extends QuantityName, Output extends QuantityName, Pulled extends Output = never> {
   readonly inputs: Readonly<Record<Input, number | InputPlan>>;
-  readonly choices?: Readonly<Record<string, ChoicePlan<Input>>>;
-  readonly handles?: Readonly<Record<Pulled, Handle<Input>>>;
+  readonly choices?: Readonly<Record<string, ChoicePlan<NoInfer<Input>>>>;
+  readonly handles?: Readonly<Record<Pulled, Handle<NoInfer<Input>>>>;
   /** The lesson's optics: total over the ranges of the inputs, with words at the edges. */
-  readonly compute: (given: Readonly<Record<Input, number>>) => Readonly<Record<Output, Answer>>;
+  readonly compute: (given: Readonly<Record<NoInfer<Input>, number>>) => Readonly<Record<Output, Answer>>;
 }
 
 /**
@@ -61,8 +61,9 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
 
   /** All answers for the inputs given, the rest at their starts; moves nothing. */
   at(given: Partial<Record<Input, number>>): Readonly<Record<Input | Output, Answer>> {
-    const inputs = { ...this.starts, ...given };
-    return { ...inputs, ...this.#plan.compute(inputs) };
+    const inputs: Readonly<Record<Input, number>> = { ...this.starts, ...given };
+    const answers: Readonly<Record<string, Answer>> = { ...inputs, ...this.#plan.compute(inputs) };
+    return answers as Readonly<Record<Input | Output, Answer>>;
   }
 
   /** All answers for what a stage step sets: inputs by id, choices by name. */

@@ -1,6 +1,7 @@
 import katex from 'katex';
 import type { Formula } from '#core/quantity/formula.ts';
-import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
+import { texOf } from '#core/quantity/glossary.ts';
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
 
 /**
  * Formulas are rendered while the site is built; no formula engine travels to readers.
@@ -32,7 +33,7 @@ export function numericFormula({ tex, gives }: Formula<never>, numbers: (id: Qua
 }
 
 function letter(id: QuantityName): string {
-  return `\\htmlData{quantity=${id}}{${quantityOf(id).tex}}`;
+  return `\\htmlData{quantity=${id}}{${texOf(id)}}`;
 }
 
 function render(tex: string): string {

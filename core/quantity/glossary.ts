@@ -1,0 +1,124 @@
+import { quantityOf, type QuantityId, type QuantityName } from './vocabulary.ts';
+
+/** What a page prints of a quantity beside its number. */
+export interface GlossaryEntry {
+  /** The letter in TeX; '' where the trade has none. */
+  readonly tex: string;
+  /** One line: what it is. */
+  readonly meaning: string;
+}
+
+const entry = (tex: string, meaning: string): GlossaryEntry => ({ tex, meaning });
+
+// One row a line, to be read as the table it is.
+// prettier-ignore
+export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
+  'focal-length': entry('f', 'of the lens at the focus setting in use'),
+  'f-number': entry('N', 'as marked on the lens'),
+  'effective-f-number': entry('N_w', 'of the cone of light that reaches the sensor'),
+  'max-aperture': entry('N_0', 'smallest marked f-number of the lens'),
+  'entrance-pupil': entry('D', 'diameter of the aperture as the subject sees it'),
+  'entrance-pupil-distance': entry('u', 'entrance pupil to subject'),
+  'pupil-magnification': entry('P', 'exit pupil over entrance pupil diameter, the lens the right way round'),
+  magnification: entry('m', 'image size over subject size (reproduction ratio)'),
+  'focus-magnification': entry('m_0', 'what the lens gives by its own focusing, before anything is added'),
+  extension: entry('e', 'added between lens and camera'),
+  'subject-distance': entry('s', 'front principal plane H to subject'),
+  'image-distance': entry("s'", 'rear principal plane H′ to sensor'),
+  'focus-distance': entry('L', 'sensor to subject'),
+  'working-distance': entry('w', 'whatever stands foremost to subject'),
+  'register-distance': entry('R', 'mount flange to sensor'),
+  'principal-separation': entry(String.raw`\overline{HH'}`, 'from H to H′; negative where they cross over'),
+  'front-principal-depth': entry('h', 'front rim to H'),
+  'close-up-power': entry(String.raw`\Phi`, 'of a close-up lens, one over its focal length in metres'),
+  'close-up-gap': entry('g', 'close-up lens to H of the lens behind it'),
+  'abbe-number': entry('V', 'how little a glass spreads colours: large is good'),
+  'converter-factor': entry('k', 'how many times a converter enlarges the image'),
+  'converter-length': entry(String.raw`\ell`, 'flange to flange'),
+  'numerical-aperture': entry(String.raw`\mathrm{NA}`, 'engraved on an objective: the sine of the half angle of its cone'),
+  'objective-magnification': entry('', 'as engraved on a microscope objective'),
+  'tube-focal-length': entry('', 'of the tube lens the objective was designed for'),
+  'sensor-width': entry('W_x', 'long side of the sensor'),
+  'sensor-height': entry('W_y', 'short side of the sensor'),
+  'crop-factor': entry('', '43.27 mm over the diagonal of the sensor'),
+  'pixel-pitch': entry('p', 'centre to centre of neighbouring pixels'),
+  'field-width': entry('', 'of the subject plane that fills the long side of the sensor'),
+  'field-height': entry('', 'of the subject plane that fills the short side of the sensor'),
+  'subject-width': entry('', 'of the thing photographed'),
+  'subject-depth': entry('Z', 'nearest to farthest part that should be sharp'),
+  'image-width': entry('', 'of the subject’s image on the sensor'),
+  'pixels-per-millimetre': entry('', 'sensor pixels along one millimetre of subject'),
+  'print-width': entry('', 'of the picture as looked at'),
+  'viewing-distance': entry('', 'eye to print or screen'),
+  'circle-of-confusion': entry('c', 'largest blur on the sensor still called sharp'),
+  'depth-of-field': entry('T', 'near limit plus far limit'),
+  'depth-of-field-close-up': entry(String.raw`T_{\mathrm{c}}`, 'the close-up form of T, which needs no focal length'),
+  'near-limit': entry('', 'from the sharp plane towards the lens'),
+  'far-limit': entry('', 'from the sharp plane away from the lens'),
+  'wave-depth': entry('', 'depth that diffraction alone allows'),
+  'hyperfocal-distance': entry('', 'from H; focused there, everything farther is sharp'),
+  'background-distance': entry('B', 'from the subject to what stands behind it'),
+  'background-blur': entry('', 'diameter on the sensor of a far point behind the subject'),
+  'background-width': entry('', 'of the background that the picture shows'),
+  wavelength: entry(String.raw`\lambda`, 'of the light'),
+  'airy-diameter': entry('', 'on the sensor, to the first dark ring'),
+  'image-radius': entry('', 'on the sensor, from the middle of the image of a point'),
+  'defocus-blur': entry('b', 'diameter on the sensor of the blur of a point out of focus'),
+  'defocus-aberration': entry('W_{020}', 'how far defocus alone puts the light of the aperture’s rim out of step, in wavelengths'),
+  'spherical-aberration': entry('W_{040}', 'how far primary spherical aberration alone puts the light of the aperture’s rim out of step, in wavelengths'),
+  contrast: entry('', 'what is left of a fine pattern’s contrast (MTF) at the spatial frequency'),
+  'spatial-frequency': entry(String.raw`\nu`, 'line pairs in one millimetre of the sensor'),
+  'cutoff-frequency': entry(String.raw`\nu_{\mathrm{c}}`, 'beyond it a perfect lens passes nothing'),
+  'best-f-number': entry('', 'marked, for a subject depth'),
+  'nyquist-frequency': entry('', 'finest pattern the pixels can sample: one line pair on two pixels'),
+  'light-loss': entry('', 'stops of light lost against the marked f-number'),
+  'exposure-time': entry('t', 'how long the shutter is open'),
+  iso: entry('S', 'exposure index'),
+  illuminance: entry('E', 'light falling on the subject'),
+  luminance: entry('L_v', 'light coming from the subject towards the lens'),
+  'exposure-value': entry(String.raw`\mathrm{EV}`, 'log2 of N squared over t'),
+  'guide-number': entry(String.raw`\mathrm{GN}`, 'of a flash at ISO 100: f-number times distance in metres'),
+  'flash-power': entry('', 'share of full power'),
+  'flash-distance': entry('d', 'flash head or diffuser to subject'),
+  'flash-duration': entry('', 'how long the flash shines'),
+  'sync-speed': entry('', 'shortest exposure time at which the shutter is fully open'),
+  'ambient-share': entry('', 'of the exposure that comes from the light already there'),
+  'shake-rate': entry(String.raw`\omega`, 'how fast the camera turns in the hands'),
+  stabilisation: entry('', 'how many stops slower than without it'),
+  sway: entry(String.raw`\sigma`, 'standard deviation of the movement along the axis'),
+  'sideways-speed': entry('v_s', 'of the camera across the axis'),
+  'subject-speed': entry('v', 'of the subject across the axis'),
+  'motion-blur': entry('', 'length on the sensor of the streak that movement leaves'),
+  'keeper-share': entry('', 'share of frames in focus'),
+  'keeper-frames': entry('', 'frames to take for one keeper'),
+  'subject-tilt': entry(String.raw`\tau`, 'between a flat subject and the sensor plane'),
+  overlap: entry('', 'share of the depth of field shared by neighbouring frames'),
+  'frame-step': entry(String.raw`\Delta`, 'between focus positions'),
+  'frame-count': entry('n', 'frames in a stack'),
+  'scale-change': entry('', 'of the picture from one frame to the next'),
+  'edge-shift': entry('', 'at the frame edge (half the width) from one frame to the next'),
+  'settling-time': entry('', 'wait for vibration to die before a frame'),
+  'recycling-time': entry('', 'wait for the flash to charge'),
+  'stack-time': entry('', 'for the whole stack'),
+  'time-limit': entry('', 'until the subject melts, opens or walks away'),
+  'source-size': entry('S_w', 'of the light'),
+  'source-angle': entry(String.raw`\alpha`, 'width of the light as the subject sees it'),
+  penumbra: entry('', 'width of a shadow’s soft edge'),
+  'edge-height': entry('y', 'of a shadow-casting edge above the surface'),
+  'ball-radius': entry('r', 'of a round shiny subject, such as an eye'),
+  'catchlight-width': entry('', 'of the light’s reflection in a ball'),
+  'film-thickness': entry('d_f', 'of a soap film'),
+  'refractive-index': entry('n_r', 'speed of light outside over inside'),
+  'incidence-angle': entry(String.raw`\theta`, 'between ray and surface normal'),
+  reflectance: entry(String.raw`\rho`, 'share of the light sent back'),
+};
+
+/** The quantity's line in the glossary, with or without a part prefix. */
+export function glossaryEntry(name: QuantityName): GlossaryEntry {
+  return glossary[name.slice(name.lastIndexOf('.') + 1) as QuantityId];
+}
+
+/** The quantity in a formula: its letter in TeX, or its name in upright type where the trade has no letter. */
+export function texOf(name: QuantityName): string {
+  return glossaryEntry(name).tex || `\\text{${quantityOf(name).name}}`;
+}
