@@ -3,10 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { dichromats, dichromatsEncoded, leastDistance, trichromat } from '#tests/support/eyes.ts';
 import { dark, light, paletteCss, print, type Palette } from './palette.ts';
 
-/** Least OKLab distance between two marks, or a mark and the ink, in any of the four eyes. Reached: 0.103 by day, 0.120 by night. */
-const apart = 0.1;
+/** Least OKLab distance between two marks, or a mark and the ink, in any of the four eyes. Reached: 0.115 by day, 0.120 by night. */
+const apart = 0.11;
 
-/** The same with the simulation applied to encoded values. Reached: 0.0704 by day, 0.093 by night. */
+/** The same with the simulation applied to encoded values. Reached: 0.077 by day, 0.093 by night. */
 const apartEncoded = 0.07;
 
 /** The accent is no quantity, but a handle in it lies among them. Reached: 0.054. */
@@ -58,11 +58,11 @@ describe.each([
   });
 });
 
-test('each mark keeps its hue from one theme to the other, within a twentieth of a turn', () => {
+test('each mark keeps its hue from one theme to the other, within 20°', () => {
   const hue = converter('oklch');
   light.marks.forEach((hex, index) => {
     const turn = Math.abs((hue(hex)?.h ?? NaN) - (hue(dark.marks[index] ?? '')?.h ?? NaN));
-    expect(Math.min(turn, 360 - turn), hex).toBeLessThanOrEqual(18);
+    expect(Math.min(turn, 360 - turn), hex).toBeLessThanOrEqual(20);
   });
 });
 
