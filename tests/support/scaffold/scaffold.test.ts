@@ -1,0 +1,57 @@
+import { check as wellFormatted, resolveConfig } from 'prettier';
+import { describe, expect, it } from 'vitest';
+import { readCases } from '../reference-case.ts';
+import { check } from './check.ts';
+import { formula } from './formula.ts';
+
+describe('the scaffold of a formula', () => {
+  const { files } = formula(['depth/frame-step', 'depth-of-field', 'overlap']);
+  const source = files['core/depth/frame-step.formula.ts'] ?? '';
+
+  it('is a formula file and its test', () => {
+    expect(Object.keys(files)).toEqual(['core/depth/frame-step.formula.ts', 'core/depth/frame-step.formula.test.ts']);
+    expect(source).toContain('export function frameStep({ depthOfField, overlap }: Named<Inputs>): number');
+    expect(source).toContain('export const frameStepFormula');
+  });
+
+  it('does not pass for a formula', () => {
+    expect(source).toContain(`throw new Error('frameStep is not written yet')`);
+  });
+
+  it('finds the quantity in a name that says by which route', () => {
+    const { files } = formula(['gaussian/magnification-from-print', 'image-width']);
+    expect(Object.values(files)[0]).toContain(`gives: 'magnification'`);
+  });
+
+  it.each([
+    [['depth/sharpness', 'overlap'], /has no "sharpness"/],
+    [['depth/frame-step', 'sharpness'], /has no "sharpness"/],
+    [['nowhere/frame-step', 'overlap'], /no topic "nowhere"/],
+    [['depth/frame-step'], /has inputs/],
+    [['depth/frameStep', 'overlap'], /"frameStep" is no name of ours/],
+    [[], /A name is missing/],
+  ])('refuses %j in words', (args, words) => {
+    expect(() => formula(args)).toThrow(words);
+  });
+});
+
+describe('the scaffold of an outside check', () => {
+  const { files } = check(['made-up']);
+
+  it('is the four files that every outside check has', () => {
+    const names = ['PROVENANCE.md', 'cases.json', 'ours.ts', 'made-up.test.ts'];
+    expect(Object.keys(files)).toEqual(names.map((name) => `tests/reference/made-up/${name}`));
+  });
+
+  it('does not pass for an outside check', () => {
+    const cases: unknown = JSON.parse(files['tests/reference/made-up/cases.json'] ?? '');
+    expect(() => readCases(cases)).toThrow(/must be a text that says something/);
+  });
+});
+
+it.each(Object.entries({ ...formula(['depth/frame-step', 'overlap']).files, ...check(['made-up']).files }))(
+  '%s is formatted as it is written',
+  async (filepath, text) => {
+    expect(await wellFormatted(text, { ...(await resolveConfig(filepath)), filepath })).toBe(true);
+  },
+);
