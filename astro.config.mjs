@@ -4,9 +4,19 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
 import { offline } from './site/offline/write-worker.ts';
-import { katexWoff2 } from './site/styles/katex-woff2.ts';
+import { katexWoff2 } from './site/build/katex-woff2.ts';
 import { failOnBadTex } from './site/controls/formula/fail-on-bad-tex.ts';
+
+/** Short names for scoped styles: they stand in every element of every widget that readers load. */
+const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
+
+/** One file for what every lesson needs: it is fetched once and packs better than ten. */
+const workbookChunk = {
+  name: 'workbook',
+  test: /node_modules|core.(?:quantity|practice)|site.(?:controls|figures.(?!plot)|stage|state.(?:address|answer|bench|location|progress|stored))/,
+};
 
 export default defineConfig({
   srcDir: './site',
@@ -16,7 +26,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
   markdown: { processor: unified({ remarkPlugins: [remarkMath], rehypePlugins: [rehypeKatex, failOnBadTex] }) },
-  integrations: [svelte(), mdx(), offline()],
+  integrations: [svelte({ compilerOptions: { cssHash } }), mdx(), offline()],
   security: {
     csp: {
       directives: [
@@ -34,9 +44,9 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [katexWoff2()],
+    plugins: [katexWoff2(), leavePrintedTextBehind()],
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
-    build: { assetsInlineLimit: 0 },
+    build: { assetsInlineLimit: 0, rolldownOptions: { output: { codeSplitting: { groups: [workbookChunk] } } } },
     preview: { strictPort: true },
   },
 });

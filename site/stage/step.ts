@@ -17,16 +17,3 @@ export function stepAddress(step: StageStep, number: number): string {
   for (const [name, value] of Object.entries(step.set ?? {})) parameters.set(name, String(value));
   return `?${parameters.toString()}`;
 }
-
-/** The step number an address asks for, 1 to *count*; undefined where it asks for none or for nonsense. */
-export function stepNumber(search: string, count: number): number | undefined {
-  const text = new URLSearchParams(search).get('stage');
-  if (text === null || !/^\d{1,3}$/.test(text)) return undefined;
-  const number = Number(text);
-  return number >= 1 && number <= count ? number : undefined;
-}
-
-/** A caption with its `{quantity}` marks replaced by what *print* gives for them. */
-export function fillCaption(caption: string, print: (id: string) => string | undefined): string {
-  return caption.replace(/\{([a-z.-]+)\}/g, (mark, id: string) => print(id) ?? mark);
-}

@@ -45,7 +45,8 @@ export interface BenchPlan<Input extends QuantityName, Output extends QuantityNa
 export class Bench<Input extends QuantityName, Output extends QuantityName = never, Pulled extends Output = never> {
   readonly #plan: BenchPlan<Input, Output, Pulled>;
   readonly starts: Readonly<Record<Input, number>>;
-  readonly inputs: Record<Input, number> = $state({} as Record<Input, number>);
+  /** Replaced as a whole when anything moves: cheap at this size, and no watching of single properties travels to readers. */
+  inputs: Readonly<Record<Input, number>> = $state.raw({} as Record<Input, number>);
   readonly answers: Readonly<Record<Input | Output, Answer>> = $derived.by(() => this.at(this.inputs));
   notices: readonly Notice[] = $state.raw([]);
 
@@ -56,7 +57,7 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
       typeof input === 'number' ? input : input.start,
     ]);
     this.starts = Object.fromEntries(starts) as Record<Input, number>;
-    Object.assign(this.inputs, this.starts);
+    this.inputs = this.starts;
   }
 
   /** All answers for the inputs given, the rest at their starts; moves nothing. */
@@ -88,7 +89,7 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     this.#clear(name);
     const { input, value: target } = this.#resolve(name, value);
     const { least, most } = this.range(input);
-    this.inputs[input] = Math.min(most, Math.max(least, target));
+    this.#move(input, Math.min(most, Math.max(least, target)));
   }
 
   /** Takes what was typed. What cannot be used changes nothing but the notice that says so. */
@@ -99,7 +100,7 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
       const { input, value } = this.#resolve(name, reading.value);
       const { least, most } = this.range(input);
       if (value >= least && value <= most) {
-        this.inputs[input] = value;
+        this.#move(input, value);
         return true;
       }
       const lies = `That would need a ${quantityOf(input).name} of ${printQuantity(input, value)}`;
@@ -122,19 +123,19 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
 
   choose(choice: string, slug: string): void {
     const option = this.choices[choice]?.options[slug];
-    if (option) Object.assign(this.inputs, option.fills);
+    if (option) this.inputs = { ...this.inputs, ...option.fills };
   }
 
   /** Takes over what an address says; what it does not say goes back to its start. */
   read(search: string): void {
     const reading = readAddress(search, this.#addressPlan());
-    Object.assign(this.inputs, this.starts);
+    this.inputs = this.starts;
     for (const [choice, slug] of Object.entries(reading.choices)) this.choose(choice, slug);
     this.notices = reading.notices;
     for (const [name, value] of Object.entries(reading.inputs)) {
       const { input, value: target } = this.#resolve(name as Input | Pulled, value);
       const { least, most } = this.range(input);
-      if (target >= least && target <= most) this.inputs[input] = target;
+      if (target >= least && target <= most) this.#move(input, target);
       else this.#say(name, `The link’s ${quantityOf(input).name} would be out of range; it was left as it was.`);
     }
   }
@@ -144,6 +145,10 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     let rest = new URLSearchParams(search);
     for (const name of [...Object.keys(this.#plan.handles ?? {}), ...Object.keys(this.choices)]) rest.delete(name);
     return writeAddress(rest.toString(), this.inputs, this.starts);
+  }
+
+  #move(input: Input, value: number): void {
+    this.inputs = { ...this.inputs, [input]: value };
   }
 
   #resolve(name: Input | Pulled, value: number): { input: Input; value: number } {
