@@ -70,3 +70,20 @@ export {
 export { hyperfocalDistance, hyperfocalDistanceFormula } from './depth/hyperfocal-distance.formula.ts';
 export { nearLimit, nearLimitFormula } from './depth/near-limit.formula.ts';
 export { waveDepth, waveDepthFormula } from './depth/wave-depth.formula.ts';
+
+export { practiceText, readPracticeText, type PracticeAddress, type PracticeReading } from './practice/address.ts';
+export {
+  markAttempt,
+  readAttempt,
+  verdictOn,
+  type Attempt,
+  type NotReady,
+  type ReadyAnswer,
+  type Verdict,
+} from './practice/answer.ts';
+export { choiceFamily, numberFamily, type ProblemFamily } from './practice/family.ts';
+export { drawProblem, type Problem } from './practice/problem.ts';
+export { drawFrom, seedFromText, type Draw } from './practice/random.ts';
+export { isProgress, progressAfter, type Progress } from './practice/score.ts';
+export { isSeed, mostSeed, nextSeed } from './practice/seed.ts';
+export { workingNumbers, type WorkedStep } from './practice/working.ts';

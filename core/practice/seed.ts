@@ -1,0 +1,12 @@
+/** The greatest number a problem may have: six figures can be read out in a room. */
+export const mostSeed = 999_999;
+
+/** True for a number a problem may have: whole, from 1 to {@link mostSeed}. */
+export function isSeed(value: unknown): value is number {
+  return Number.isInteger(value) && (value as number) >= 1 && (value as number) <= mostSeed;
+}
+
+/** The number after *seed*; after the last comes the first. */
+export function nextSeed(seed: number): number {
+  return (seed % mostSeed) + 1;
+}

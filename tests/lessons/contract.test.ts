@@ -1,0 +1,61 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { course } from '#site/course.ts';
+import { lessonSlugs } from '#tests/support/lessons.ts';
+import { root } from '#tests/support/run.ts';
+
+const files = ['lesson.mdx', 'bench.svelte.ts', 'problems.ts', 'stage.ts'];
+const folders = ['figures'];
+/** What a lesson draws with: parts, the layout behind them, their looks. */
+const figureFile = /\.(svelte|ts|css)$/;
+
+function entries(slug: string, folder = '') {
+  return readdirSync(join(root, 'lessons', slug, folder), { withFileTypes: true });
+}
+
+/** A test may stand beside what it tests. */
+function isTestOfOne(name: string, sources: readonly string[]): boolean {
+  return sources.some((source) => {
+    const [stem] = /^[^.]+/.exec(source)!;
+    return [`${stem}.test.ts`, `${stem}.svelte.test.ts`, `${stem}.component.test.ts`].includes(name);
+  });
+}
+
+describe.each(lessonSlugs())('the folder lessons/%s', (slug) => {
+  it('is named for a lesson of the course', () => {
+    expect(course.map((lesson) => lesson.slug as string)).toContain(slug);
+  });
+
+  it('holds prose, bench, problems and stage', () => {
+    const found = entries(slug).filter((entry) => entry.isFile());
+    expect(found.map(({ name }) => name)).toEqual(expect.arrayContaining(files));
+  });
+
+  it('holds a folder of figures with something in it', () => {
+    expect(
+      entries(slug)
+        .filter((entry) => entry.isDirectory())
+        .map(({ name }) => name),
+    ).toEqual(folders);
+    expect(entries(slug, 'figures').some(({ name }) => name.endsWith('.svelte'))).toBe(true);
+  });
+
+  it('holds no stray file', () => {
+    const own = entries(slug).filter((entry) => entry.isFile());
+    const strayHere = own.map(({ name }) => name).filter((name) => !files.includes(name) && !isTestOfOne(name, files));
+    const drawn = entries(slug, 'figures');
+    const names = drawn.map(({ name }) => name);
+    const strayThere = drawn.filter((entry) => {
+      if (!entry.isFile() || !figureFile.test(entry.name)) return true;
+      return (
+        entry.name.endsWith('.test.ts') &&
+        !isTestOfOne(
+          entry.name,
+          names.filter((name) => !name.endsWith('.test.ts')),
+        )
+      );
+    });
+    expect([...strayHere, ...strayThere.map(({ name }) => `figures/${name}`)]).toEqual([]);
+  });
+});
