@@ -133,6 +133,12 @@ export default defineConfig([
     rules: { 'no-restricted-syntax': ['error', ...houseSyntax, buildKnowledge] },
   },
   {
+    // An assertion that nobody waits for cannot fail; only the types tell which one that is.
+    files: ['tests/{browser,bench}/**/*.ts'],
+    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+    rules: { '@typescript-eslint/no-floating-promises': 'error', '@typescript-eslint/await-thenable': 'error' },
+  },
+  {
     files: ['tests/**/*.config.ts'],
     rules: { 'no-restricted-syntax': 'off' },
   },

@@ -17,6 +17,9 @@ export default defineConfig({
   forbidOnly: Boolean(process.env.CI),
   fullyParallel: true,
   workers: 2,
+  // No test is a race: a busy machine must not fail one.
+  timeout: 120_000,
+  expect: { timeout: 20_000 },
   reporter: 'list',
   use: {
     ...devices['Desktop Chrome'],
@@ -34,7 +37,7 @@ export default defineConfig({
     env: { PORT: port, BASE_PATH: base },
     stdout: 'ignore',
     stderr: 'pipe',
-    timeout: 30_000,
+    timeout: 60_000,
   },
   projects: [{ name: 'chromium' }],
 });
