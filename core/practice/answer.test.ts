@@ -137,6 +137,16 @@ describe('verdictOn', () => {
     expect(verdict(25.4 * rings.answer, rings).kind).toBe('wrong');
   });
 
+  it('marks a slip that leads far out of the sensible range', () => {
+    expect(markAttempt({ problem: rings, text: '0.000765' })).toMatchObject({ kind: 'unit-slip', factor: 0.001 });
+    expect(markAttempt({ problem: rings, text: '765' })).toMatchObject({ kind: 'unit-slip', factor: 1000 });
+  });
+
+  it('sees no slip where so much is allowed that the figures say little', () => {
+    const little = drawProblem({ ...stopsLost, answer: () => 0.5, mistakes: [] }, 1) as NumberProblem;
+    expect(verdict(4.5, little).kind).toBe('wrong');
+  });
+
   it.each([
     ['48', 'too-large', 'Not yet: about 4 times too large.'],
     ['4', 'too-small', 'Not yet: about 3 times too small.'],

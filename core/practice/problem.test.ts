@@ -6,6 +6,7 @@ import { families, framesOnARail, ringsOnALens, whichLensGainsMore } from '#test
 import { numberFamily, type NumberFamily } from './family.ts';
 import { drawProblem, type NumberProblem } from './problem.ts';
 import { mostSeed } from './seed.ts';
+import type { Known } from './text.ts';
 import { marginAt } from './tolerance.ts';
 
 const seeds = fc.integer({ min: 1, max: mostSeed });
@@ -26,7 +27,7 @@ function variant(change: Partial<NumberFamily>): NumberFamily {
   return { ...plain, ...change };
 }
 
-const given = (known: Readonly<Record<string, number | string>>) => known['focal-length'] as number;
+const given = (known: Known) => known['focal-length'] as number;
 
 describe('drawProblem', () => {
   it('gives the problem that links and printed sheets already name', () => {
@@ -98,6 +99,11 @@ describe('drawProblem', () => {
       'two mistakes give the same',
       { mistakes: ['a', 'b'].map((id) => ({ id, value: () => 50, because: 'x' })) },
       /the a is 50, the b 50: too near/,
+    ],
+    [
+      'what passes for a mistake also passes for the answer',
+      { mistakes: [{ id: 'near', value: (known: Known) => 1.15 * given(known), because: 'x' }] },
+      /too near to tell apart/,
     ],
     ['the answer is infinite', { answer: () => Infinity }, /the answer is Infinity/],
     ['the answer is beyond the vocabulary', { answer: () => 401 }, /the answer is 401/],
