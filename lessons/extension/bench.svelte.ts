@@ -7,7 +7,7 @@ import { magnificationFromExtension } from '#core/gaussian/magnification-from-ex
 import { subjectDistance } from '#core/gaussian/subject-distance.formula.ts';
 import { workingDistance } from '#core/gaussian/working-distance.formula.ts';
 import { printQuantity } from '#core/quantity/print.ts';
-import type { Answer } from '#site/state/answer.ts';
+import { answerOr, type Answer } from '#site/state/answer.ts';
 import { Bench, choiceOf } from '#site/state/bench.svelte.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 
@@ -41,7 +41,7 @@ export const bench = new Bench({
       extension: given.extension,
       focalLength,
     });
-    if (magnification === 0) return farAway(focalLength, given['f-number']);
+    if (magnification < asGoodAsZero) return farAway(focalLength, given['f-number']);
     const lens = { focalLength, magnification };
     const fromH = subjectDistance(lens);
     const fNumber = given['f-number'];
@@ -50,7 +50,9 @@ export const bench = new Bench({
       magnification,
       'subject-distance': fromH,
       'image-distance': imageDistance(lens),
-      'focus-distance': focusDistance({ ...lens, principalSeparation: given['principal-separation'] }),
+      'focus-distance': answerOr('none: H and H′ cannot be so far apart here', () =>
+        focusDistance({ ...lens, principalSeparation: given['principal-separation'] }),
+      ),
       'working-distance': inFrontOfTheRim(
         workingDistance({ subjectDistance: fromH, frontPrincipalDepth: given['front-principal-depth'] }),
       ),
@@ -60,6 +62,9 @@ export const bench = new Bench({
     };
   },
 });
+
+/** A subject a million times its image away, or farther, is at infinity for every purpose here. */
+const asGoodAsZero = 1e-6;
 
 /** No ring on a lens set to infinity: the subject is infinitely far, and the rest follows. */
 function farAway(focalLength: number, fNumber: number) {

@@ -1,3 +1,4 @@
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { printNumber, printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 
@@ -20,4 +21,14 @@ export function answerInFormula(name: QuantityName, answer: Answer | undefined):
   if (value === undefined) return '—';
   const { number, unit } = printNumber(name, value);
   return unit === '' ? number : `${number}\u2009${unit}`;
+}
+
+/** What *compute* gives, or *words* where the core refuses the numbers: for a bench's edges. Other errors are faults and pass. */
+export function answerOr(words: string, compute: () => number): Answer {
+  try {
+    return compute();
+  } catch (error) {
+    if (error instanceof OutOfRange) return { words };
+    throw error;
+  }
 }

@@ -1,0 +1,29 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { drawingScale, labelOfPixels, scaleLabel } from './drawing-scale.ts';
+
+describe('the scale of a drawing', () => {
+  it('is life size where 96 pixels hold the inch', () => {
+    expect(drawingScale(25.4, 96)).toEqual({ pixelsPerMillimetre: 96 / 25.4, label: '1:1' });
+  });
+
+  it('is the largest recommended one that fits', () => {
+    expect(drawingScale(207, 590).label).toBe('1:2');
+    expect(drawingScale(2, 590).label).toBe('50:1');
+  });
+
+  it('always fits, by less than a factor of two and a half', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.01, max: 50000, noNaN: true }), fc.integer({ min: 100, max: 2000 }), (length, room) => {
+        const drawn = length * drawingScale(length, room).pixelsPerMillimetre;
+        expect(drawn).toBeLessThanOrEqual(room * (1 + 1e-6));
+        expect(drawn).toBeGreaterThan(room / 2.501);
+      }),
+    );
+  });
+
+  it('is a ratio to one', () => {
+    expect([0.5, 2, 1, 0.3].map(scaleLabel)).toEqual(['1:2', '2:1', '1:1', '1:3.3']);
+    expect(labelOfPixels(96 / 25.4 / 2)).toBe('1:2');
+  });
+});
