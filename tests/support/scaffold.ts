@@ -5,9 +5,14 @@ import { format, resolveConfig } from 'prettier';
 import { root } from './run.ts';
 import { check } from './scaffold/check.ts';
 import { formula } from './scaffold/formula.ts';
+import { lesson } from './scaffold/lesson.ts';
 import { Refusal, type Scaffold } from './scaffold/scaffold.ts';
 
-const kinds: Readonly<Record<string, (args: readonly string[]) => Scaffold>> = { formula, check };
+const kinds: Readonly<Record<string, (args: readonly string[]) => Scaffold | Promise<Scaffold>>> = {
+  lesson,
+  formula,
+  check,
+};
 
 const [kind = '', ...args] = process.argv.slice(2);
 try {
@@ -16,7 +21,7 @@ try {
     throw new Refusal(
       `Nothing to scaffold called "${kind}". Write: npm run scaffold -- ${Object.keys(kinds).join('|')} …`,
     );
-  const { files, next } = begin(args);
+  const { files, next } = await begin(args);
 
   const present = Object.keys(files).filter((file) => existsSync(join(root, file)));
   if (present.length > 0) throw new Refusal(`There already, and left alone: ${present.join(', ')}`);

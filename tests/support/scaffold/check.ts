@@ -19,23 +19,23 @@ export function check([name = '']: readonly string[]): Scaffold {
   };
 }
 
-const provenance = `# What is compared, in a few words
+const provenance = `# ⟨… what is compared, in a few words⟩
 
-What the source prints, in one sentence.
+⟨… what the source prints, in one sentence⟩
 
-- Author, _Work_, edition, page.
+- ⟨… author, work, edition, page⟩
 
-**Read:** … **From memory:** …
+**Read:** ⟨…⟩ **From memory:** ⟨…⟩
 
-**Conventions translated:** …
+**Conventions translated:** ⟨… or take this line out⟩
 
-**Licence:** …
+**Licence:** ⟨…⟩
 `;
 
 const cases = (name: string) => `[
   {
     "id": "${name}-1",
-    "title": "what this row shows",
+    "title": "⟨… what this row shows⟩",
     "kind": "published",
     "sourceText": "read",
     "source": "",

@@ -46,7 +46,7 @@ function source(id: string, gives: QuantityId, inputs: readonly QuantityId[]): s
   const quoted = inputs.map((input) => `'${input}'`);
   const parameters = inputs.map((input) => {
     const { symbol, name: words } = quantityOf(input);
-    return ` * @param given.${camelCase(input)} *${symbol || words}*, …; ${unitOf(input)}, above 0`;
+    return ` * @param given.${camelCase(input)} *${symbol || words}*, ⟨… what it is here⟩; ${unitOf(input)}, above 0`;
   });
   return `import { requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
@@ -54,18 +54,18 @@ import type { Formula, Named } from '#core/quantity/formula.ts';
 type Inputs = ${quoted.join(' | ')};
 
 /**
- * The ${quantityOf(gives).name} … (one sentence)
+ * The ${quantityOf(gives).name} ⟨… one sentence⟩
  *
- * ${quantityOf(gives).symbol || quantityOf(gives).name} = … (in the letters of the vocabulary)
+ * ${quantityOf(gives).symbol || quantityOf(gives).name} = ⟨… in the letters of the vocabulary⟩
  *
 ${parameters.join('\n')}
- * @returns *${quantityOf(gives).symbol || quantityOf(gives).name}*, ${unitOf(gives)}. Not …
+ * @returns *${quantityOf(gives).symbol || quantityOf(gives).name}*, ${unitOf(gives)}. Not ⟨… what it could be taken for⟩
  * @throws OutOfRange for anything not finite and above zero
  *
- * Assumes …
- * Source: … Derived in [README](README.md#…).
+ * Assumes ⟨…⟩
+ * Source: ⟨… book, clause or paper⟩. Derived in [README](README.md#⟨…⟩).
  *
- * @example ${name}({ … }) // …
+ * @example ${name}(⟨…⟩) // ⟨…⟩
  */
 export function ${name}({ ${inputs.map(camelCase).join(', ')} }: Named<Inputs>): number {
 ${inputs.map((input) => `  requirePositive('${input}', ${camelCase(input)});`).join('\n')}
@@ -77,8 +77,8 @@ export const ${name}Formula = {
   from: [${quoted.join(', ')}],
   tex: String.raw\`\\q{${gives}} = ${inputs.map((input) => `\\q{${input}}`).join(' + ')}\`,
   evaluate: ${name},
-  says: '…',
-  source: '…',
+  says: '⟨… one line of plain words⟩',
+  source: '⟨… where it is printed⟩',
 } as const satisfies Formula<Inputs>;
 `;
 }
@@ -93,15 +93,15 @@ import { ${name} } from './${id}.formula.ts';
 const example = { ${given} };
 
 describe('${name}', () => {
-  it('is … for … (one worked number, from the source)', () => {
+  it('⟨… is this for that: one worked number, from the source⟩', () => {
     expect(${name}(example)).toBe('the number that the source prints');
   });
 
-  it('… when … (one law: doubles, stays, falls with the square)', () => {
+  it('⟨… doubles, stays, falls with the square: one law⟩', () => {
     expect.fail('State the law in the title and prove it.');
   });
 
-  it('tends to … as … (one limit)', () => {
+  it('⟨… tends to this as that: one limit⟩', () => {
     expect.fail('State the limit in the title and prove it.');
   });
 

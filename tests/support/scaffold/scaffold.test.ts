@@ -1,8 +1,15 @@
-import { check as wellFormatted, resolveConfig } from 'prettier';
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { format, resolveConfig } from 'prettier';
 import { describe, expect, it } from 'vitest';
 import { readCases } from '../reference-case.ts';
+import { root } from '../run.ts';
 import { check } from './check.ts';
 import { formula } from './formula.ts';
+import { lesson } from './lesson.ts';
+import { isUnfilled } from './scaffold.ts';
+
+const begun = await lesson(['focusing-close', 'gaussian/subject-distance']);
 
 describe('the scaffold of a formula', () => {
   const { files } = formula(['depth/frame-step', 'depth-of-field', 'overlap']);
@@ -49,9 +56,32 @@ describe('the scaffold of an outside check', () => {
   });
 });
 
-it.each(Object.entries({ ...formula(['depth/frame-step', 'overlap']).files, ...check(['made-up']).files }))(
-  '%s is formatted as it is written',
-  async (filepath, text) => {
-    expect(await wellFormatted(text, { ...(await resolveConfig(filepath)), filepath })).toBe(true);
-  },
-);
+describe('the scaffold of a lesson', () => {
+  it('is what the contract of a lesson asks for', () => {
+    const names = ['lesson.mdx', 'bench.svelte.ts', 'stage.ts', 'problems.ts'];
+    const figures = ['Bench', 'Drawing', 'Check'].map((name) => `figures/${name}.svelte`);
+    expect(Object.keys(begun.files)).toEqual([...names, ...figures].map((name) => `lessons/focusing-close/${name}`));
+  });
+
+  it('imports only what there is', () => {
+    const imported = Object.values(begun.files).flatMap((text) => [...text.matchAll(/ from '#([^']+)'/g)]);
+    expect(imported.length).toBeGreaterThan(0);
+    for (const [, path = ''] of imported) expect(existsSync(join(root, path)), path).toBe(true);
+  });
+
+  it.each([
+    [['sharpening', 'gaussian/subject-distance'], /no lesson "sharpening"/],
+    [['focusing-close', 'gaussian/sharpness'], /no core\/gaussian\/sharpness.formula.ts/],
+    [['focusing-close'], /There is no/],
+    [[], /A name is missing/],
+  ])('refuses %j in words', async (args, words) => {
+    await expect(lesson(args)).rejects.toThrow(words);
+  });
+});
+
+it.each(
+  Object.entries({ ...begun.files, ...formula(['depth/frame-step', 'overlap']).files, ...check(['made-up']).files }),
+)('%s can be formatted, and shows where it is to be filled in', async (filepath, text) => {
+  const written = await format(text, { ...(await resolveConfig(filepath)), filepath });
+  expect(isUnfilled(written)).toBe(true);
+});

@@ -1,3 +1,6 @@
+/** True where a text still holds a place that a scaffold left open: ⟨… and what belongs there. */
+export const isUnfilled = (text: string) => text.includes('⟨…') || text.includes('is not written yet');
+
 /** Files to begin a new piece with, and what to do with them. */
 export interface Scaffold {
   /** Path from the repository's folder to text. */
