@@ -87,3 +87,29 @@ export { drawFrom, seedFromText, type Draw } from './practice/random.ts';
 export { isProgress, progressAfter, type Progress } from './practice/score.ts';
 export { isSeed, mostSeed, nextSeed } from './practice/seed.ts';
 export { workingNumbers, type WorkedStep } from './practice/working.ts';
+
+export { OutOfRange } from './quantity/errors.ts';
+export { expectedWords, type Range } from './quantity/expected.ts';
+export { evaluateFormula, type Formula, type Named } from './quantity/formula.ts';
+export { glossary, glossaryEntry, texOf, type GlossaryEntry } from './quantity/glossary.ts';
+export {
+  exactFNumber,
+  exactShutterTime,
+  fNumberSeries,
+  fullStopFNumbers,
+  nominalFNumber,
+  nominalShutterTime,
+  shutterTimeSeries,
+} from './quantity/nominal.ts';
+export { plainNumber, readPlainNumber } from './quantity/plain-number.ts';
+export { printNumber, printQuantity, type PrintedNumber, type PrintOptions } from './quantity/print.ts';
+export { readQuantity, type Reading } from './quantity/read.ts';
+export { unitWorth } from './quantity/units.ts';
+export {
+  isQuantityId,
+  quantityIds,
+  quantityOf,
+  vocabulary,
+  type Quantity,
+  type QuantityName,
+} from './quantity/vocabulary.ts';

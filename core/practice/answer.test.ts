@@ -65,7 +65,7 @@ describe('markAttempt', () => {
 
   it.each([
     ['twelve', 'unreadable', 'not a number'],
-    ['12 s', 'unreadable', 'a unit of something else'],
+    ['12 s', 'unreadable', 'is a time'],
     ['12 q', 'unreadable', 'not a unit'],
     ['-12', 'out-of-range', 'out of range'],
     ['1000 m', 'out-of-range', 'out of range'],

@@ -9,8 +9,8 @@
 export type BaseUnit =
   '' | 'mm' | 's' | 'm' | '1/mm' | 'dpt' | 'lx' | 'cd/m²' | 'rad' | 'rad/s' | 'mm/s' | 'stops' | 'px';
 
-/** Units in which a quantity is shown and may be typed; see `units.ts` for what each is worth. */
-export type ShownUnit = BaseUnit | 'µm' | 'nm' | 'cm' | 'in' | 'ms' | '°' | '°/s' | 'lp/mm' | 'min' | 'm/s' | '%';
+/** Units in which quantities are shown; `units.ts` has what each is worth and what else may be typed. */
+export type ShownUnit = BaseUnit | 'µm' | 'nm' | 'ms' | 'min' | 'h' | '°' | '°/s' | 'lp/mm' | 'px/mm' | 'm/s' | '%';
 
 /** How the trade writes a quantity: a plain number, `f/8`, `1/200 s`, `1:2`, `+3 dpt`, whole numbers, or a share in per cent. */
 export type Writing = 'plain' | 'f-number' | 'shutter-time' | 'ratio' | 'signed' | 'whole' | 'share' | 'power-fraction';
@@ -61,10 +61,10 @@ const rows = {
   'close-up-power': row('Φ', 'dpt', 0.1, 50, { name: 'close-up power', writing: 'signed' }),
   'close-up-gap': row('g', 'mm', 0, 200, { name: 'close-up gap' }),
   'abbe-number': row('V', '', 15, 100, { name: 'Abbe number' }),
-  'converter-factor': row('k', '', 1, 4),
+  'converter-factor': row('k', '', 1, 4, { writing: 'ratio' }),
   'converter-length': row('ℓ', 'mm', 1, 150),
   'numerical-aperture': row('NA', '', 0.001, 0.99),
-  'objective-magnification': row('', '', 1, 100),
+  'objective-magnification': row('', '', 1, 100, { writing: 'ratio' }),
   'tube-focal-length': row('', 'mm', 50, 500, { name: 'tube lens focal length' }),
   'sensor-width': row('W_x', 'mm', 1, 70),
   'sensor-height': row('W_y', 'mm', 1, 60),
@@ -75,7 +75,7 @@ const rows = {
   'subject-width': row('', 'mm', 0.05, 2000),
   'subject-depth': row('Z', 'mm', 0.001, 1000),
   'image-width': row('', 'mm', 0.001, 4000),
-  'pixels-per-millimetre': row('', '1/mm', 0.1, 40000),
+  'pixels-per-millimetre': row('', '1/mm', 0.1, 40000, { shown: 'px/mm' }),
   'print-width': row('', 'mm', 50, 3000),
   'viewing-distance': row('', 'mm', 100, 10000),
   'circle-of-confusion': row('c', 'mm', 0.001, 0.2, { shown: 'µm' }),

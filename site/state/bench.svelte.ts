@@ -3,6 +3,7 @@ import { printQuantity } from '#core/quantity/print.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { readAddress, writeAddress, type AddressPlan, type Range } from './address.ts';
 import type { Answer } from './answer.ts';
+import { Choices, type ChoicePlan, type ChoicePlans, type Inputs, type Some } from './choice.ts';
 import type { Notice } from './notice.ts';
 
 export interface InputPlan {
@@ -12,26 +13,15 @@ export interface InputPlan {
   readonly most?: number;
 }
 
-export interface Option<Input extends QuantityName> {
-  readonly label: string;
-  /** The inputs this option stands for. */
-  readonly fills: Partial<Record<Input, number>>;
-}
-
-export interface ChoicePlan<Input extends QuantityName> {
-  readonly label: string;
-  readonly options: Readonly<Record<string, Option<Input>>>;
-}
-
 /** A second handle on an input: typing a field width sets the magnification. */
 export interface Handle<Input extends QuantityName> {
   readonly sets: Input;
-  readonly to: (value: number, given: Readonly<Record<Input, number>>) => number;
+  readonly to: (value: number, given: Inputs<Input>) => number;
 }
 
 export interface BenchPlan<Input extends QuantityName, Output extends QuantityName, Pulled extends Output = never> {
   readonly inputs: Readonly<Record<Input, number | InputPlan>>;
-  readonly choices?: Readonly<Record<string, ChoicePlan<NoInfer<Input>>>>;
+  readonly choices?: ChoicePlans<NoInfer<Input>>;
   readonly handles?: Readonly<Record<Pulled, Handle<NoInfer<Input>>>>;
   /** The lesson's optics: total over the ranges of the inputs, with words at the edges. */
   readonly compute: (given: Readonly<Record<NoInfer<Input>, number>>) => Readonly<Record<Output, Answer>>;
@@ -44,14 +34,16 @@ export interface BenchPlan<Input extends QuantityName, Output extends QuantityNa
  */
 export class Bench<Input extends QuantityName, Output extends QuantityName = never, Pulled extends Output = never> {
   readonly #plan: BenchPlan<Input, Output, Pulled>;
-  readonly starts: Readonly<Record<Input, number>>;
+  readonly #choices: Choices<Input>;
+  readonly starts: Inputs<Input>;
   /** Replaced as a whole when anything moves: cheap at this size, and no watching of single properties travels to readers. */
-  inputs: Readonly<Record<Input, number>> = $state.raw({} as Record<Input, number>);
-  readonly answers: Readonly<Record<Input | Output, Answer>> = $derived.by(() => this.at(this.inputs));
+  inputs: Inputs<Input> = $state.raw({} as Record<Input, number>);
+  readonly answers: Readonly<Record<Input | Output, Answer>> = $derived.by(() => this.#answers(this.inputs));
   notices: readonly Notice[] = $state.raw([]);
 
   constructor(plan: BenchPlan<Input, Output, Pulled>) {
     this.#plan = plan;
+    this.#choices = new Choices<Input>(plan.choices ?? {}, (name) => this.range(name));
     const starts = Object.entries<number | InputPlan>(plan.inputs).map(([name, input]) => [
       name,
       typeof input === 'number' ? input : input.start,
@@ -62,19 +54,23 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
 
   /** All answers for the inputs given, the rest at their starts; moves nothing. */
   at(given: Partial<Record<Input, number>>): Readonly<Record<Input | Output, Answer>> {
-    const inputs: Readonly<Record<Input, number>> = { ...this.starts, ...given };
+    return this.#answers(this.#choices.after(this.starts, given));
+  }
+
+  #answers(inputs: Inputs<Input>): Readonly<Record<Input | Output, Answer>> {
     const answers: Readonly<Record<string, Answer>> = { ...inputs, ...this.#plan.compute(inputs) };
     return answers as Readonly<Record<Input | Output, Answer>>;
   }
 
   /** All answers for what a stage step sets: inputs by id, choices by name. */
   atStep(set: Readonly<Record<string, number | string>>): Readonly<Record<string, Answer>> {
-    const filled: Record<string, number> = {};
+    let inputs = this.starts;
+    const numbers: Record<string, number> = {};
     for (const [name, value] of Object.entries(set)) {
-      if (typeof value === 'string') Object.assign(filled, this.choices[name]?.options[value]?.fills);
+      if (typeof value === 'number') numbers[name] = value;
+      else inputs = this.#choices.after(inputs, this.#choices.fills(name, value, inputs));
     }
-    for (const [name, value] of Object.entries(set)) if (typeof value === 'number') filled[name] = value;
-    return this.at(filled as Partial<Record<Input, number>>);
+    return this.#answers(this.#choices.after(inputs, numbers as Some<Input>));
   }
 
   /** The range in which an input, or a handle on one, is accepted. */
@@ -105,25 +101,21 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
       }
       const lies = `That would need a ${quantityOf(input).name} of ${printQuantity(input, value)}`;
       this.#say(name, `${lies}; here it runs from ${printQuantity(input, least)} to ${printQuantity(input, most)}.`);
-    } else if (reading.kind !== 'blank') this.#say(name, reading.message);
+    } else if (reading.kind !== 'blank') this.#say(name, `${reading.message} Nothing was changed.`);
     return reading.kind === 'blank';
   }
 
-  get choices(): Readonly<Record<string, ChoicePlan<Input>>> {
-    return this.#plan.choices ?? {};
+  get choices(): ChoicePlans<Input> {
+    return this.#choices.plans;
   }
 
   /** The option of a choice whose values the inputs have now, or undefined when they are the reader's own. */
   chosen(choice: string): string | undefined {
-    const options = this.choices[choice]?.options ?? {};
-    return Object.keys(options).find((slug) =>
-      Object.entries(options[slug]!.fills).every(([name, value]) => this.inputs[name as Input] === value),
-    );
+    return this.#choices.holding(choice, this.inputs);
   }
 
   choose(choice: string, slug: string): void {
-    const option = this.choices[choice]?.options[slug];
-    if (option) this.inputs = { ...this.inputs, ...option.fills };
+    this.inputs = this.#choices.after(this.inputs, this.#choices.fills(choice, slug, this.inputs));
   }
 
   /** Takes over what an address says; what it does not say goes back to its start. */
@@ -132,28 +124,32 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     this.inputs = this.starts;
     for (const [choice, slug] of Object.entries(reading.choices)) this.choose(choice, slug);
     this.notices = reading.notices;
+    const moved: Partial<Record<Input, number>> = {};
     for (const [name, value] of Object.entries(reading.inputs)) {
-      const { input, value: target } = this.#resolve(name as Input | Pulled, value);
+      const { input, value: target } = this.#resolve(name as Input | Pulled, value, { ...this.inputs, ...moved });
       const { least, most } = this.range(input);
-      if (target >= least && target <= most) this.#move(input, target);
+      if (target >= least && target <= most) moved[input] = target;
       else this.#say(name, `The link’s ${quantityOf(input).name} would be out of range; it was left as it was.`);
     }
+    this.inputs = this.#choices.after(this.inputs, moved);
   }
 
   /** *search* with the inputs as they are now. */
   write(search: string): string {
-    let rest = new URLSearchParams(search);
+    const rest = new URLSearchParams(search);
     for (const name of [...Object.keys(this.#plan.handles ?? {}), ...Object.keys(this.choices)]) rest.delete(name);
-    return writeAddress(rest.toString(), this.inputs, this.starts);
+    const { names, known } = this.#choices.written(this.inputs, this.starts);
+    for (const [choice, slug] of Object.entries(names)) rest.set(choice, slug);
+    return writeAddress(rest.toString(), this.inputs, known);
   }
 
   #move(input: Input, value: number): void {
-    this.inputs = { ...this.inputs, [input]: value };
+    this.inputs = this.#choices.after(this.inputs, { [input]: value } as unknown as Some<Input>);
   }
 
-  #resolve(name: Input | Pulled, value: number): { input: Input; value: number } {
+  #resolve(name: Input | Pulled, value: number, inputs = this.inputs): { input: Input; value: number } {
     const handle: Handle<Input> | undefined = this.#plan.handles?.[name as Pulled];
-    return handle ? { input: handle.sets, value: handle.to(value, this.inputs) } : { input: name as Input, value };
+    return handle ? { input: handle.sets, value: handle.to(value, inputs) } : { input: name as Input, value };
   }
 
   #addressPlan(): AddressPlan {
@@ -181,7 +177,7 @@ function definedRange({ least, most }: InputPlan): Partial<Range> {
 /** A choice among things of the crate that fills the inputs *names*. */
 export function choiceOf<Input extends QuantityName>(
   label: string,
-  things: Readonly<Record<string, { readonly label: string } & Readonly<Record<Input, number>>>>,
+  things: Readonly<Record<string, { readonly label: string } & Inputs<Input>>>,
   names: readonly Input[],
 ): ChoicePlan<Input> {
   const options = Object.entries(things).map(([slug, thing]) => [
