@@ -113,3 +113,29 @@ export {
   type Quantity,
   type QuantityName,
 } from './quantity/vocabulary.ts';
+
+export { firstDarkRing, airyDiameter, airyDiameterFormula } from './wave/airy-diameter.formula.ts';
+export { airyIntensity, encircledEnergy, opticalRadius, type InAiryPattern } from './wave/airy-pattern.ts';
+export { airyProfile, type RadialProfile } from './wave/airy-profile.ts';
+export { airyRings, type AiryRings } from './wave/airy-rings.ts';
+export { besselJ0, besselJ1 } from './wave/bessel.ts';
+export { bestEffectiveFNumber, bestEffectiveFNumberFormula } from './wave/best-effective-f-number.formula.ts';
+export { bestFNumber, worstContrast, type BestFNumber, type DepthAtFrequency } from './wave/best-f-number.ts';
+export { blurDiscTransfer } from './wave/blur-disc-transfer.ts';
+export { contrast, contrastFormula } from './wave/contrast.formula.ts';
+export { cutoffFrequency, cutoffFrequencyFormula } from './wave/cutoff-frequency.formula.ts';
+export { defocusAberration, defocusAberrationFormula } from './wave/defocus-aberration.formula.ts';
+export { energyProfile, type EnergyProfile } from './wave/energy-profile.ts';
+export { nyquistFrequency, nyquistFrequencyFormula } from './wave/nyquist-frequency.formula.ts';
+export { opticalTransfer } from './wave/optical-transfer.ts';
+export { photopicLight, photopicPeak } from './wave/photopic-light.ts';
+export { photopicEnergyProfile, photopicProfile } from './wave/photopic-spread.ts';
+export { photopicTransfer } from './wave/photopic-transfer.ts';
+export { pixelTransfer } from './wave/pixel-transfer.ts';
+export { pointSpreadProfile, strehlRatio, type InPointSpread } from './wave/point-spread.ts';
+export { stoppedDownAberration, type Pupil } from './wave/pupil.ts';
+export {
+  spatialFrequencyOfCircle,
+  spatialFrequencyOfCircleFormula,
+} from './wave/spatial-frequency-of-circle.formula.ts';
+export { subjectResolution, type SubjectResolution } from './wave/subject-resolution.ts';

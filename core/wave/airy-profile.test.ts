@@ -23,7 +23,9 @@ describe('airyProfile', () => {
         const [from, to] = [n - 1, n] as const;
         const imageRadius = (radii[from] as number) * (1 - part) + (radii[to] as number) * part;
         const drawn = (intensities[from] as number) * (1 - part) + (intensities[to] as number) * part;
-        expect(drawn).toEqual(closeTo(airyIntensity({ ...one, imageRadius }), { absolute: 0.01, because: 'as documented' }));
+        expect(drawn).toEqual(
+          closeTo(airyIntensity({ ...one, imageRadius }), { absolute: 0.01, because: 'as documented' }),
+        );
       }
     }
   });

@@ -31,7 +31,9 @@ describe('airyRings', () => {
 
   it('spaces far rings λ N_w apart', () => {
     const [before, last] = airyRings(green, 1000).dark.slice(-2) as [number, number];
-    expect(last - before).toEqual(closeTo(0.00055 * 16, { relative: 1e-7, because: 'the spacing departs as 1/(8 k²)' }));
+    expect(last - before).toEqual(
+      closeTo(0.00055 * 16, { relative: 1e-7, because: 'the spacing departs as 1/(8 k²)' }),
+    );
   });
 
   it('gives empty lists for no rings', () => {

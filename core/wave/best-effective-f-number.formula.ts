@@ -34,5 +34,5 @@ export const bestEffectiveFNumberFormula = {
   tex: String.raw`\q{effective-f-number} = \q{magnification}\sqrt{\frac{\q{subject-depth}}{4 \times 1.2196698913\,\q{wavelength}}}`,
   evaluate: bestEffectiveFNumber,
   says: 'Stop down until the ends of the subject blur as much by defocus as by diffraction, and no farther.',
-  source: 'Derived in core/wave/README.md',
+  source: 'derived in core/wave/README.md#best',
 } as const satisfies Formula<Inputs>;

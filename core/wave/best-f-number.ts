@@ -4,8 +4,9 @@ import { transferAt } from './optical-transfer.ts';
 import { requirePupil, stoppedDownAberration } from './pupil.ts';
 
 /** A deep subject, the lens that looks at it and the fineness of detail that matters. */
-export interface DepthAtFrequency
-  extends Named<'subject-depth' | 'magnification' | 'pupil-magnification' | 'wavelength' | 'spatial-frequency'> {
+export interface DepthAtFrequency extends Named<
+  'subject-depth' | 'magnification' | 'pupil-magnification' | 'wavelength' | 'spatial-frequency'
+> {
   /** *W₀₄₀* at the maximum aperture, wavelengths; a perfect lens where left out. */
   readonly wideOpen?: Named<'spherical-aberration' | 'max-aperture'>;
 }
@@ -72,8 +73,8 @@ export function worstContrast(given: DepthAtFrequency, fNumber: number): number 
   requirePupil({ defocusAberration: 0, sphericalAberration });
   const outermost = (magnification ** 2 * depth) / (16 * wavelength * effectiveFNumber ** 2);
 
-  // Along W₀₂₀ the transfer holds no wave shorter than one wavelength (4 s (1 − s) ≤ 1 a wavelength): an eighth follows it.
-  const steps = Math.ceil(8 * outermost) + 4;
+  // Along W₀₂₀ the transfer holds nothing faster than 4 s (1 − s) periods a wavelength: eight steps a period follow it.
+  const steps = Math.ceil(32 * share * (1 - share) * outermost) + 4;
   let worst = 1;
   for (let step = 0; step <= steps && worst > 0; step++) {
     const offset = (outermost * step) / steps;

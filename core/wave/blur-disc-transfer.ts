@@ -17,7 +17,10 @@ import { besselJ1 } from './bessel.ts';
  *
  * @example blurDiscTransfer({ defocusBlur: 0.02, spatialFrequency: 25 }) // 0.721703
  */
-export function blurDiscTransfer({ defocusBlur, spatialFrequency }: Named<'defocus-blur' | 'spatial-frequency'>): number {
+export function blurDiscTransfer({
+  defocusBlur,
+  spatialFrequency,
+}: Named<'defocus-blur' | 'spatial-frequency'>): number {
   requireNotNegative('defocus-blur', defocusBlur);
   requireNotNegative('spatial-frequency', spatialFrequency);
   const a = Math.PI * defocusBlur * spatialFrequency;

@@ -21,7 +21,9 @@ describe('contrast', () => {
   it('is whole at zero frequency and leaves it along 1 − 4s/π', () => {
     expect(contrast({ ...half, spatialFrequency: 0 })).toBe(1);
     const start = contrast({ ...half, spatialFrequency: 1e-4 });
-    expect(1 - start).toEqual(closeTo((4 / Math.PI) * 1e-6, { relative: 1e-9, because: 'the next term is smaller by s²' }));
+    expect(1 - start).toEqual(
+      closeTo((4 / Math.PI) * 1e-6, { relative: 1e-9, because: 'the next term is smaller by s²' }),
+    );
   });
 
   it('is nothing at the cutoff and beyond, which is an answer', () => {

@@ -33,5 +33,5 @@ export const defocusAberrationFormula = {
   tex: String.raw`\q{defocus-aberration} = \frac{\q{defocus-blur}}{8\,\q{wavelength}\,\q{effective-f-number}}`,
   evaluate: defocusAberration,
   says: 'The same blur is worse, in waves, from a fast cone than from a slow one.',
-  source: 'Derived in core/wave/README.md',
+  source: 'derived in core/wave/README.md#pupil',
 } as const satisfies Formula<Inputs>;

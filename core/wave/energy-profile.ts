@@ -19,7 +19,7 @@ export interface EnergyProfile {
  *
  * 2v ∫ OTF(s) J1(2 v s) ds for s from 0 to 1, with v = π r/(λ N_w)
  *
- * @param given as for `pointSpreadProfile`, but with a radius of at most about 3000 λ N_w
+ * @param given as for `pointSpreadProfile`, but with a radius of at most about 950 λ N_w
  * @param samples how many radii, evenly spaced, 0 and the outermost included; a whole number from 2 to 10000
  * @returns radii and shares, accurate to 1e-6. For a perfect pupil in focus `encircledEnergy` has the closed form.
  * @throws OutOfRange for a quantity outside its range; RangeError for a count that is none
@@ -32,7 +32,7 @@ export interface EnergyProfile {
 export function energyProfile(given: InPointSpread, samples: number): EnergyProfile {
   const pupil = requirePupil(given);
   requireCount('samples', samples, 2, 10000);
-  const reach = requireReach(given, 1e4);
+  const reach = requireReach(given, 3000);
   return { radii: evenly(given.imageRadius, samples), shares: sharesUpTo(pupil, reach, samples) };
 }
 

@@ -24,11 +24,18 @@ function halfOfRule(points: number): Rule {
   const nodes = new Float64Array(points / 2);
   const weights = new Float64Array(points / 2);
   for (let k = 0; k < points / 2; k++) {
-    let x = Math.cos((Math.PI * (k + 0.75)) / (points + 0.5));
+    let x = Math.cos((Math.PI * (k + 0.75)) / (points + 0.5)) * (1 - (points - 1) / (8 * points ** 3));
     let slope = 0;
-    // The guess is good to a few 1e-3 of the spacing; each round squares the error.
+    // Each round squares the error of Tricomi's guess, which is 1e-3 for the smallest rule and far less for larger ones.
     for (let round = 0; round < 4; round++) {
-      const [value, below] = legendre(points, x);
+      // P_n and P_(n−1) by their three-term recurrence.
+      let value = x;
+      let below = 1;
+      for (let n = 2; n <= points; n++) {
+        const next = x * value + (1 - 1 / n) * (x * value - below);
+        below = value;
+        value = next;
+      }
       slope = (points * (below - x * value)) / (1 - x * x);
       x -= value / slope;
     }
@@ -36,11 +43,4 @@ function halfOfRule(points: number): Rule {
     weights[k] = 2 / ((1 - x * x) * slope * slope);
   }
   return { nodes, weights };
-}
-
-/** P_n(x) and P_(n−1)(x), by their three-term recurrence. */
-function legendre(n: number, x: number): readonly [number, number] {
-  let [value, below] = [x, 1];
-  for (let k = 2; k <= n; k++) [value, below] = [((2 * k - 1) * x * value - (k - 1) * below) / k, value];
-  return [value, below];
 }

@@ -61,6 +61,7 @@ function steepestFactor(w020: number, w040: number, s: number): number {
 function meanCosine(start: number, spread: number): number {
   const { nodes, weights } = evenRule(0.3 * Math.abs(spread) + 6);
   let sum = 0;
-  for (let k = 0; k < nodes.length; k++) sum += (weights[k] as number) * Math.cos(start + spread * (nodes[k] as number) ** 2);
+  for (let k = 0; k < nodes.length; k++)
+    sum += (weights[k] as number) * Math.cos(start + spread * (nodes[k] as number) ** 2);
   return sum;
 }

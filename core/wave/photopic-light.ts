@@ -7,8 +7,16 @@ import type { Pupil } from './pupil.ts';
  * The curve is a smooth bell, so that ten values stand for its whole table: transfers within 0.001, profiles within 1e-4.
  */
 const efficiency: readonly (readonly [nanometres: number, efficiency: number])[] = [
-  [420, 0.004], [450, 0.038], [480, 0.13902], [510, 0.503], [540, 0.954],
-  [570, 0.952], [600, 0.631], [630, 0.265], [660, 0.061], [690, 0.00821],
+  [420, 0.004],
+  [450, 0.038],
+  [480, 0.13902],
+  [510, 0.503],
+  [540, 0.954],
+  [570, 0.952],
+  [600, 0.631],
+  [630, 0.265],
+  [660, 0.061],
+  [690, 0.00821],
 ];
 
 /** Where V(λ) is largest, mm. Aberrations of white light are counted in this wavelength. */

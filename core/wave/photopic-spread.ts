@@ -37,7 +37,7 @@ export function photopicProfile(given: InWhiteLight, samples: number): RadialPro
 /**
  * The encircled energy in white light: `energyProfile` averaged over the visible by V(λ).
  *
- * @param given as for {@link photopicProfile}, but with a radius of at most about N_w mm
+ * @param given as for {@link photopicProfile}, but with a radius of at most about 0.4 N_w mm
  * @param samples how many radii, evenly spaced, 0 and the outermost included; a whole number from 2 to 10000
  * @returns radii and shares of the light as the eye weighs it, within 0.001
  * @throws OutOfRange for a quantity outside its range; RangeError for a count that is none
@@ -49,7 +49,7 @@ export function photopicEnergyProfile(given: InWhiteLight, samples: number): Ene
   requireCount('samples', samples, 2, 10000);
   const shares = new Float64Array(samples);
   for (const { wavelength, share } of photopicLight) {
-    const curve = sharesUpTo(inLight(pupil, wavelength), requireReach({ ...given, wavelength }, 1e4), samples);
+    const curve = sharesUpTo(inLight(pupil, wavelength), requireReach({ ...given, wavelength }, 3000), samples);
     curve.forEach((within, n) => (shares[n] = (shares[n] as number) + share * within));
   }
   return { radii: evenly(given.imageRadius, samples), shares: Array.from(shares) };

@@ -14,7 +14,7 @@ import { requirePupil, type Pupil } from './pupil.ts';
  * @returns a real number, below zero where light and dark have changed places; within 0.001
  * @throws OutOfRange for a quantity outside its range
  *
- * Assumes an equal-energy source and a lens without colour error: every wavelength has the same path difference.
+ * Assumes an equal-energy source and a lens without colour error: every wavelength has the same path difference. See [README](README.md#white-light).
  *
  * @example photopicTransfer({ spatialFrequency: 50, effectiveFNumber: 16, defocusAberration: 0, sphericalAberration: 0 }) // 0.449549
  */
@@ -23,6 +23,8 @@ export function photopicTransfer(given: Pupil & Named<'spatial-frequency' | 'eff
   const frequency = requireNotNegative('spatial-frequency', given.spatialFrequency);
   const fNumber = requirePositive('effective-f-number', given.effectiveFNumber);
   return photopicLight.reduce(
-    (sum, { wavelength, share }) => sum + share * transferAt(inLight(pupil, wavelength), frequency * wavelength * fNumber), 0,
+    (sum, { wavelength, share }) =>
+      sum + share * transferAt(inLight(pupil, wavelength), frequency * wavelength * fNumber),
+    0,
   );
 }

@@ -21,6 +21,7 @@ export function pixelTransfer({ spatialFrequency, pixelPitch }: Named<'spatial-f
   requireNotNegative('spatial-frequency', spatialFrequency);
   requirePositive('pixel-pitch', pixelPitch);
   const a = Math.PI * spatialFrequency * pixelPitch;
-  if (!Number.isFinite(a)) throw new OutOfRange('spatial-frequency', spatialFrequency, 'a pattern that compares with the pitch');
+  if (!Number.isFinite(a))
+    throw new OutOfRange('spatial-frequency', spatialFrequency, 'a pattern that compares with the pitch');
   return a < 1e-9 ? 1 : Math.sin(a) / a;
 }

@@ -26,5 +26,5 @@ export const spatialFrequencyOfCircleFormula = {
   tex: String.raw`\q{spatial-frequency} = \frac{1}{2\,\q{circle-of-confusion}}`,
   evaluate: spatialFrequencyOfCircle,
   says: 'What counts as sharp, as a pattern: lines and gaps as wide as the circle.',
-  source: 'A convention of this workbook; see core/wave/README.md',
+  source: 'a convention of this workbook, core/wave/README.md#best',
 } as const satisfies Formula<Inputs>;

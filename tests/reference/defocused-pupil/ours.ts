@@ -30,7 +30,9 @@ export const ours = oursById({
   'onset-of-reversal': ({ from, to }: { from: number; to: number }) => ({
     waves: rootBetween(from, to, (waves) => Math.min(...middle.map((s) => transfer(waves, s)))),
   }),
-  'first-zero-one-wave': ({ waves }: { waves: number }) => ({ share: rootBetween(0.1, 0.25, (s) => transfer(waves, s)) }),
+  'first-zero-one-wave': ({ waves }: { waves: number }) => ({
+    share: rootBetween(0.1, 0.25, (s) => transfer(waves, s)),
+  }),
   // With λ N_w = 1 the cutoff is 1 and the blur diameter 8 W₀₂₀.
   'blur-disc-at-four-waves': ({ waves, share }: Shares) => ({
     geometry: share.map((s) => blurDiscTransfer({ defocusBlur: 8 * waves, spatialFrequency: s })),

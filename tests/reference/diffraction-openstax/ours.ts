@@ -18,7 +18,9 @@ export const ours = oursById({
     angle: angle(telescope),
     separationInLightYears: angle(telescope) * distanceInLightYears,
   }),
-  'openstax-airy-retina': ({ distance, ...eye }: Opening & { distance: number }) => ({ radius: separation(eye, distance) }),
+  'openstax-airy-retina': ({ distance, ...eye }: Opening & { distance: number }) => ({
+    radius: separation(eye, distance),
+  }),
   'openstax-beam-divergence': ({ distance, ...beam }: Opening & { distance: number }) => ({
     angle: angle(beam),
     spot: 2 * separation(beam, distance),
@@ -27,7 +29,9 @@ export const ours = oursById({
   'openstax-moon-detail': (moon: { wavelength: number; detail: number; distance: number }) => ({
     aperture: separation({ wavelength: moon.wavelength, aperture: 1 }, moon.distance) / moon.detail,
   }),
-  'openstax-lamps': ({ distance, ...eye }: Opening & { distance: number }) => ({ separation: separation(eye, distance) }),
+  'openstax-lamps': ({ distance, ...eye }: Opening & { distance: number }) => ({
+    separation: separation(eye, distance),
+  }),
   // On the subject's side the cone's f-number is 1/(2 NA).
   'openstax-microscope': (microscope: { wavelength: number; numericalAperture: number[] }) => ({
     separation: microscope.numericalAperture.map(

@@ -1,0 +1,106 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
+import { airyDiameter } from './airy-diameter.formula.ts';
+import { airyIntensity, encircledEnergy } from './airy-pattern.ts';
+import { airyProfile } from './airy-profile.ts';
+import { airyRings } from './airy-rings.ts';
+import { bestEffectiveFNumber } from './best-effective-f-number.formula.ts';
+import { bestFNumber } from './best-f-number.ts';
+import { blurDiscTransfer } from './blur-disc-transfer.ts';
+import { contrast } from './contrast.formula.ts';
+import { cutoffFrequency } from './cutoff-frequency.formula.ts';
+import { defocusAberration } from './defocus-aberration.formula.ts';
+import { energyProfile } from './energy-profile.ts';
+import { nyquistFrequency } from './nyquist-frequency.formula.ts';
+import { opticalTransfer } from './optical-transfer.ts';
+import { photopicEnergyProfile, photopicProfile } from './photopic-spread.ts';
+import { photopicTransfer } from './photopic-transfer.ts';
+import { pixelTransfer } from './pixel-transfer.ts';
+import { pointSpreadProfile, strehlRatio } from './point-spread.ts';
+import { stoppedDownAberration } from './pupil.ts';
+import { spatialFrequencyOfCircle } from './spatial-frequency-of-circle.formula.ts';
+import { subjectResolution } from './subject-resolution.ts';
+
+/** Numbers such as fields and addresses hold: sensible ones, any size that a slip of units makes, and garbage. */
+const anyNumber = fc
+  .oneof(
+    { weight: 6, arbitrary: fc.double({ min: 1e-4, max: 30, noNaN: true }) },
+    { weight: 2, arbitrary: fc.double({ min: -1e30, max: 1e30, noNaN: true }) },
+    { weight: 1, arbitrary: fc.constantFrom(0, -0, NaN, Infinity, -Infinity, -1, 1e-30, 1e30) },
+  )
+  // Products of what is smaller vanish and their inverses overflow; no field holds such numbers.
+  .map((number) => (Math.abs(number) < 1e-30 ? 0 : number));
+
+const given = fc.record({
+  imageRadius: anyNumber,
+  wavelength: fc.oneof(fc.constant(0.00055), anyNumber),
+  effectiveFNumber: anyNumber,
+  fNumber: anyNumber,
+  maxAperture: anyNumber,
+  magnification: anyNumber,
+  pupilMagnification: anyNumber,
+  subjectDepth: anyNumber,
+  spatialFrequency: anyNumber,
+  cutoffFrequency: anyNumber,
+  pixelPitch: anyNumber,
+  circleOfConfusion: anyNumber,
+  defocusBlur: anyNumber,
+  defocusAberration: anyNumber,
+  sphericalAberration: anyNumber,
+});
+type Given = typeof given extends fc.Arbitrary<infer Each> ? Each : never;
+
+const functions: Readonly<Record<string, (values: Given) => unknown>> = {
+  airyDiameter,
+  airyIntensity,
+  bestEffectiveFNumber,
+  blurDiscTransfer,
+  contrast,
+  cutoffFrequency,
+  defocusAberration,
+  encircledEnergy,
+  nyquistFrequency,
+  opticalTransfer,
+  photopicTransfer,
+  pixelTransfer,
+  spatialFrequencyOfCircle,
+  stoppedDownAberration,
+  strehlRatio,
+  subjectResolution,
+  airyProfile: (values) => airyProfile(values, 4),
+  airyRings: (values) => airyRings(values, 3),
+  bestFNumber: (values) => bestFNumber(values, [values.fNumber]),
+  bestFNumberWideOpen: (values) => bestFNumber({ ...values, wideOpen: values }, [values.fNumber]),
+  energyProfile: (values) => energyProfile({ ...values, imageRadius: values.imageRadius / 1e3 }, 3),
+  photopicEnergyProfile: (values) => photopicEnergyProfile({ ...values, imageRadius: values.imageRadius / 1e3 }, 3),
+  photopicProfile: (values) => photopicProfile({ ...values, imageRadius: values.imageRadius / 1e3 }, 3),
+  pointSpreadProfile: (values) => pointSpreadProfile({ ...values, imageRadius: values.imageRadius / 1e3 }, 3),
+};
+
+/** Every number in an answer, however deep. */
+const numbersIn = (answer: unknown): number[] =>
+  typeof answer === 'number'
+    ? [answer]
+    : typeof answer === 'object' && answer !== null
+      ? Object.values(answer).flatMap(numbersIn)
+      : [];
+
+describe.each(Object.keys(functions))('%s, whatever numbers come', (name) => {
+  it('answers with finite numbers or refuses with OutOfRange', () => {
+    let answered = 0;
+    fc.assert(
+      fc.property(given, (values) => {
+        try {
+          const numbers = numbersIn(functions[name]?.(values));
+          answered++;
+          for (const number of numbers) expect(Number.isFinite(number), JSON.stringify(values)).toBe(true);
+        } catch (error) {
+          if (!(error instanceof OutOfRange)) throw error;
+        }
+      }),
+      { seed: 7, numRuns: 200 },
+    );
+    expect(answered).toBeGreaterThan(10);
+  }, 30_000);
+});

@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
+import { closeTo } from '#tests/support/close-to.ts';
+import { opticalTransfer } from './optical-transfer.ts';
+import { inLight, photopicLight, photopicPeak } from './photopic-light.ts';
+import { photopicEnergyProfile, photopicProfile } from './photopic-spread.ts';
+import { photopicTransfer } from './photopic-transfer.ts';
+
+const inFocus = { effectiveFNumber: 16, defocusAberration: 0, sphericalAberration: 0 };
+
+describe('photopicLight', () => {
+  it('shares out one whole of light', () => {
+    const whole = photopicLight.reduce((sum, { share }) => sum + share, 0);
+    expect(whole).toEqual(closeTo(1, { absolute: 1e-15, because: 'rounding' }));
+  });
+
+  it('counts one path in whatever wavelength', () => {
+    const pupil = { defocusAberration: 1, sphericalAberration: -2 };
+    const halved = inLight(pupil, 2 * photopicPeak);
+    expect(halved).toEqual({ defocusAberration: 0.5, sphericalAberration: -1 });
+  });
+});
+
+describe('photopicTransfer', () => {
+  it('is 45 % at 50 line pairs per millimetre, in focus at an effective f/16', () => {
+    const white = photopicTransfer({ ...inFocus, spatialFrequency: 50 });
+    expect(white).toEqual(closeTo(0.449, { absolute: 0.001, because: 'ten wavelengths stand for all' }));
+  });
+
+  it('is near that of 560 nm, the mean, for coarse patterns', () => {
+    const white = photopicTransfer({ ...inFocus, spatialFrequency: 20 });
+    const green = opticalTransfer({ ...inFocus, spatialFrequency: 20, cutoffFrequency: 1 / (0.00056 * 16) });
+    expect(white).toEqual(closeTo(green, { absolute: 1e-3, because: 'the transfer is nearly straight in λ there' }));
+  });
+
+  it('passes a little where green light passes nothing, and nothing beyond the bluest', () => {
+    const green = 1 / (0.00055 * 16);
+    expect(photopicTransfer({ ...inFocus, spatialFrequency: green })).toBeGreaterThan(0);
+    expect(photopicTransfer({ ...inFocus, spatialFrequency: 1 / (0.00042 * 16) })).toBe(0);
+  });
+
+  it('refuses a frequency below zero by name', () => {
+    expect(() => photopicTransfer({ ...inFocus, spatialFrequency: -1 })).toThrow(/spatial-frequency is -1/);
+  });
+});
+
+describe('photopicProfile and photopicEnergyProfile', () => {
+  it('start at one and at nothing in focus', () => {
+    const middle = photopicProfile({ ...inFocus, imageRadius: 0.05 }, 3).intensities[0];
+    expect(middle).toEqual(closeTo(1, { absolute: 1e-7, because: 'accuracy of the point spread' }));
+    expect(photopicEnergyProfile({ ...inFocus, imageRadius: 0.05 }, 3).shares[0]).toBe(0);
+  });
+
+  it('have no dark ring: each colour’s falls elsewhere', () => {
+    const { intensities } = photopicProfile({ ...inFocus, imageRadius: 0.02 }, 400);
+    expect(Math.min(...intensities)).toBeGreaterThan(1e-4);
+  });
+
+  it('let the energy be the profile summed over rings', () => {
+    const given = { effectiveFNumber: 16, defocusAberration: 1, sphericalAberration: -0.3, imageRadius: 0.2 };
+    const { radii, intensities } = photopicProfile(given, 2001);
+    const { shares } = photopicEnergyProfile(given, 5);
+    const step = radii[1] as number;
+    const within = (last: number) =>
+      intensities.slice(0, last).reduce((sum, intensity, n) => sum + intensity * (radii[n] as number), 0) * step +
+      ((intensities[last] as number) * (radii[last] as number) * step) / 2;
+    for (const quarter of [1, 2, 3]) {
+      const expected = within(500 * quarter) / within(2000);
+      const ours = (shares[quarter] as number) / (shares[4] as number);
+      expect(ours).toEqual(closeTo(expected, { absolute: 1e-4, because: 'trapezium rule of 2000 steps' }));
+    }
+  });
+
+  it('refuse a radius below zero and a count that is none', () => {
+    expect(() => photopicProfile({ ...inFocus, imageRadius: -1 }, 3)).toThrow(OutOfRange);
+    expect(() => photopicEnergyProfile({ ...inFocus, imageRadius: 1 }, 1)).toThrow(/number of samples/);
+  });
+});
