@@ -1,0 +1,88 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { Bench } from './bench.svelte.ts';
+
+/** A bench whose circle of confusion is chosen: a share of the sensor, or two pixels. */
+function circleBench() {
+  return new Bench({
+    inputs: { 'circle-of-confusion': 0.024, 'sensor-width': 36, 'pixel-pitch': 0.006 },
+    choices: {
+      'circle-of-confusion-by': {
+        label: 'Circle of confusion by',
+        options: {
+          share: { label: 'share', fills: (given) => ({ 'circle-of-confusion': given['sensor-width'] / 1500 }) },
+          pixels: { label: 'pixels', fills: (given) => ({ 'circle-of-confusion': 2 * given['pixel-pitch'] }) },
+        },
+      },
+      sensor: { label: 'Camera', options: { small: { label: 'small', fills: { 'sensor-width': 24, 'pixel-pitch': 0.004 } } } },
+    },
+    compute: () => ({}),
+  });
+}
+
+describe('a choice that is computed from inputs', () => {
+  let bench = circleBench();
+  beforeEach(() => {
+    bench = circleBench();
+  });
+  const circle = () => bench.inputs['circle-of-confusion'];
+  const way = () => bench.chosen('circle-of-confusion-by');
+
+  it('follows them while it holds', () => {
+    bench.set('sensor-width', 24);
+    expect(circle()).toBe(0.016);
+    bench.choose('circle-of-confusion-by', 'pixels');
+    bench.set('sensor-width', 36);
+    bench.choose('sensor', 'small');
+    expect(circle()).toBe(0.008);
+    expect(way()).toBe('pixels');
+  });
+
+  it('no longer holds once what it fills is set by hand', () => {
+    bench.set('circle-of-confusion', 0.03);
+    bench.set('sensor-width', 24);
+    expect(circle()).toBe(0.03);
+    expect(way()).toBeUndefined();
+  });
+
+  it('keeps what it computes in range', () => {
+    bench.choose('circle-of-confusion-by', 'pixels');
+    bench.set('pixel-pitch', 0.0005);
+    expect(circle()).toBe(0.001);
+    expect(way()).toBe('pixels');
+  });
+
+  it('gives way to the number of an address, whatever stands first', () => {
+    for (const search of ['?circle-of-confusion=0.024&sensor-width=30', '?sensor-width=30&circle-of-confusion=0.024']) {
+      bench.read(search);
+      expect(circle()).toBe(0.024);
+    }
+    bench.read('?sensor-width=30');
+    expect(circle()).toBe(0.02);
+  });
+
+  it.each([
+    (b: ReturnType<typeof circleBench>) => b.choose('sensor', 'small'),
+    (b: ReturnType<typeof circleBench>) => {
+      b.choose('circle-of-confusion-by', 'pixels');
+      b.set('pixel-pitch', 0.005);
+    },
+    (b: ReturnType<typeof circleBench>) => {
+      b.set('circle-of-confusion', 0.05);
+      b.set('sensor-width', 24);
+      b.set('circle-of-confusion', 0.024);
+    },
+  ])('is written so that whoever opens the address sees the same and has it follow the same (case %#)', (move) => {
+    move(bench);
+    const other = circleBench();
+    other.read(bench.write(''));
+    expect(other.inputs).toEqual(bench.inputs);
+    expect(other.chosen('circle-of-confusion-by')).toBe(way());
+    for (const one of [bench, other]) one.set('sensor-width', 30);
+    expect(other.inputs).toEqual(bench.inputs);
+  });
+
+  it('follows within a step of the projected view, too', () => {
+    expect(bench.atStep({ 'circle-of-confusion-by': 'pixels', sensor: 'small' })['circle-of-confusion']).toBe(0.008);
+    expect(bench.at({ 'sensor-width': 30 })['circle-of-confusion']).toBe(0.02);
+  });
+});

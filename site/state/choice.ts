@@ -1,0 +1,84 @@
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import type { Range } from './address.ts';
+
+export type Inputs<Input extends QuantityName> = Readonly<Record<Input, number>>;
+export type Some<Input extends QuantityName> = Readonly<Partial<Record<Input, number>>>;
+
+export interface Option<Input extends QuantityName> {
+  readonly label: string;
+  /**
+   * The inputs this option stands for. Where they are computed from others they follow these until one of them is set by
+   * hand; all options of such a choice fill the same inputs.
+   */
+  readonly fills: Some<Input> | ((given: Inputs<Input>) => Some<Input>);
+}
+
+export interface ChoicePlan<Input extends QuantityName> {
+  readonly label: string;
+  readonly options: Readonly<Record<string, Option<Input>>>;
+}
+
+export type ChoicePlans<Input extends QuantityName> = Readonly<Record<string, ChoicePlan<Input>>>;
+
+/** The choices of one bench: what their options fill, which of them holds, and what follows when something moves. */
+export class Choices<Input extends QuantityName> {
+  readonly plans: ChoicePlans<Input>;
+  readonly #range: (name: Input) => Range;
+
+  constructor(plans: ChoicePlans<Input>, range: (name: Input) => Range) {
+    this.plans = plans;
+    this.#range = range;
+  }
+
+  /** Choices whose options are computed from other inputs. */
+  get computed(): readonly string[] {
+    return Object.keys(this.plans).filter((choice) =>
+      Object.values(this.plans[choice]!.options).some(({ fills }) => typeof fills === 'function'),
+    );
+  }
+
+  /** What an option fills, with these inputs; computed values are kept in range. Nothing for an option there is not. */
+  fills(choice: string, slug: string, inputs: Inputs<Input>): Some<Input> {
+    const fills = this.plans[choice]?.options[slug]?.fills;
+    if (typeof fills !== 'function') return fills ?? ({} as Some<Input>);
+    const kept = Object.entries<number | undefined>(fills(inputs)).map(([name, value]) => {
+      const { least, most } = this.#range(name as Input);
+      return [name, Math.min(most, Math.max(least, value!))];
+    });
+    return Object.fromEntries(kept) as Some<Input>;
+  }
+
+  /** The option whose values the inputs have, or undefined when they are the reader's own. */
+  holding(choice: string, inputs: Inputs<Input>): string | undefined {
+    return Object.keys(this.plans[choice]?.options ?? {}).find((slug) =>
+      Object.entries(this.fills(choice, slug, inputs)).every(([name, value]) => inputs[name as Input] === value),
+    );
+  }
+
+  /** *inputs* with *changes*, and with what computed choices that hold make of them; what is changed by hand stays as it is. */
+  after(inputs: Inputs<Input>, changes: Some<Input>): Inputs<Input> {
+    let after: Inputs<Input> = { ...inputs, ...changes };
+    for (const choice of this.computed) {
+      const slug = this.holding(choice, inputs);
+      if (slug !== undefined) after = { ...after, ...this.fills(choice, slug, after), ...changes };
+    }
+    return after;
+  }
+
+  /**
+   * What an address has to say beside the choices named here: a computed choice that holds is written by its name, and
+   * what it fills follows; a number of one's own is written even where it is the start's.
+   */
+  written(inputs: Inputs<Input>, starts: Inputs<Input>): { names: Record<string, string>; known: Record<string, number> } {
+    const names: Record<string, string> = {};
+    const known: Record<string, number> = { ...starts };
+    for (const choice of this.computed) {
+      const slug = this.holding(choice, inputs);
+      if (slug !== undefined && slug !== this.holding(choice, starts)) names[choice] = slug;
+      const [any] = Object.keys(this.plans[choice]!.options);
+      const filled = Object.keys(this.fills(choice, slug ?? any!, inputs)) as Input[];
+      for (const name of filled) known[name] = slug === undefined ? NaN : inputs[name];
+    }
+    return { names, known };
+  }
+}
