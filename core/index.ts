@@ -62,6 +62,7 @@ export { combinedDepth } from './depth/combined-depth.ts';
 export { defocusBlur, type PointOffPlane } from './depth/defocus-blur.ts';
 export { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from './depth/depth-of-field-close-up.formula.ts';
 export { depthOfField, depthOfFieldFormula } from './depth/depth-of-field.formula.ts';
+export { entrancePupilForBlur } from './depth/entrance-pupil-for-blur.ts';
 export { farLimit, farLimitFormula } from './depth/far-limit.formula.ts';
 export {
   hyperfocalDistanceFromPupil,
