@@ -55,7 +55,7 @@ export function sideViewLayout(state: SideViewState, box: SheetBox, held?: Drawi
  */
 function heights(box: SheetBox) {
   const line = 1.6 * box.text;
-  const above = 2.5 * line;
+  const above = 2.8 * line;
   const below = 2.6 * line + 4.4 * box.text;
   const room = Math.max(3 * box.text, (box.height - above - below) / 2);
   return { line, room, axisY: above + room };

@@ -1,0 +1,131 @@
+import { expect, test, type Page } from '@playwright/test';
+import { lessons } from './pages.ts';
+
+/** The readings of a lesson by name, base units. */
+async function readings(page: Page): Promise<Record<string, string | undefined>> {
+  return page.locator('output[name]').evaluateAll((outputs) =>
+    Object.fromEntries(outputs.map((output) => [output.getAttribute('name'), output.getAttribute('data-value') ?? output.textContent])),
+  );
+}
+
+const fields = (page: Page) => page.locator('.controls input.field');
+
+for (const path of lessons) {
+  test.describe(`/${path}`, () => {
+    test('labels every input and gives it a range and a step', async ({ page }) => {
+      await page.goto(path);
+      for (const field of await fields(page).all()) {
+        const id = await field.getAttribute('id');
+        await expect(page.locator(`label[for="${id}"]`)).toBeVisible();
+        for (const attribute of ['name', 'min', 'max', 'step']) await expect(field).toHaveAttribute(attribute, /./);
+      }
+    });
+
+    test('moves to the ends of every slider without an empty or broken number anywhere', async ({ page }) => {
+      const errors: string[] = [];
+      page.on('pageerror', ({ message }) => errors.push(message));
+      await page.goto(path);
+      for (const slider of await page.locator('.controls input[type=range]').all()) {
+        for (const key of ['Home', 'End']) {
+          await slider.focus();
+          await page.keyboard.press(key);
+          expect(await page.locator('main').innerText()).not.toMatch(/NaN|undefined|\[object/);
+          const paths = await page.locator('.sheet svg').evaluateAll((sheets) => sheets.map((sheet) => sheet.innerHTML));
+          for (const drawing of paths) expect(drawing).not.toMatch(/NaN|undefined|Infinity(?! )/);
+          for (const output of await page.locator('output[name]').all()) await expect(output).not.toBeEmpty();
+        }
+        await page.getByRole('button', { name: 'Back to the start' }).click();
+      }
+      expect(errors).toEqual([]);
+    });
+
+    test('refuses nonsense in every field with a notice, and changes nothing', async ({ page }) => {
+      await page.goto(path);
+      const before = await readings(page);
+      for (const field of await fields(page).all()) {
+        const name = (await field.getAttribute('name'))!;
+        for (const nonsense of ['abc', '-1e9', '1e999', '12 parsec']) {
+          await field.fill(nonsense);
+          await field.press('Enter');
+          await expect(page.locator(`[id="notice-${name}"]`)).toContainText(/Nothing was changed|runs from/);
+        }
+        await field.press('Escape');
+        expect(await readings(page)).toEqual(before);
+      }
+    });
+
+    test('names what is wrong in a link and keeps the rest', async ({ page }) => {
+      const name = await test.step('find an input', async () => {
+        await page.goto(path);
+        return (await fields(page).first().getAttribute('name'))!;
+      });
+      const before = await readings(page);
+      await page.goto(`${path}?${name}=garbage`);
+      await expect(page.locator('.notices')).toContainText('garbage');
+      expect(await readings(page)).toEqual(before);
+    });
+
+    test('shows the same state to whoever opens its address', async ({ page, context }) => {
+      await page.goto(path);
+      for (const slider of await page.locator('.controls input[type=range]').all()) {
+        await slider.focus();
+        await page.keyboard.press('ArrowRight');
+        await page.keyboard.press('ArrowRight');
+      }
+      const here = await readings(page);
+      await expect.poll(() => new URL(page.url()).search).not.toBe('');
+      await page.waitForTimeout(400);
+      const other = await context.newPage();
+      await other.goto(page.url());
+      await expect.poll(() => readings(other)).toEqual(here);
+    });
+
+    test('keeps formulas and prose in step with the readings, in both halves of the formula', async ({ page }) => {
+      await page.goto(path);
+      const slider = page.locator('.controls input[type=range]').first();
+      const name = (await slider.locator('xpath=ancestor::*[@data-quantity][1]').getAttribute('data-quantity'))!;
+      await slider.focus();
+      for (let press = 0; press < 5; press++) await page.keyboard.press('ArrowRight');
+      const field = await page.locator(`input[name="${name}"]`).inputValue();
+      const plain = (text: string) => text.replace(/[\s\u2009\u202f]|f\/|×/g, '');
+      const slots = page.locator(`.part-formula [data-number="${name}"]:not([data-printed])`);
+      const texts = await slots.evaluateAll((elements) => elements.map((element) => element.textContent));
+      for (const text of texts) expect(plain(text)).toBe(plain(field));
+      const kinds = await slots.evaluateAll((elements) => new Set(elements.map((element) => element.namespaceURI)).size);
+      if (texts.length > 0) expect(kinds, 'HTML and MathML').toBe(2);
+    });
+
+    test('keeps the whole page still while values change', async ({ page }) => {
+      await page.goto(path);
+      await page.evaluate(() => document.fonts.ready);
+      await page.waitForTimeout(300);
+      await page.evaluate(() => {
+        const shifts: number[] = [];
+        Object.assign(window, { shifts });
+        new PerformanceObserver((list) => {
+          for (const entry of list.getEntries() as (PerformanceEntry & { value: number })[]) shifts.push(entry.value);
+        }).observe({ type: 'layout-shift', buffered: false });
+      });
+      const slider = page.locator('.controls input[type=range]').first();
+      await slider.scrollIntoViewIfNeeded();
+      const box = (await slider.boundingBox())!;
+      await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+      await page.mouse.down();
+      for (let part = 0; part <= 20; part++) await page.mouse.move(box.x + (box.width * part) / 20, box.y + box.height / 2);
+      await page.mouse.up();
+      await page.waitForTimeout(200);
+      const total = await page.evaluate(() => (window as unknown as { shifts: number[] }).shifts.reduce((sum, value) => sum + value, 0));
+      expect(total).toBeLessThan(0.01);
+    });
+
+    test('lights a quantity in figure, formula and slider together', async ({ page }) => {
+      await page.goto(path);
+      const letter = page.locator('.part-formula .katex [data-quantity]').first();
+      const name = (await letter.getAttribute('data-quantity'))!;
+      await letter.hover();
+      const all = page.locator(`[data-quantity="${name}"]`);
+      await expect.poll(() => all.evaluateAll((elements) => elements.every((element) => element.classList.contains('lit')))).toBe(true);
+      expect(await all.count()).toBeGreaterThan(1);
+    });
+  });
+}

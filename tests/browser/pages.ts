@@ -1,0 +1,9 @@
+import { globSync } from 'node:fs';
+import { root } from '../support/run.ts';
+
+/** Every built page, as a path relative to the site's base; a build without lessons is a fault of the build. */
+export const pages = globSync('**/index.html', { cwd: `${root}/dist` }).map((file) => file.replace(/index\.html$/, ''));
+
+export const lessons = pages.filter((path) => path.startsWith('lessons/'));
+
+if (lessons.length === 0) throw new Error('No lessons in dist: run "npm run build" first.');
