@@ -28,7 +28,9 @@ describe('entrancePupilForBlur', () => {
 
   it('tends to b/m for a point far behind', () => {
     const entrancePupil = entrancePupilForBlur({ ...point, magnification: 0.5, offset: 1e9 });
-    expect(entrancePupil).toEqual(closeTo(2.5, { relative: 1e-6, because: 'the point is ten million times as far as the subject' }));
+    expect(entrancePupil).toEqual(
+      closeTo(2.5, { relative: 1e-6, because: 'the point is ten million times as far as the subject' }),
+    );
   });
 
   it('refuses the sharp plane, the pupil itself and what lies behind it', () => {

@@ -1,6 +1,12 @@
 import { effectiveFNumber, effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
-import { extensionForMagnification, extensionForMagnificationFormula } from '#core/gaussian/extension-for-magnification.formula.ts';
-import { magnificationFromExtension, magnificationFromExtensionFormula } from '#core/gaussian/magnification-from-extension.formula.ts';
+import {
+  extensionForMagnification,
+  extensionForMagnificationFormula,
+} from '#core/gaussian/extension-for-magnification.formula.ts';
+import {
+  magnificationFromExtension,
+  magnificationFromExtensionFormula,
+} from '#core/gaussian/magnification-from-extension.formula.ts';
 import { subjectDistance, subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
 import { workingDistance, workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
 import { numberFamily } from '#core/practice/family.ts';
@@ -29,21 +35,29 @@ const ringOnALens = numberFamily({
     {
       id: 'own-focusing-forgotten',
       value: (given) => given.extension / given['focal-length'],
-      because: 'That is the rings’ part alone, {extension} over {focal-length}. The lens’s own {focus-magnification} comes on top.',
+      because:
+        'That is the rings’ part alone, {extension} over {focal-length}. The lens’s own {focus-magnification} comes on top.',
     },
     {
       id: 'over-the-sum',
       value: (given) => given['focus-magnification'] + given.extension / (given['focal-length'] + given.extension),
-      because: 'That divides the rings by focal length and rings together. Only the focal length belongs below the line.',
+      because:
+        'That divides the rings by focal length and rings together. Only the focal length belongs below the line.',
     },
     {
       id: 'multiplied',
       value: (given) => given['focus-magnification'] * (1 + given.extension / given['focal-length']),
-      because: 'That multiplies the lens’s own part by what the rings give. The two add up: each millimetre of extension counts the same, wherever it comes from.',
+      because:
+        'That multiplies the lens’s own part by what the rings give. The two add up: each millimetre of extension counts the same, wherever it comes from.',
     },
   ],
   hint: 'How many focal lengths long are the rings? And what was there before they went in?',
-  working: [{ formula: magnificationFromExtensionFormula, note: 'The rings add their length counted in focal lengths to what the lens gives by itself.' }],
+  working: [
+    {
+      formula: magnificationFromExtensionFormula,
+      note: 'The rings add their length counted in focal lengths to what the lens gives by itself.',
+    },
+  ],
 });
 
 const ringToBuy = numberFamily({
@@ -67,7 +81,8 @@ const ringToBuy = numberFamily({
     {
       id: 'own-focusing-forgotten',
       value: (given) => given['focal-length'] * given.magnification,
-      because: 'That is what it would take with the lens set to infinity. It already gives {focus-magnification}, so only the rest is missing.',
+      because:
+        'That is what it would take with the lens set to infinity. It already gives {focus-magnification}, so only the rest is missing.',
     },
     {
       id: 'whole-image-distance',
@@ -77,11 +92,17 @@ const ringToBuy = numberFamily({
     {
       id: 'own-focusing-added',
       value: (given) => given['focal-length'] * (given.magnification + given['focus-magnification']),
-      because: 'That adds what the lens gives by itself. It is taken off: {focus-magnification} of the {magnification} need no ring.',
+      because:
+        'That adds what the lens gives by itself. It is taken off: {focus-magnification} of the {magnification} need no ring.',
     },
   ],
   hint: 'How much magnification is missing? Each focal length of extension brings one.',
-  working: [{ formula: extensionForMagnificationFormula, note: 'What is missing, {magnification} less {focus-magnification}, times the focal length.' }],
+  working: [
+    {
+      formula: extensionForMagnificationFormula,
+      note: 'What is missing, {magnification} less {focus-magnification}, times the focal length.',
+    },
+  ],
 });
 
 const roomLeft = numberFamily({
@@ -104,12 +125,14 @@ const roomLeft = numberFamily({
     {
       id: 'from-h',
       value: (given) => subjectDistance({ focalLength: given['focal-length'], magnification: given.magnification }),
-      because: 'That is the distance from H. The rim stands {front-principal-depth} in front of H, and that much of the room is gone.',
+      because:
+        'That is the distance from H. The rim stands {front-principal-depth} in front of H, and that much of the room is gone.',
     },
     {
       id: 'image-side',
       value: (given) => given['focal-length'] * (1 + given.magnification) - given['front-principal-depth'],
-      because: 'That uses f (1 + m), which is the distance behind the lens. In front of it the subject stands at f (1 + 1/m).',
+      because:
+        'That uses f (1 + m), which is the distance behind the lens. In front of it the subject stands at f (1 + 1/m).',
     },
     {
       id: 'focal-length',
@@ -145,17 +168,20 @@ const lightPaid = numberFamily({
     {
       id: 'symmetric-lens',
       value: (given) => given['f-number'] * (1 + given.magnification),
-      because: 'That is N (1 + m), right only where both pupils are of one size. Here m is first divided by {pupil-magnification}.',
+      because:
+        'That is N (1 + m), right only where both pupils are of one size. Here m is first divided by {pupil-magnification}.',
     },
     {
       id: 'multiplied-by-pupils',
       value: (given) => given['f-number'] * (1 + given.magnification * given['pupil-magnification']),
-      because: 'That multiplies m by the pupil magnification. It divides: a larger exit pupil sends a wider cone to the sensor.',
+      because:
+        'That multiplies m by the pupil magnification. It divides: a larger exit pupil sends a wider cone to the sensor.',
     },
     {
       id: 'nothing-lost',
       value: (given) => given['f-number'],
-      because: 'That is the number on the ring. The lens is farther from the sensor now, so the cone that arrives is narrower.',
+      because:
+        'That is the number on the ring. The lens is farther from the sensor now, so the cone that arrives is narrower.',
     },
   ],
   hint: 'The marked number grows by the part m over P.',

@@ -3,7 +3,8 @@ import type { Plugin } from 'vite';
 const olderFormat = /,\s*url\([^)]+\.(?:woff|ttf)\)\s*format\((["'])(?:woff|truetype)\1\)/g;
 
 /** Calligraphic, black-letter, sans-serif, script and typewriter alphabets: no formula of optics here is set in them. */
-const foreignAlphabet = /@font-face\{[^}]*?font-family:"?KaTeX_(?:Caligraphic|Fraktur|SansSerif|Script|Typewriter)"?;[^}]*\}/g;
+const foreignAlphabet =
+  /@font-face\{[^}]*?font-family:"?KaTeX_(?:Caligraphic|Fraktur|SansSerif|Script|Typewriter)"?;[^}]*\}/g;
 
 /** KaTeX's style sheet without the alphabets that no formula uses, so that their files need not be kept for offline use. */
 export function withOwnAlphabets(css: string): string {
@@ -21,7 +22,9 @@ export function katexWoff2(): Plugin {
     name: 'katex-woff2',
     enforce: 'pre',
     transform(code, id) {
-      return /\/katex(?:\.min)?\.css(?:\?|$)/.test(id) ? { code: withOwnAlphabets(withWoff2Only(code)), map: null } : undefined;
+      return /\/katex(?:\.min)?\.css(?:\?|$)/.test(id)
+        ? { code: withOwnAlphabets(withWoff2Only(code)), map: null }
+        : undefined;
     },
   };
 }

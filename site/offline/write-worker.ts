@@ -17,7 +17,14 @@ export function offline(): AstroIntegration {
       'astro:build:done': async ({ dir }) => {
         const folder = fileURLToPath(dir);
         const files = await filesBelow(folder);
-        const paths = files.map((file) => base + relative(folder, file).split(sep).join('/').replace(/index\.html$/, ''));
+        const paths = files.map(
+          (file) =>
+            base +
+            relative(folder, file)
+              .split(sep)
+              .join('/')
+              .replace(/index\.html$/, ''),
+        );
         await writeFile(join(folder, 'worker.js'), workerSource(paths.sort(), await digest(files)));
       },
     },

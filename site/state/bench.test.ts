@@ -42,11 +42,16 @@ describe('a bench', () => {
     expect(bench.inputs.magnification).toBe(0.5);
   });
 
-  it.each(['abc', '-1', '12 s', 'Infinity', '1e999'])('refuses “%s” with a notice that names the field, and keeps the value', (text) => {
-    expect(bench.type('magnification', text)).toBe(false);
-    expect(bench.inputs.magnification).toBe(0.5);
-    expect(bench.notices).toEqual([{ field: 'magnification', text: expect.stringMatching(/magnification/) as unknown }]);
-  });
+  it.each(['abc', '-1', '12 s', 'Infinity', '1e999'])(
+    'refuses “%s” with a notice that names the field, and keeps the value',
+    (text) => {
+      expect(bench.type('magnification', text)).toBe(false);
+      expect(bench.inputs.magnification).toBe(0.5);
+      expect(bench.notices).toEqual([
+        { field: 'magnification', text: expect.stringMatching(/magnification/) as unknown },
+      ]);
+    },
+  );
 
   it('forgets a notice once its field is moved', () => {
     bench.type('magnification', 'abc');

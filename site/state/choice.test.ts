@@ -13,7 +13,10 @@ function circleBench() {
           pixels: { label: 'pixels', fills: (given) => ({ 'circle-of-confusion': 2 * given['pixel-pitch'] }) },
         },
       },
-      sensor: { label: 'Camera', options: { small: { label: 'small', fills: { 'sensor-width': 24, 'pixel-pitch': 0.004 } } } },
+      sensor: {
+        label: 'Camera',
+        options: { small: { label: 'small', fills: { 'sensor-width': 24, 'pixel-pitch': 0.004 } } },
+      },
     },
     compute: () => ({}),
   });

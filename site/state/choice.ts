@@ -69,7 +69,10 @@ export class Choices<Input extends QuantityName> {
    * What an address has to say beside the choices named here: a computed choice that holds is written by its name, and
    * what it fills follows; a number of one's own is written even where it is the start's.
    */
-  written(inputs: Inputs<Input>, starts: Inputs<Input>): { names: Record<string, string>; known: Record<string, number> } {
+  written(
+    inputs: Inputs<Input>,
+    starts: Inputs<Input>,
+  ): { names: Record<string, string>; known: Record<string, number> } {
     const names: Record<string, string> = {};
     const known: Record<string, number> = { ...starts };
     for (const choice of this.computed) {

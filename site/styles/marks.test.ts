@@ -142,7 +142,15 @@ const company: Readonly<Record<string, readonly QuantityId[]>> = {
     'keeper-share',
     'keeper-frames',
   ],
-  'a light and its shadow': ['source-size', 'source-angle', 'penumbra', 'edge-height', 'ball-radius', 'catchlight-width', 'flash-distance'],
+  'a light and its shadow': [
+    'source-size',
+    'source-angle',
+    'penumbra',
+    'edge-height',
+    'ball-radius',
+    'catchlight-width',
+    'flash-distance',
+  ],
   'a film of soap': ['film-thickness', 'refractive-index', 'incidence-angle', 'reflectance', 'wavelength'],
 };
 

@@ -46,7 +46,9 @@ for (const path of lessons) {
     await page.setViewportSize({ width: 360, height: 740 });
     await page.goto(path);
     await expect(page.locator('.readings output').first()).toBeVisible();
-    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
     expect(overflow).toBeLessThanOrEqual(0);
   });
 }

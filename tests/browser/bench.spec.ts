@@ -3,9 +3,13 @@ import { lessons } from './pages.ts';
 
 /** The readings of a lesson by name, base units. */
 async function readings(page: Page): Promise<Record<string, string | undefined>> {
-  return page.locator('output[name]').evaluateAll((outputs) =>
-    Object.fromEntries(outputs.map((output) => [output.getAttribute('name'), output.getAttribute('data-value') ?? output.textContent])),
-  );
+  return page
+    .locator('output[name]')
+    .evaluateAll((outputs) =>
+      Object.fromEntries(
+        outputs.map((output) => [output.getAttribute('name'), output.getAttribute('data-value') ?? output.textContent]),
+      ),
+    );
 }
 
 const fields = (page: Page) => page.locator('.controls input.field');
@@ -30,7 +34,9 @@ for (const path of lessons) {
           await slider.focus();
           await page.keyboard.press(key);
           expect(await page.locator('main').innerText()).not.toMatch(/NaN|undefined|\[object/);
-          const paths = await page.locator('.sheet svg').evaluateAll((sheets) => sheets.map((sheet) => sheet.innerHTML));
+          const paths = await page
+            .locator('.sheet svg')
+            .evaluateAll((sheets) => sheets.map((sheet) => sheet.innerHTML));
           for (const drawing of paths) expect(drawing).not.toMatch(/NaN|undefined|Infinity(?! )/);
           for (const output of await page.locator('output[name]').all()) await expect(output).not.toBeEmpty();
         }
@@ -91,7 +97,9 @@ for (const path of lessons) {
       const slots = page.locator(`.part-formula [data-number="${name}"]:not([data-printed])`);
       const texts = await slots.evaluateAll((elements) => elements.map((element) => element.textContent));
       for (const text of texts) expect(plain(text)).toBe(plain(field));
-      const kinds = await slots.evaluateAll((elements) => new Set(elements.map((element) => element.namespaceURI)).size);
+      const kinds = await slots.evaluateAll(
+        (elements) => new Set(elements.map((element) => element.namespaceURI)).size,
+      );
       if (texts.length > 0) expect(kinds, 'HTML and MathML').toBe(2);
     });
 
@@ -111,10 +119,13 @@ for (const path of lessons) {
       const box = (await slider.boundingBox())!;
       await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
       await page.mouse.down();
-      for (let part = 0; part <= 20; part++) await page.mouse.move(box.x + (box.width * part) / 20, box.y + box.height / 2);
+      for (let part = 0; part <= 20; part++)
+        await page.mouse.move(box.x + (box.width * part) / 20, box.y + box.height / 2);
       await page.mouse.up();
       await page.waitForTimeout(200);
-      const total = await page.evaluate(() => (window as unknown as { shifts: number[] }).shifts.reduce((sum, value) => sum + value, 0));
+      const total = await page.evaluate(() =>
+        (window as unknown as { shifts: number[] }).shifts.reduce((sum, value) => sum + value, 0),
+      );
       expect(total).toBeLessThan(0.01);
     });
 
@@ -124,7 +135,9 @@ for (const path of lessons) {
       const name = (await letter.getAttribute('data-quantity'))!;
       await letter.hover();
       const all = page.locator(`[data-quantity="${name}"]`);
-      await expect.poll(() => all.evaluateAll((elements) => elements.every((element) => element.classList.contains('lit')))).toBe(true);
+      await expect
+        .poll(() => all.evaluateAll((elements) => elements.every((element) => element.classList.contains('lit'))))
+        .toBe(true);
       expect(await all.count()).toBeGreaterThan(1);
     });
   });

@@ -17,6 +17,8 @@ test('a stored choice that is garbage is said and left out', async ({ page }) =>
   await page.goto('');
   await page.evaluate(() => localStorage.setItem('ring-and-ruler.theme', '"plaid"'));
   await page.reload();
-  await expect(page.getByRole('status').filter({ hasText: 'choice of colours' })).toContainText('system, light or dark');
+  await expect(page.getByRole('status').filter({ hasText: 'choice of colours' })).toContainText(
+    'system, light or dark',
+  );
   await expect(page.locator('html')).not.toHaveAttribute('data-theme', /./);
 });

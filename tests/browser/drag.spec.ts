@@ -2,7 +2,10 @@ import { expect, test } from '@playwright/test';
 import { lessons } from './pages.ts';
 
 for (const path of lessons) {
-  for (const size of [{ width: 1280, height: 720 }, { width: 390, height: 844 }]) {
+  for (const size of [
+    { width: 1280, height: 720 },
+    { width: 390, height: 844 },
+  ]) {
     test(`/${path} lets the thing itself be dragged at ${size.width} pixels`, async ({ page }) => {
       await page.setViewportSize(size);
       await page.goto(path);

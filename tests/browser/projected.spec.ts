@@ -30,7 +30,9 @@ for (const path of lessons) {
 
     test('opens at a step from its address and shows nothing smaller than 1/25 of the height', async ({ page }) => {
       await page.goto(path);
-      const links = await page.locator('.stage-steps a').evaluateAll((anchors) => anchors.map((anchor) => anchor.getAttribute('href')!));
+      const links = await page
+        .locator('.stage-steps a')
+        .evaluateAll((anchors) => anchors.map((anchor) => anchor.getAttribute('href')!));
       for (const link of links) {
         await page.goto(`${path}${link}`);
         await expect(page.locator('.stage')).toBeVisible();
@@ -47,7 +49,9 @@ for (const path of lessons) {
 
     test('keeps every text of the figure inside the sheet', async ({ page }) => {
       await page.goto(path);
-      const links = await page.locator('.stage-steps a').evaluateAll((anchors) => anchors.map((anchor) => anchor.getAttribute('href')!));
+      const links = await page
+        .locator('.stage-steps a')
+        .evaluateAll((anchors) => anchors.map((anchor) => anchor.getAttribute('href')!));
       for (const link of links) {
         await page.goto(`${path}${link}`);
         await page.waitForTimeout(200);
@@ -56,7 +60,13 @@ for (const path of lessons) {
           return [...sheet.querySelectorAll('text')]
             .filter((text) => {
               const box = text.getBoundingClientRect();
-              return box.width > 0 && (box.left < frame.left - 2 || box.right > frame.right + 2 || box.top < frame.top - 2 || box.bottom > frame.bottom + 2);
+              return (
+                box.width > 0 &&
+                (box.left < frame.left - 2 ||
+                  box.right > frame.right + 2 ||
+                  box.top < frame.top - 2 ||
+                  box.bottom > frame.bottom + 2)
+              );
             })
             .map((text) => text.textContent);
         });

@@ -17,7 +17,10 @@ const benches = await Promise.all(
 function valuesOf(bench: AnyBench, name: QuantityName) {
   const { least, most } = bench.range(name);
   const between = fc.double({ min: 0, max: 1, noNaN: true });
-  const spread = least > 0 ? between.map((part) => least * (most / least) ** part) : between.map((part) => least + part * (most - least));
+  const spread =
+    least > 0
+      ? between.map((part) => least * (most / least) ** part)
+      : between.map((part) => least + part * (most - least));
   return fc.oneof(fc.constantFrom(least, most, bench.starts[name]), spread);
 }
 

@@ -32,7 +32,13 @@ export function referenceRows(): readonly ReferenceRow[] {
     if (!ours) throw new Error(`tests/reference/${check} lacks an ours.ts that exports 'ours'`);
     if (!checkTitle) throw new Error(`tests/reference/${check} lacks a PROVENANCE.md with a '# title'`);
     return readCases(json, path).flatMap((row) =>
-      compare(row, ours).map((compared) => ({ ...about(row), check, checkTitle, ...compared, ...deviationOf(compared) })),
+      compare(row, ours).map((compared) => ({
+        ...about(row),
+        check,
+        checkTitle,
+        ...compared,
+        ...deviationOf(compared),
+      })),
     );
   });
 }

@@ -4,7 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { readCases } from '#tests/support/reference-case.ts';
 
 const here = import.meta.dirname;
-const checks = readdirSync(here, { withFileTypes: true }).filter((entry) => entry.isDirectory()).map(({ name }) => name);
+const checks = readdirSync(here, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => name);
 const read = (check: string, file: string) => readFileSync(join(here, check, file), 'utf8');
 const rowsOf = (check: string) => readCases(JSON.parse(read(check, 'cases.json')), `${check}/cases.json`);
 

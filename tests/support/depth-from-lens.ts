@@ -23,7 +23,11 @@ export function sharpFromLens(lens: FocusedLens): { near: number; far: number } 
     circleOfConfusion: lens.circleOfConfusion,
     magnification,
     entrancePupil: entrancePupil(lens),
-    entrancePupilDistance: entrancePupilDistance({ focalLength: lens.focalLength, magnification, pupilMagnification: 1 }),
+    entrancePupilDistance: entrancePupilDistance({
+      focalLength: lens.focalLength,
+      magnification,
+      pupilMagnification: 1,
+    }),
   };
   return { near: lens.subjectDistance - nearLimit(seen), far: lens.subjectDistance + farLimit(seen) };
 }

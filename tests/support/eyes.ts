@@ -27,7 +27,12 @@ const filters: Readonly<Record<'protan' | 'deutan' | 'tritan', Filter>> = {
 };
 
 const unit = (value: number) => Math.min(1, Math.max(0, value));
-const clipped = <C extends Rgb | Lrgb>(colour: C): C => ({ ...colour, r: unit(colour.r), g: unit(colour.g), b: unit(colour.b) });
+const clipped = <C extends Rgb | Lrgb>(colour: C): C => ({
+  ...colour,
+  r: unit(colour.r),
+  g: unit(colour.g),
+  b: unit(colour.b),
+});
 
 const seeing = (look: (filter: Filter) => Eye): Readonly<Record<keyof typeof filters, Eye>> => ({
   protan: look(filters.protan),

@@ -38,14 +38,22 @@ const between = ({ least, most }: { least: number; most: number }) => least + ra
 const turn = (one: Oklch, other: Oklch) => Math.abs((((((one.h ?? 0) - (other.h ?? 0)) % 360) + 540) % 360) - 180);
 
 function allowed(colour: Oklch, { ground, paper, lit }: Palette): boolean {
-  const inRange = colour.c >= chroma.least && colour.c <= chroma.most && colour.l >= lightness.least && colour.l <= lightness.most;
-  return inRange && displayable(colour) && [ground, paper, lit].every((surface) => wcagContrast(colour, surface) >= legible);
+  const inRange =
+    colour.c >= chroma.least && colour.c <= chroma.most && colour.l >= lightness.least && colour.l <= lightness.most;
+  return (
+    inRange && displayable(colour) && [ground, paper, lit].every((surface) => wcagContrast(colour, surface) >= legible)
+  );
 }
 
 /** A legible colour of about hue *h*: some hues have no dark colour as strong as is asked for, so the hue may drift. */
 function anyAllowed(palette: Palette, h: number): Oklch {
   for (let drift = 0; ; drift += 0.05) {
-    const colour: Oklch = { mode: 'oklch', l: between(lightness), c: between(chroma), h: h + drift * (2 * random() - 1) };
+    const colour: Oklch = {
+      mode: 'oklch',
+      l: between(lightness),
+      c: between(chroma),
+      h: h + drift * (2 * random() - 1),
+    };
     if (allowed(colour, palette)) return colour;
   }
 }
@@ -61,7 +69,8 @@ function gaps(hues: readonly Hue[]): number[] {
 }
 
 /** Every pair counts, the closest most: a soft minimum leads the search where the hard one is flat. */
-const softLeast = (hues: readonly Hue[]) => -Math.log(gaps(hues).reduce((sum, each) => sum + Math.exp(-200 * each), 0)) / 200;
+const softLeast = (hues: readonly Hue[]) =>
+  -Math.log(gaps(hues).reduce((sum, each) => sum + Math.exp(-200 * each), 0)) / 200;
 
 function nudged(hue: Hue, reach: number): Hue {
   const theme = Math.floor(2 * random());
@@ -73,7 +82,9 @@ function nudged(hue: Hue, reach: number): Hue {
 
 function isNameable(hue: Hue, others: readonly Hue[]): boolean {
   if (turn(hue[0]!.colour, hue[1]!.colour) > hueDrift) return false;
-  return others.every((other) => themes.every((_, theme) => turn(hue[theme]!.colour, other[theme]!.colour) >= hueSpacing));
+  return others.every((other) =>
+    themes.every((_, theme) => turn(hue[theme]!.colour, other[theme]!.colour) >= hueSpacing),
+  );
 }
 
 const first = 360 * random();
@@ -97,5 +108,6 @@ for (let step = 0; step < steps; step += 1) {
 }
 
 const inOrder = hues.toSorted((one, other) => (one[0]!.colour.h ?? 0) - (other[0]!.colour.h ?? 0));
-for (const [theme, name] of ['light', 'dark'].entries()) console.log(name, ...inOrder.map((hue) => formatHex(hue[theme]!.colour)));
+for (const [theme, name] of ['light', 'dark'].entries())
+  console.log(name, ...inOrder.map((hue) => formatHex(hue[theme]!.colour)));
 console.log(`least OKLab distance ${Math.min(...gaps(hues)).toFixed(3)}`);

@@ -34,7 +34,8 @@ export function isPrintedQuantity(value: unknown): value is number | string {
 
 /** Reads a number with its unit. Throws for anything that {@link isPrintedQuantity} refuses. */
 export function readPrinted(value: number | string): Printed {
-  if (!isPrintedQuantity(value)) throw new Error(`cannot read ${JSON.stringify(value)}; write a number or a text like "5.08 cm"`);
+  if (!isPrintedQuantity(value))
+    throw new Error(`cannot read ${JSON.stringify(value)}; write a number or a text like "5.08 cm"`);
   if (value === 'Infinity') return { number: Infinity, unit: '', worth: 1, base: Infinity };
   if (typeof value === 'number') return { number: value, unit: '', worth: 1, base: value };
   const [, digits, unit] = pattern.exec(value) as unknown as [string, string, string];

@@ -59,7 +59,9 @@ describe('compare', () => {
 
   it('refuses missing and extra keys and lists of another length', () => {
     expect(() => compare(row, () => ({}))).toThrow(/expects {imageDistance} but ours gives {}/);
-    expect(() => compare(row, () => ({ imageDistance: 1, magnification: 1 }))).toThrow(/gives {imageDistance, magnification}/);
+    expect(() => compare(row, () => ({ imageDistance: 1, magnification: 1 }))).toThrow(
+      /gives {imageDistance, magnification}/,
+    );
     expect(() => compare(row, () => ({ imageDistance: [1, 2] }))).toThrow(/1 expected, 2 ours/);
   });
 });

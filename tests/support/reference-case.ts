@@ -65,10 +65,12 @@ export function readCases(json: unknown, file = 'cases.json'): readonly Referenc
 
 function faultOf(row: Partial<ReferenceCase>): string | undefined {
   for (const field of ['id', 'title', 'source', 'because'] as const) {
-    if (typeof row[field] !== 'string' || row[field].trim() === '') return `'${field}' must be a text that says something`;
+    if (typeof row[field] !== 'string' || row[field].trim() === '')
+      return `'${field}' must be a text that says something`;
   }
   if (!kinds.includes(row.kind as Kind)) return `'kind' is ${String(row.kind)}; accepted: ${kinds.join(', ')}`;
-  if (row.sourceText !== 'read' && row.sourceText !== 'from memory') return "'sourceText' must be 'read' or 'from memory'";
+  if (row.sourceText !== 'read' && row.sourceText !== 'from memory')
+    return "'sourceText' must be 'read' or 'from memory'";
   if (typeof row.inputs !== 'object') return "'inputs' must be an object, empty where there are none";
   if (Object.keys(row.expected ?? {}).length === 0) return "'expected' must hold at least one value";
   for (const [key, value] of Object.entries(row.expected ?? {})) {
@@ -119,7 +121,8 @@ export function compare(row: ReferenceCase, ours: Ours): readonly Comparison[] {
   return Object.entries(row.expected).flatMap(([key, value]) => {
     const theirs = [value].flat() as PrintedValue[];
     const mine = [answer[key] as number | readonly number[]].flat();
-    if (theirs.length !== mine.length) throw new Error(`${row.id}.${key}: ${theirs.length} expected, ${mine.length} ours`);
+    if (theirs.length !== mine.length)
+      throw new Error(`${row.id}.${key}: ${theirs.length} expected, ${mine.length} ours`);
     return theirs.map((text, index): Comparison => {
       const { number: expected, unit, worth } = readPrinted(text);
       const margin = marginOf(row, key) as Margin;

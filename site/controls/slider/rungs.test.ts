@@ -13,7 +13,9 @@ describe('the rungs of a slider', () => {
   });
 
   it('are two-figure numbers where the trade thinks in ratios', () => {
-    expect(rungs('magnification', { least: 0.9, most: 1.3 })).toEqual([0.9, 0.91, 0.92, 0.93, 0.94, 0.95, 0.96, 0.97, 0.98, 0.99, 1, 1.1, 1.2, 1.3]);
+    expect(rungs('magnification', { least: 0.9, most: 1.3 })).toEqual([
+      0.9, 0.91, 0.92, 0.93, 0.94, 0.95, 0.96, 0.97, 0.98, 0.99, 1, 1.1, 1.2, 1.3,
+    ]);
   });
 
   it.each(quantityIds)('rise from the least to the most of %s', (id) => {
@@ -26,7 +28,9 @@ describe('the rungs of a slider', () => {
 
   it('are found again from any of them', () => {
     const ladder = rungs('focal-length', vocabulary['focal-length']);
-    fc.assert(fc.property(fc.nat({ max: ladder.length - 1 }), (index) => nearestRung(ladder, ladder[index]!) === index));
+    fc.assert(
+      fc.property(fc.nat({ max: ladder.length - 1 }), (index) => nearestRung(ladder, ladder[index]!) === index),
+    );
   });
 });
 

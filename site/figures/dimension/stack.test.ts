@@ -2,16 +2,28 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { stackDimensions, type Span } from './stack.ts';
 
-const span = (name: string, from: number, to: number): Span => ({ name, letter: 's', value: '12 mm', from, to, fromY: 0 });
+const span = (name: string, from: number, to: number): Span => ({
+  name,
+  letter: 's',
+  value: '12 mm',
+  from,
+  to,
+  fromY: 0,
+});
 
 describe('dimensions', () => {
   it('that do not meet share the innermost level', () => {
-    expect(stackDimensions([span('a', 0, 150), span('b', 250, 400)], 14, 800).map(({ level }) => level)).toEqual([0, 0]);
+    expect(stackDimensions([span('a', 0, 150), span('b', 250, 400)], 14, 800).map(({ level }) => level)).toEqual([
+      0, 0,
+    ]);
   });
 
   it('that overlap step outwards, the shorter inside', () => {
     const placed = stackDimensions([span('long', 0, 400), span('short', 50, 250)], 14, 800);
-    expect(placed.map(({ name, level }) => [name, level])).toEqual([['short', 0], ['long', 1]]);
+    expect(placed.map(({ name, level }) => [name, level])).toEqual([
+      ['short', 0],
+      ['long', 1],
+    ]);
   });
 
   it('too short for their value carry it outside, on the side where there is room', () => {
@@ -23,14 +35,22 @@ describe('dimensions', () => {
   });
 
   it('never have labels on top of each other', () => {
-    const spans = fc.array(fc.tuple(fc.integer({ min: 0, max: 600 }), fc.integer({ min: 0, max: 600 })), { maxLength: 6 });
+    const spans = fc.array(fc.tuple(fc.integer({ min: 0, max: 600 }), fc.integer({ min: 0, max: 600 })), {
+      maxLength: 6,
+    });
     fc.assert(
       fc.property(spans, (ends) => {
-        const placed = stackDimensions(ends.map(([from, to], index) => span(String(index), from, to)), 14, 600);
+        const placed = stackDimensions(
+          ends.map(([from, to], index) => span(String(index), from, to)),
+          14,
+          600,
+        );
         for (const one of placed) {
           for (const other of placed) {
             if (one === other || one.level !== other.level) continue;
-            expect(Math.abs(one.labelX - other.labelX)).toBeGreaterThanOrEqual((one.labelWidth + other.labelWidth) / 2 - 1e-9);
+            expect(Math.abs(one.labelX - other.labelX)).toBeGreaterThanOrEqual(
+              (one.labelWidth + other.labelWidth) / 2 - 1e-9,
+            );
           }
         }
       }),

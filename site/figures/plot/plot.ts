@@ -3,7 +3,11 @@ export interface Curve {
   /** The quantity's id, whose colour and line style the curve has. */
   readonly name: string;
   readonly points: readonly (readonly [number, number])[];
-  readonly label?: { readonly text: string; readonly at: readonly [number, number]; readonly anchor?: 'start' | 'end' | 'middle' };
+  readonly label?: {
+    readonly text: string;
+    readonly at: readonly [number, number];
+    readonly anchor?: 'start' | 'end' | 'middle';
+  };
 }
 
 export interface Marker {

@@ -14,11 +14,15 @@ describe('the scale of a drawing', () => {
 
   it('always fits, by less than a factor of two and a half', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0.01, max: 50000, noNaN: true }), fc.integer({ min: 100, max: 2000 }), (length, room) => {
-        const drawn = length * drawingScale(length, room).pixelsPerMillimetre;
-        expect(drawn).toBeLessThanOrEqual(room * (1 + 1e-6));
-        expect(drawn).toBeGreaterThan(room / 2.501);
-      }),
+      fc.property(
+        fc.double({ min: 0.01, max: 50000, noNaN: true }),
+        fc.integer({ min: 100, max: 2000 }),
+        (length, room) => {
+          const drawn = length * drawingScale(length, room).pixelsPerMillimetre;
+          expect(drawn).toBeLessThanOrEqual(room * (1 + 1e-6));
+          expect(drawn).toBeGreaterThan(room / 2.501);
+        },
+      ),
     );
   });
 

@@ -9,7 +9,8 @@ export function lightTogether(root: HTMLElement): () => void {
     for (const element of root.querySelectorAll(`[data-quantity="${CSS.escape(id)}"]`)) element.classList.add('lit');
   };
   const follow = (event: Event) => {
-    if (event.target instanceof Element) light(event.target.closest<HTMLElement>('[data-quantity]')?.dataset['quantity']);
+    if (event.target instanceof Element)
+      light(event.target.closest<HTMLElement>('[data-quantity]')?.dataset['quantity']);
   };
   root.addEventListener('pointerover', follow);
   root.addEventListener('focusin', follow);

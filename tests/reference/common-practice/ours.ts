@@ -70,8 +70,13 @@ export const ours = oursById({
     focusDistance: focusDistance({ focalLength, magnification: 1, ...symmetric }),
     nearestFocusDistance: nearestFocusDistance({ focalLength, ...symmetric }),
   }),
-  'two-focal-lengths': (lens: { focalLength: number }) => ({ subjectDistance: subjectDistance({ ...lens, magnification: 1 }) }),
-  'depth-any-focal-length': ({ focalLengths, ...shared }: Omit<CloseUp, 'focalLength'> & { focalLengths: readonly number[] }) =>
+  'two-focal-lengths': (lens: { focalLength: number }) => ({
+    subjectDistance: subjectDistance({ ...lens, magnification: 1 }),
+  }),
+  'depth-any-focal-length': ({
+    focalLengths,
+    ...shared
+  }: Omit<CloseUp, 'focalLength'> & { focalLengths: readonly number[] }) =>
     depthRatio(focalLengths.map((focalLength) => ({ ...shared, focalLength }))),
   'depth-two-stops': ({ fNumbers, ...shared }: Omit<CloseUp, 'fNumber'> & { fNumbers: readonly number[] }) =>
     depthRatio(fNumbers.map((fNumber) => ({ ...shared, fNumber }))),

@@ -16,7 +16,8 @@ interface Lengths {
   imageLength: number;
 }
 
-const scale = ({ subjectLength, imageLength }: Lengths) => magnification({ imageWidth: imageLength, subjectWidth: subjectLength });
+const scale = ({ subjectLength, imageLength }: Lengths) =>
+  magnification({ imageWidth: imageLength, subjectWidth: subjectLength });
 const conjugates = (lens: Lens) => ({ subjectDistance: subjectDistance(lens), imageDistance: imageDistance(lens) });
 const conjugatesOf = ({ focalLength, ...lengths }: Lengths & { focalLength: number }) =>
   conjugates({ focalLength, magnification: scale(lengths) });

@@ -26,7 +26,10 @@ export const ours = oursById({
   },
   'ss0507-q16': (lens: Stopped) => ({ hyperfocal: hyperfocal(lens) }),
   'ss0507-q17': nearAndFar,
-  'navedtra-1-26': (lens: ByHyperfocal) => ({ ...nearAndFar(lens), depth: nearAndFar(lens).far - nearAndFar(lens).near }),
+  'navedtra-1-26': (lens: ByHyperfocal) => ({
+    ...nearAndFar(lens),
+    depth: nearAndFar(lens).far - nearAndFar(lens).near,
+  }),
   'navedtra-1-26-focus': (lens: ByHyperfocal) => {
     const { near, far } = nearAndFar(lens);
     return { focusForBoth: (2 * near * far) / (near + far) };

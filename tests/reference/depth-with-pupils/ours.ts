@@ -18,8 +18,17 @@ type CloseUp = Pick<Lens, 'fNumber' | 'circleOfConfusion' | 'magnification'>;
 export function ours(given: Lens | CloseUp) {
   if ('focalLength' in given) {
     return {
-      depth: depthOfField({ ...given, entrancePupil: entrancePupil(given), entrancePupilDistance: entrancePupilDistance(given) }),
+      depth: depthOfField({
+        ...given,
+        entrancePupil: entrancePupil(given),
+        entrancePupilDistance: entrancePupilDistance(given),
+      }),
     };
   }
-  return { closeUpDepth: depthOfFieldCloseUp({ ...given, effectiveFNumber: effectiveFNumber({ ...given, pupilMagnification: 1 }) }) };
+  return {
+    closeUpDepth: depthOfFieldCloseUp({
+      ...given,
+      effectiveFNumber: effectiveFNumber({ ...given, pupilMagnification: 1 }),
+    }),
+  };
 }

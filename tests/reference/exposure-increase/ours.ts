@@ -15,7 +15,15 @@ function exposureFactor(m: number): number {
 }
 
 /** The manuals' bellows extension counts from the lens: one focal length of it is there at infinity already. */
-function withBellows({ focalLength, bellows, exposureTime }: { focalLength: number; bellows: number; exposureTime: number }) {
+function withBellows({
+  focalLength,
+  bellows,
+  exposureTime,
+}: {
+  focalLength: number;
+  bellows: number;
+  exposureTime: number;
+}) {
   const extension = bellows - focalLength;
   const factor = exposureFactor(magnificationFromExtension({ focusMagnification: 0, extension, focalLength }));
   return { factor, correctedTime: exposureTime * factor };

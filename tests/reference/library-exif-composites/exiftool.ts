@@ -36,7 +36,10 @@ export const perlIsThere = spawnSync('perl', ['-v']).status === 0;
 const program = createRequire(import.meta.url)('exiftool-vendored.pl') as string;
 
 function exiftool(args: readonly string[]): string {
-  const { status, stdout, stderr } = spawnSync('perl', [program, '-@', '-'], { input: args.join('\n'), encoding: 'utf8' });
+  const { status, stdout, stderr } = spawnSync('perl', [program, '-@', '-'], {
+    input: args.join('\n'),
+    encoding: 'utf8',
+  });
   if (status !== 0) throw new Error(`ExifTool failed: ${stderr}`);
   return stdout;
 }
@@ -49,7 +52,9 @@ export function compositesOf(shots: readonly Shot[]): readonly Composites[] {
   try {
     const files = shots.map((_, index) => join(folder, `${String(index).padStart(3, '0')}.exif`));
     exiftool(shots.flatMap((shot, index) => [...tagsOf(shot), '-o', files[index] as string, '-execute']));
-    return (JSON.parse(exiftool(['-j', '-n', '-Composite:all', ...files])) as Record<string, unknown>[]).map(readComposites);
+    return (JSON.parse(exiftool(['-j', '-n', '-Composite:all', ...files])) as Record<string, unknown>[]).map(
+      readComposites,
+    );
   } finally {
     rmSync(folder, { recursive: true });
   }

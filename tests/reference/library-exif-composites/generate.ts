@@ -33,7 +33,12 @@ const grid: readonly (readonly [number, number, number, number, number, number])
 ];
 
 const shots = grid.map(([focalLength, fNumber, subjectDistance, equivalentFocalLength, exposureTime, iso]): Shot => ({
-  focalLength, fNumber, subjectDistance, equivalentFocalLength, exposureTime, iso,
+  focalLength,
+  fNumber,
+  subjectDistance,
+  equivalentFocalLength,
+  exposureTime,
+  iso,
 }));
 
 function caseOf(shot: Shot, composites: Composites, index: number) {
@@ -61,8 +66,13 @@ function caseOf(shot: Shot, composites: Composites, index: number) {
       lightValue: composites.lightValue,
     },
     tolerance: {
-      scaleFactor: { relative: 1e-12 }, circleOfConfusion: { relative: 1e-12 }, hyperfocal: { relative: 1e-12 },
-      near: { relative: 1e-12 }, far: { relative: 1e-12 }, fieldAngle: { relative: 1e-6 }, lightValue: 1e-12,
+      scaleFactor: { relative: 1e-12 },
+      circleOfConfusion: { relative: 1e-12 },
+      hyperfocal: { relative: 1e-12 },
+      near: { relative: 1e-12 },
+      far: { relative: 1e-12 },
+      fieldAngle: { relative: 1e-6 },
+      lightValue: 1e-12,
     },
     because: 'the same formulas after translation, so rounding only; its degrees come from 3.14159',
   };

@@ -19,7 +19,9 @@ const shotOf = ({ inputs }: (typeof cases)[number]): Shot => ({
 });
 
 describe('ExifTool as installed', () => {
-  const titled = perlIsThere ? 'still says what was recorded' : 'was not asked: perl is not installed, and ExifTool needs it';
+  const titled = perlIsThere
+    ? 'still says what was recorded'
+    : 'was not asked: perl is not installed, and ExifTool needs it';
 
   // Slow to start on a busy machine, hence the patience.
   it.skipIf(!perlIsThere)(titled, { timeout: 60_000 }, () => {

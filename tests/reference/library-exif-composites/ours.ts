@@ -1,4 +1,7 @@
-import { circleOfConfusionByDiagonal, circlesAlongDiagonal } from '#core/depth/circle-of-confusion-by-diagonal.formula.ts';
+import {
+  circleOfConfusionByDiagonal,
+  circlesAlongDiagonal,
+} from '#core/depth/circle-of-confusion-by-diagonal.formula.ts';
 import { hyperfocalDistance } from '#core/depth/hyperfocal-distance.formula.ts';
 import { cropFactor } from '#core/gaussian/crop-factor.formula.ts';
 import { fieldWidth } from '#core/gaussian/field-width.formula.ts';

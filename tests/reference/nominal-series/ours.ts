@@ -20,7 +20,8 @@ const exact = ({ marked }: Apertures) => marked.map((mark) => known(exactFNumber
 const exactTimes = ({ markedTime }: Times) => markedTime.map((mark) => known(exactShutterTime(mark)));
 
 /** Stops from f/1, and stops from 1 s: the aperture value and the time value of APEX and Exif. */
-const apertureValues = (given: Apertures) => exact(given).map((fNumber) => lightLoss({ effectiveFNumber: fNumber, fNumber: 1 }));
+const apertureValues = (given: Apertures) =>
+  exact(given).map((fNumber) => lightLoss({ effectiveFNumber: fNumber, fNumber: 1 }));
 const timeValues = (given: Times) => exactTimes(given).map((time) => -Math.log2(time));
 
 const markedThirds = ({ thirdsFromOne }: { thirdsFromOne: readonly number[] }) => ({

@@ -22,11 +22,15 @@ interface MovedOut {
 const signed = (lens: Lens) => (lens.subjectDistance < lens.focalLength ? 1 : -1) * magnificationOfSubject(lens);
 
 /** How tall the image of something *height* tall is, unsigned as the core gives it. */
-const tall = (lens: Lens, height: number) => imageWidth({ magnification: magnificationOfSubject(lens), subjectWidth: height });
+const tall = (lens: Lens, height: number) =>
+  imageWidth({ magnification: magnificationOfSubject(lens), subjectWidth: height });
 
 const position = (lens: Lens) => ({ imageDistance: imageDistanceOfSubject(lens) });
 const image = (lens: Lens) => ({ ...position(lens), magnification: signed(lens) });
-const imageOf = (lens: Lens & { subjectHeight: number }) => ({ ...image(lens), imageHeight: tall(lens, lens.subjectHeight) });
+const imageOf = (lens: Lens & { subjectHeight: number }) => ({
+  ...image(lens),
+  imageHeight: tall(lens, lens.subjectHeight),
+});
 
 /** A lens at *s'* from the sensor stands *s' − f* farther out than at infinity. */
 const movedOut = ({ focalLength, imageDistance }: MovedOut) =>
@@ -64,7 +68,10 @@ export const ours = oursById({
   'up3-2.115': ({ focalLength, angle }: { focalLength: number; angle: number }) => ({
     imageHeight: tall({ focalLength, subjectDistance: farAway }, farAway * Math.tan(angle)),
   }),
-  'up3-2.61': (lens: Lens & { subjectHeight: number }) => ({ ...position(lens), imageHeight: tall(lens, lens.subjectHeight) }),
+  'up3-2.61': (lens: Lens & { subjectHeight: number }) => ({
+    ...position(lens),
+    imageHeight: tall(lens, lens.subjectHeight),
+  }),
   'cp2e-25.42': imageOf,
   'cp2e-25.47': (magnifier: { magnification: number; subjectDistance: number }) => ({
     focalLength: focalLengthFromConjugates({
@@ -79,7 +86,10 @@ export const ours = oursById({
     // The virtual image's angle at the eye, over that of the bare object at the near point.
     angularMagnification: (signed(lens) * lens.nearPoint) / (lens.eyeToLens - imageDistanceOfSubject(lens)),
   }),
-  'up3-2.97': (lens: Lens & { eyepiece: number }) => ({ ...image(lens), overallMagnification: signed(lens) * lens.eyepiece }),
+  'up3-2.97': (lens: Lens & { eyepiece: number }) => ({
+    ...image(lens),
+    overallMagnification: signed(lens) * lens.eyepiece,
+  }),
   'cp2e-26.30': microscope,
 });
 

@@ -31,5 +31,7 @@ export const ours = oursById({
   'na-objective-f4': objective,
   'na-objective-f8': objective,
   'na-objective-f16': objective,
-  'na-telecentric': (lens: { effectiveFNumber: number; magnification: number }) => ({ numericalAperture: numericalAperture(lens) }),
+  'na-telecentric': (lens: { effectiveFNumber: number; magnification: number }) => ({
+    numericalAperture: numericalAperture(lens),
+  }),
 });
