@@ -6,23 +6,38 @@ export interface Printers {
 
 /**
  * Keeps the numbers that stand in a page's formulas and prose up to date without rendering anything anew:
- * the text of every `[data-number]` below *root* follows, but for those inside `[data-still]`, which keep what they were built with.
+ * the text of every `[data-number]` below *root* follows.
+ *
+ * Inside `[data-still]` it stays as it was built; inside `[data-example]` too, until that has `data-following`.
  */
 export function numberPatcher(root: ParentNode): (print: Printers) => void {
   const slots = [...root.querySelectorAll<HTMLElement>('[data-number]')]
-    .filter((slot) => slot.closest('[data-still]') === null)
-    .map((element) => ({ element, id: element.dataset['number']!, printer: printerOf(element) }));
-  const shown = new Map(slots.map(({ element }) => [element, element.textContent]));
+    .filter((element) => element.closest('[data-still]') === null)
+    .map((element) => ({
+      element,
+      id: element.dataset['number']!,
+      printer: printerOf(element),
+      example: element.closest('[data-example]'),
+      built: element.textContent,
+      shown: element.textContent,
+    }));
   return (print) => {
-    for (const { element, id, printer } of slots) {
-      const text = print[printer](id);
-      if (text === undefined || text === shown.get(element)) continue;
-      element.textContent = text;
-      shown.set(element, text);
+    for (const slot of slots) {
+      const follows = slot.example?.hasAttribute('data-following') ?? true;
+      const text = follows ? print[slot.printer](slot.id) : slot.built;
+      if (text === undefined || text === slot.shown) continue;
+      slot.element.textContent = text;
+      slot.shown = text;
     }
   };
 }
 
 function printerOf(slot: HTMLElement): keyof Printers {
   return slot.dataset['printed'] === undefined ? 'inFormula' : 'inProse';
+}
+
+/** Turns the example around *button* from the crate's numbers to the figure's or back. */
+export function switchExample(button: HTMLElement): void {
+  const follows = button.closest('[data-example]')!.toggleAttribute('data-following');
+  button.setAttribute('aria-pressed', String(follows));
 }

@@ -1,0 +1,22 @@
+import { expect, test } from '@playwright/test';
+import { lessons } from './pages.ts';
+
+for (const path of lessons) {
+  test(`the worked example of /${path} keeps the crate’s numbers until asked for the figure’s`, async ({ page }) => {
+    await page.goto(path);
+    const example = page.locator('[data-example]');
+    const built = await example.innerText();
+    const sliders = page.locator('.controls input[type=range]');
+    for (const slider of await sliders.all()) {
+      await slider.focus();
+      await page.keyboard.press('PageUp');
+    }
+    expect(await example.innerText()).toBe(built);
+    const button = example.locator('[data-example-switch]');
+    await button.click();
+    await expect(button).toHaveAttribute('aria-pressed', 'true');
+    expect(await example.innerText()).not.toBe(built);
+    await button.click();
+    expect(await example.innerText()).toBe(built);
+  });
+}
