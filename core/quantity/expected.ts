@@ -28,7 +28,8 @@ function examples(name: QuantityName, range: Range): string[] {
   const { base, shown, writing } = quantityOf(name);
   const value = exampleIn(quantityOf(name), range);
   const printed = printQuantity(name, value);
-  if (writing === 'ratio' && value !== 1) return [printed, printQuantity(name, value, { ratio: true })];
+  const isRoundRatio = (value > 0 && Number.isInteger(value)) || Number.isInteger(1 / value);
+  if (writing === 'ratio' && isRoundRatio) return [printed, printQuantity(name, value, { ratio: true })];
   const inches = Number((value / inch).toPrecision(2));
   const asInches = base === 'mm' && shown === 'mm' && value >= 10 && value < 1000 && isWithin(inches * inch, range);
   return asInches ? [printed, `${inches} in`] : [printed];

@@ -1,10 +1,10 @@
 import type { QuantityName } from './vocabulary.ts';
 
 /** `focal-length` becomes `focalLength`, `main-lens.f-number` becomes `mainLensFNumber`. */
-export type CamelCase<S extends string> = S extends `${infer Head}-${infer Tail}`
-  ? `${Head}${Capitalize<CamelCase<Tail>>}`
-  : S extends `${infer Head}.${infer Tail}`
-    ? `${CamelCase<Head>}${Capitalize<CamelCase<Tail>>}`
+export type CamelCase<S extends string> = S extends `${infer Part}.${infer Id}`
+  ? `${CamelCase<Part>}${Capitalize<CamelCase<Id>>}`
+  : S extends `${infer Head}-${infer Tail}`
+    ? `${Head}${Capitalize<CamelCase<Tail>>}`
     : S;
 
 /** The quantities *Ids* as a function takes them: an object keyed by their camel-case names, base units. */

@@ -46,42 +46,48 @@ export function printQuantity(name: QuantityName, value: number, options: PrintO
  */
 export function printNumber(name: QuantityName, value: number, { exact = false }: PrintOptions = {}): PrintedNumber {
   if (Number.isNaN(value)) throw new OutOfRange(name, value, 'a number');
-  if (!Number.isFinite(value)) return { number: value > 0 ? '∞' : '−∞', unit: '' };
+  if (!Number.isFinite(value)) return { number: decimals(value), unit: '' };
   const { base, shown, writing } = quantityOf(name);
   if (writing === 'f-number') return { number: figures(exact ? value : asMarkedFNumber(value)), unit: '' };
-  if (writing === 'shutter-time') return { number: shutterTime(exact ? value : asMarkedShutterTime(value)), unit: 's' };
-  if (writing === 'power-fraction') return { number: unitFraction(value), unit: '' };
-  if (writing === 'whole') return { number: withMinus(Math.round(value)), unit: '' };
+  if (writing === 'shutter-time') {
+    return { number: oneOver(exact ? value : asMarkedShutterTime(value), tenthsFrom), unit: 's' };
+  }
+  if (writing === 'power-fraction') return { number: oneOver(value, fullPower), unit: '' };
+  if (writing === 'whole') return { number: decimals(Math.round(value)), unit: '' };
   if (base === 'stops') return stops(value);
-  const unit = readableUnit(shown, value);
+  // By the size that is printed: what rounds up to 1000 mm goes by metres.
+  const unit = readableUnit(shown, threeFigures(value));
   const number = figures(value / unitWorth(base, unit)!);
   return { number: writing === 'signed' && value > 0 ? `+${number}` : number, unit };
 }
 
 /** Three significant digits in plain decimals, without idle zeros; what is less than a millionth is 0. */
 function figures(value: number): string {
-  return withMinus(Math.abs(value) < 1e-6 ? 0 : Number(value.toPrecision(3)));
+  return decimals(Math.abs(value) < 1e-6 ? 0 : threeFigures(value));
 }
 
-/** Plain decimals with the true minus sign. */
-function withMinus(value: number): string {
-  return plainNumber(value).replace('-', '−');
+function threeFigures(value: number): number {
+  return Number(value.toPrecision(3));
 }
 
-/** Cameras write fractions up to 1/4 s, and decimals from 0.3 s on. */
-function shutterTime(seconds: number): string {
-  return seconds > 0 && seconds < 0.29 ? `1/${figures(1 / seconds)}` : figures(seconds);
+/** Plain decimals, or ∞, with the true minus sign. */
+function decimals(value: number): string {
+  return (Number.isFinite(value) ? plainNumber(value) : `${value < 0 ? '-' : ''}∞`).replace('-', '−');
 }
 
-/** 1/4, 1/8 and so on where the share is one over a whole number. */
-function unitFraction(share: number): string {
-  const denominator = Number((1 / share).toPrecision(9));
-  return denominator > 1 && Number.isInteger(denominator) ? `1/${plainNumber(denominator)}` : figures(share);
+/** Cameras mark 1/4 s, and next to it 0.3 s. */
+const tenthsFrom = 0.29;
+/** What rounds to 1 is full power, and no longer one over anything. */
+const fullPower = 0.995;
+
+/** One over a number for values under a limit, as the trade writes short times and small powers. */
+function oneOver(value: number, below: number): string {
+  return value > 0 && value < below ? `1/${figures(1 / value)}` : figures(value);
 }
 
 /** Nobody sees a twentieth of a stop. */
 function stops(value: number): PrintedNumber {
-  const number = withMinus(Math.round(10 * value) / 10);
+  const number = decimals(Math.round(10 * value) / 10);
   return { number, unit: number === '1' || number === '−1' ? 'stop' : 'stops' };
 }
 

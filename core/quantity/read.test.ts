@@ -1,0 +1,216 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { closeTo } from '#tests/support/close-to.ts';
+import { readQuantity, type Reading } from './read.ts';
+import { quantityIds, quantityOf, type QuantityName } from './vocabulary.ts';
+
+const message = (reading: Reading) => ('message' in reading ? reading.message.replaceAll('\u202f', ' ') : reading.kind);
+
+describe('readQuantity', () => {
+  it.each<[text: string, name: QuantityName, value: number]>([
+    ['12 mm', 'extension', 12],
+    ['1.2cm', 'extension', 12],
+    ['0.5 in', 'extension', 12.7],
+    ['1 1/2 in', 'extension', 38.1],
+    ['½"', 'extension', 12.7],
+    ['12', 'extension', 12],
+    ['1,5', 'extension', 1.5],
+    ['0.29 m', 'focus-distance', 290],
+    ['1 ft', 'focus-distance', 304.8],
+    ['−12 mm', 'working-distance', -12],
+    ['12 000 mm', 'subject-distance', 12000],
+    ['1:2', 'magnification', 0.5],
+    ['2:1', 'magnification', 2],
+    ['2x', 'magnification', 2],
+    ['×2', 'magnification', 2],
+    ['50 %', 'magnification', 0.5],
+    ['0.5', 'magnification', 0.5],
+    ['1.4×', 'converter-factor', 1.4],
+    ['1.5x', 'crop-factor', 1.5],
+    ['f/11', 'f-number', 11],
+    ['F 11', 'f-number', 11],
+    ['5,6', 'f-number', 5.6],
+    ['1/200', 'exposure-time', 1 / 200],
+    ['1/200 s', 'exposure-time', 1 / 200],
+    ['1/60', 'exposure-time', 1 / 60],
+    ['5 ms', 'exposure-time', 0.005],
+    ['2"', 'exposure-time', 2],
+    ['3 min', 'exposure-time', 180],
+    ['1/4', 'flash-power', 0.25],
+    ['+3 dpt', 'close-up-power', 3],
+    ['+3 D', 'close-up-power', 3],
+    ['3', 'close-up-power', 3],
+    ['550 nm', 'wavelength', 0.00055],
+    ['550', 'wavelength', 0.00055],
+    ['0.55 µm', 'wavelength', 0.00055],
+    ['30 µm', 'circle-of-confusion', 0.03],
+    ['0,03 mm', 'circle-of-confusion', 0.03],
+    ['30', 'circle-of-confusion', 0.03],
+    ['45 %', 'contrast', 0.45],
+    ['45', 'contrast', 0.45],
+    ['45°', 'subject-tilt', Math.PI / 4],
+    ['90 deg', 'subject-tilt', Math.PI / 2],
+    ['50 lp/mm', 'spatial-frequency', 50],
+    ['1 stop', 'light-loss', 1],
+    ['2 EV', 'light-loss', 2],
+    ['12 frames', 'frame-count', 12],
+    ['14 m', 'guide-number', 14],
+    ['46 ft', 'guide-number', 14.0208],
+    ['20 cm/s', 'subject-speed', 200],
+    ['28 mm', 'reversed-lens.focal-length', 28],
+  ])('reads %j as %s', (text, name, value) => {
+    const reading = readQuantity(name, text);
+    expect(reading).toEqual({
+      kind: 'value',
+      value: closeTo(value, { relative: 1e-14, because: 'kept to fifteen figures' }),
+    });
+  });
+
+  it('reads 550 nm and 1/60 s as the very numbers that a program writes', () => {
+    expect(readQuantity('wavelength', '550 nm')).toEqual({ kind: 'value', value: 0.00055 });
+    expect(readQuantity('exposure-time', '1/60 s')).toEqual({ kind: 'value', value: 1 / 60 });
+  });
+
+  it('keeps f/11 as the mark that was typed, not the value behind it', () => {
+    expect(readQuantity('f-number', 'f/11')).toEqual({ kind: 'value', value: 11 });
+  });
+
+  it.each(['', ' ', '\u202f\t', '\u200b'])('takes %j for nothing typed', (text) => {
+    expect(readQuantity('extension', text)).toEqual({ kind: 'blank' });
+  });
+
+  it.each<[text: string, name: QuantityName, what: string]>([
+    ['twelve', 'focal-length', '“twelve” is not a number'],
+    ['Infinity', 'focal-length', '“Infinity” is not a number'],
+    ['∞', 'subject-distance', '“∞” is not a number'],
+    ['NaN', 'focal-length', '“NaN” is not a number'],
+    ['0x10', 'focal-length', '“0x10” ends in “x10”, which is not a unit'],
+    ['1e3', 'focal-length', '“1e3” ends in “e3”, which is not a unit'],
+    ['12 q', 'focal-length', '“12 q” ends in “q”, which is not a unit'],
+    ['12 constructor', 'focal-length', '“12 constructor” ends in “constructor”, which is not a unit'],
+    ['12 s', 'focal-length', '“12 s” is a time'],
+    ['12 dpt', 'focal-length', '“12 dpt” is a power'],
+    ['f/11', 'focal-length', '“f/11” is an f-number'],
+    ['1:2', 'focal-length', '“1:2” is a ratio'],
+    ['x2', 'focal-length', '“x2” is a ratio'],
+    ['1:2', 'contrast', '“1:2” is a ratio'],
+    ['8 mm', 'f-number', '“8 mm” is a length'],
+    ['1/8', 'f-number', '“1/8” is a fraction'],
+    ['100 px/mm', 'spatial-frequency', '“100 px/mm” is a number of pixels per millimetre'],
+    ['2.5', 'frame-count', '“2.5” is not a whole number'],
+    ['1/0', 'exposure-time', '“1/0” is not a finite number'],
+    ['1,500', 'exposure-time', '“1,500” may mean 1500 or 1.5; write the one you mean'],
+    ['1.500,5', 'illuminance', '“1.500,5” has more than one point or comma; write thousands without any'],
+  ])('cannot read %j as %s, and says why', (text, name, what) => {
+    const reading = readQuantity(name, text);
+    expect(reading.kind).toBe('unreadable');
+    expect(message(reading)).toMatch(`${what}. Accepted for ${quantityOf(name).name}: `);
+  });
+
+  it('says in full what was wrong and what is accepted', () => {
+    expect(message(readQuantity('focal-length', '12 s'))).toBe(
+      '“12 s” is a time. Accepted for focal length: a length from 4 mm to 800 mm, such as 50 mm or 2 in.',
+    );
+  });
+
+  it('gives what is accepted apart, too', () => {
+    const reading = readQuantity('f-number', 'wide open');
+    expect(reading).toMatchObject({ expected: 'an f-number from f/0.95 to f/64, such as f/8' });
+  });
+
+  it('quotes foreign text only in part, and never half a character', () => {
+    const words = message(readQuantity('focal-length', '𝔞'.repeat(1000)));
+    expect(words).toContain(`“${'𝔞'.repeat(24)}…”`);
+    expect(words.length).toBeLessThan(250);
+  });
+});
+
+describe('what is out of range', () => {
+  it('is named with its value and the range that would be accepted', () => {
+    const reading = readQuantity('focal-length', '1.2 m');
+    expect(reading).toMatchObject({ kind: 'out-of-range', value: 1200 });
+    expect(message(reading)).toContain('“1.2 m” is out of range. Accepted for focal length: a length from 4 mm');
+  });
+
+  it('follows the range that is asked for', () => {
+    expect(readQuantity('extension', '50', { least: 0, most: 36 }).kind).toBe('out-of-range');
+    expect(readQuantity('extension', '500', { least: 0, most: 600 }).kind).toBe('value');
+  });
+
+  it('is taken for the end of the range where it prints like it', () => {
+    const range = { least: 1, most: 43.2666 };
+    expect(readQuantity('sensor-width', '43.3 mm', range)).toEqual({ kind: 'value', value: 43.2666 });
+    expect(readQuantity('sensor-width', '43.4 mm', range).kind).toBe('out-of-range');
+  });
+});
+
+/** Text as people type it, fall on it or attack with it. */
+const pieces = fc.constantFrom(
+  ...'0123456789.,/:+-−× xXfFƒ%°"½²e'.split(''),
+  ...[
+    'mm',
+    'cm',
+    'in',
+    's',
+    'µm',
+    'dpt',
+    ' ',
+    '\u202f',
+    'Infinity',
+    'NaN',
+    '0x',
+    'e5',
+    '1,500',
+    '000',
+    '1/',
+    '__proto__',
+  ],
+);
+const anyText = fc.oneof(
+  fc.array(pieces, { maxLength: 12 }).map((parts) => parts.join('')),
+  fc.string({ unit: 'binary' }),
+);
+const anyEnd = fc.oneof(fc.double({ noNaN: true }), fc.constantFrom(0, -Infinity, Infinity, 1, 10));
+
+describe('any text', () => {
+  it('gives a finite value in range, nothing, or a refusal in words; it never throws', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...quantityIds), anyText, (id, text) => {
+        const reading = readQuantity(id, text);
+        const { least, most } = quantityOf(id);
+        if (reading.kind === 'value') {
+          expect(reading.value).toBeGreaterThanOrEqual(least);
+          expect(reading.value).toBeLessThanOrEqual(most);
+        } else if (reading.kind !== 'blank') {
+          expect(reading.message).toContain(reading.expected);
+          expect(reading.expected).not.toMatch(/NaN|undefined|∞/);
+          if (reading.kind === 'out-of-range') expect(Number.isFinite(reading.value)).toBe(true);
+        }
+      }),
+      { seed: 5, numRuns: 20_000 },
+    );
+  });
+
+  it('does so in any range, however strange', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...quantityIds), anyText, anyEnd, anyEnd, (id, text, least, most) => {
+        const reading = readQuantity(id, text, { least, most });
+        if ('value' in reading) expect(reading.value).not.toBeNaN();
+        if ('expected' in reading) expect(reading.expected).not.toMatch(/NaN|undefined/);
+      }),
+      { seed: 6, numRuns: 5000 },
+    );
+  });
+
+  it('means the same with a decimal comma, unless that could separate thousands', () => {
+    const digits = fc.integer({ min: 0, max: 9999 });
+    fc.assert(
+      fc.property(digits, fc.stringMatching(/^(\d|\d{2}|\d{4,6})$/), (whole, decimals) => {
+        const point = readQuantity('edge-shift', `${whole}.${decimals} px`);
+        const comma = readQuantity('edge-shift', `${whole},${decimals} px`);
+        expect({ ...comma, message: '' }).toEqual({ ...point, message: '' });
+      }),
+      { seed: 7, numRuns: 500 },
+    );
+  });
+});
