@@ -132,6 +132,7 @@ export { opticalTransfer } from './wave/optical-transfer.ts';
 export { photopicLight, photopicPeak } from './wave/photopic-light.ts';
 export { photopicEnergyProfile, photopicProfile } from './wave/photopic-spread.ts';
 export { photopicTransfer } from './wave/photopic-transfer.ts';
+export { pixelLight } from './wave/pixel-light.ts';
 export { pixelTransfer } from './wave/pixel-transfer.ts';
 export { pointSpreadProfile, strehlRatio, type InPointSpread } from './wave/point-spread.ts';
 export { stoppedDownAberration, type Pupil } from './wave/pupil.ts';
