@@ -46,7 +46,7 @@ describe('typedNumber', () => {
     ['1 1/2 in', 1.5, 'fraction', 'in'],
     ['1½ in', 1.5, 'fraction', 'in'],
     ['-1½ in', -1.5, 'fraction', 'in'],
-    ['2 125/1000 in', 2.125, 'fraction', 'in'],
+    ['2 100/200 in', 2.5, 'fraction', 'in'],
     ['½"', 0.5, 'fraction', '"'],
     ['1:2', 0.5, 'ratio', ''],
     ['1 : 1,5', 1 / 1.5, 'ratio', ''],
