@@ -69,6 +69,7 @@ export {
   hyperfocalDistanceFromPupilFormula,
 } from './depth/hyperfocal-distance-from-pupil.formula.ts';
 export { hyperfocalDistance, hyperfocalDistanceFormula } from './depth/hyperfocal-distance.formula.ts';
+export { magnificationOffPlane } from './depth/magnification-off-plane.ts';
 export { nearLimit, nearLimitFormula } from './depth/near-limit.formula.ts';
 export { waveDepth, waveDepthFormula } from './depth/wave-depth.formula.ts';
 

@@ -34,6 +34,12 @@ describe('dimensions', () => {
     expect(atEdge!.labelX).toBeLessThan(780);
   });
 
+  it('too short for their value carry it on the left where that is asked for and there is room', () => {
+    const onLeft = (from: number) => stackDimensions([{ ...span('a', from, from + 10), beside: 'left' }], 14, 800)[0]!.labelX;
+    expect(onLeft(300)).toBeLessThan(300);
+    expect(onLeft(20)).toBeGreaterThan(30);
+  });
+
   it('never have labels on top of each other', () => {
     const spans = fc.array(fc.tuple(fc.integer({ min: 0, max: 600 }), fc.integer({ min: 0, max: 600 })), {
       maxLength: 6,

@@ -13,6 +13,8 @@ export interface Span {
   /** Where the witness lines start, pixels. */
   readonly fromY: number;
   readonly toY?: number;
+  /** Where the value goes that does not fit between the arrows; to the right unless said otherwise, or where there is room. */
+  readonly beside?: 'left' | 'right';
 }
 
 export interface PlacedSpan extends Span {
@@ -52,7 +54,9 @@ function place(span: Span, text: number, width: number): PlacedSpan {
   const fitsInside = right - left >= labelWidth + 2 * arrow;
   const besideRight = right + 2 * arrow + labelWidth / 2 + 4;
   const besideLeft = left - 2 * arrow - labelWidth / 2 - 4;
-  const beside = besideRight + labelWidth / 2 <= width ? besideRight : besideLeft;
+  const hasRoom = { left: besideLeft >= labelWidth / 2, right: besideRight + labelWidth / 2 <= width };
+  const isLeft = span.beside === 'left' ? hasRoom.left : !hasRoom.right;
+  const beside = isLeft ? besideLeft : besideRight;
   const labelX = fitsInside ? (left + right) / 2 : beside;
   return { ...span, left, right, level: 0, fitsInside, labelX, labelWidth };
 }
