@@ -78,8 +78,8 @@ Written by \`npm run bench\`. ${results.machine}, load ${results.load.toFixed(1)
 
 ## Bytes
 
-Kilobytes (1000 bytes) of gzip. JavaScript is everything the page can come to load, later imports and inline code included. Fonts and the first
-visit are counted by the browser over the wire, headers included. Limits of a lesson: ${limits.js / 1000} KB of JavaScript, ${limits.firstVisit / 1000} KB for the first
+Kilobytes (1000 bytes) of gzip. JavaScript is everything the page can come to load, later imports and inline code included, the
+worker that keeps the site for use offline left out. Fonts and the first visit are counted by the browser over the wire, headers included. Limits of a lesson: ${limits.js / 1000} KB of JavaScript, ${limits.firstVisit / 1000} KB for the first
 visit, no request to another host.
 
 ${weights(results)}

@@ -33,12 +33,13 @@ function named(text: string, extension: 'js' | 'css', folder: string): string[] 
   });
 }
 
-/** All modules that can be reached from *start*, by static and by dynamic imports: whatever a module names is followed. */
+/**
+ * All modules that can be reached from *start*, by static and by dynamic imports: whatever a module names in quotes is followed.
+ * The worker that keeps the site for use offline is registered by a computed name and is no part of the page.
+ */
 function reachable(start: readonly string[]): Set<string> {
   const found = new Set(start);
   for (const file of found) {
-    // The worker that keeps the site for use offline names every file of it; it is counted, but not followed.
-    if (!file.includes('_astro')) continue;
     for (const next of named(readFileSync(file, 'utf8'), 'js', dirname(file))) found.add(next);
   }
   return found;
