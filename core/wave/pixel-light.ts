@@ -23,7 +23,7 @@ import { evenRule } from './even-rule.ts';
  * Assumes what {@link encircledEnergy} assumes, and pixels sensitive over their whole square.
  * Source: the divergence theorem, applied to the encircled energy. Derived in [README](README.md#sampling).
  *
- * @example pixelLight({ pixelPitch: 0.006, wavelength: 0.00055, effectiveFNumber: 16 }, 1, 1)[0][0] // 0.3026
+ * @example pixelLight({ pixelPitch: 0.006, wavelength: 0.00055, effectiveFNumber: 16 }, 1, 1)[0].at(0) // 0.3026
  */
 export function pixelLight(
   given: Named<'pixel-pitch' | 'wavelength' | 'effective-f-number'>,

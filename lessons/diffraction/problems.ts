@@ -1,0 +1,263 @@
+import { effectiveFNumber, effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
+import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+import { airyDiameter, airyDiameterFormula, firstDarkRing } from '#core/wave/airy-diameter.formula.ts';
+import { contrast, contrastFormula } from '#core/wave/contrast.formula.ts';
+import { cutoffFrequency, cutoffFrequencyFormula } from '#core/wave/cutoff-frequency.formula.ts';
+
+const colours = [0.00045, 0.0005, 0.00055, 0.0006, 0.00065];
+const marks = [4, 5.6, 8, 11, 16, 22];
+
+interface Lens {
+  readonly 'f-number': number;
+  readonly magnification: number;
+  readonly 'pupil-magnification': number;
+  readonly wavelength: number;
+}
+
+/** The cone at the sensor, by the lens's marked number. */
+const cone = (given: Lens) => ({
+  wavelength: given.wavelength,
+  effectiveFNumber: effectiveFNumber({
+    fNumber: given['f-number'],
+    magnification: given.magnification,
+    pupilMagnification: given['pupil-magnification'],
+  }),
+});
+/** The cone the mark alone would make, as for a subject at infinity. */
+const markedCone = (given: Lens) => ({ wavelength: given.wavelength, effectiveFNumber: given['f-number'] });
+
+/** Contrast that is left, 0 from the cutoff on. */
+const remaining = (spatialFrequency: number, cutoff: number) => contrast({ spatialFrequency, cutoffFrequency: cutoff });
+
+const discOnSensor = numberFamily({
+  id: 'disc-on-the-sensor',
+  asks: 'airy-diameter',
+  question:
+    'A lens with pupils of equal size is marked {f-number} and works at {magnification}, in {wavelength} light. How wide is the Airy disc on the sensor, from dark ring to dark ring?',
+  givens: (draw) => ({
+    'f-number': draw.pick(marks),
+    magnification: draw.pick([0.2, 0.5, 1.5, 2, 3, 4]),
+    'pupil-magnification': 1,
+    wavelength: draw.pick(colours),
+  }),
+  answer: (given) => airyDiameter(cone(given)),
+  tolerance: { relative: 0.02, because: 'with 1.2 for 1.22 it is 2 per cent off' },
+  mistakes: [
+    {
+      id: 'marked-cone',
+      value: (given) => airyDiameter(markedCone(given)),
+      because:
+        'That is the disc of the marked {f-number}, right for a distant subject. At {magnification} the cone that reaches the sensor is slower: multiply by 1 + m first.',
+    },
+    {
+      id: 'radius',
+      value: (given) => airyDiameter(cone(given)) / 2,
+      because: 'That is the radius, 1.22 λ N_w, from the middle to the dark ring. The disc is twice as wide.',
+    },
+    {
+      id: 'radius-of-the-marked-cone',
+      value: (given) => airyDiameter(markedCone(given)) / 2,
+      because:
+        'Two slips: 1.22 λ N gives the radius, and {f-number} is not yet the cone at {magnification}. The disc is 2.44 λ N_w wide.',
+    },
+  ],
+  hint: 'Which f-number does the sensor see? And from dark ring to dark ring it is twice 1.22.',
+  working: [
+    { formula: effectiveFNumberFormula, note: 'The cone that reaches the sensor; with equal pupils P is 1:' },
+    {
+      formula: airyDiameterFormula,
+      note: 'The disc, from dark ring to dark ring. {wavelength} are a thousand times fewer micrometres:',
+    },
+  ],
+});
+
+const finestPattern = numberFamily({
+  id: 'finest-pattern',
+  asks: 'cutoff-frequency',
+  question:
+    'A lens of pupil magnification {pupil-magnification} is marked {f-number} and works at {magnification}, in {wavelength} light. From which frequency on the sensor does nothing get through?',
+  givens: (draw) => ({
+    'f-number': draw.pick(marks),
+    magnification: draw.pick([0.5, 1, 1.5, 2, 3]),
+    'pupil-magnification': draw.pick([0.6, 0.7, 1.4, 1.6]),
+    wavelength: draw.pick(colours),
+  }),
+  answer: (given) => cutoffFrequency(cone(given)),
+  tolerance: { relative: 0.03, because: 'a sixth of a stop is 6 per cent, and nobody sets finer' },
+  mistakes: [
+    {
+      id: 'marked-cone',
+      value: (given) => cutoffFrequency(markedCone(given)),
+      because:
+        'That is the cutoff of the marked {f-number}. At {magnification} the cone is slower, and the cutoff lower.',
+    },
+    {
+      id: 'pupils-forgotten',
+      value: (given) => cutoffFrequency(cone({ ...given, 'pupil-magnification': 1 })),
+      because:
+        'That takes N (1 + m) for the cone, right for pupils of equal size. Here m is first divided by {pupil-magnification}.',
+    },
+    {
+      id: 'one-over-the-disc',
+      value: (given) => 1 / airyDiameter(cone(given)),
+      because:
+        'That is one line pair for each Airy disc, 1/(2.44 λ N_w). Patterns 2.44 times finer still pass, faintly: the cutoff is 1/(λ N_w).',
+    },
+  ],
+  hint: 'First the cone at the sensor. Then one over λ N_w, both lengths in millimetres.',
+  working: [
+    { formula: effectiveFNumberFormula, note: 'The cone that reaches the sensor:' },
+    { formula: cutoffFrequencyFormula, note: 'With λ in millimetres the result is in line pairs per millimetre:' },
+  ],
+});
+
+const contrastLeft = numberFamily({
+  id: 'contrast-left',
+  asks: 'contrast',
+  question:
+    'A perfect lens with equal pupils, marked {f-number}, works at {magnification} in {wavelength} light. How much of the contrast of a {spatial-frequency} pattern on the sensor is left?',
+  givens: (draw) => ({
+    'f-number': draw.pick(marks),
+    magnification: draw.pick([0.5, 1, 1.5, 2]),
+    'pupil-magnification': 1,
+    wavelength: draw.pick(colours),
+    'spatial-frequency': draw.pick([20, 30, 40, 50, 60, 80]),
+  }),
+  answer: (given) => remaining(given['spatial-frequency'], cutoffFrequency(cone(given))),
+  tolerance: { absolute: 0.02, because: 'read off a curve to two hundredths' },
+  mistakes: [
+    {
+      id: 'straight-line',
+      value: (given) => Math.max(0, 1 - given['spatial-frequency'] / cutoffFrequency(cone(given))),
+      because:
+        'That takes a straight line from all at zero to nothing at the cutoff. The curve hangs below it; halfway 39 % are left, not 50.',
+    },
+    {
+      id: 'marked-cone',
+      value: (given) => remaining(given['spatial-frequency'], cutoffFrequency(markedCone(given))),
+      because:
+        'That is what the marked {f-number} would leave. At {magnification} the cone is slower and the cutoff lower.',
+    },
+    {
+      id: 'first-term-only',
+      value: (given) =>
+        (2 / Math.PI) * Math.acos(Math.min(1, given['spatial-frequency'] / cutoffFrequency(cone(given)))),
+      because: 'That is the arc cosine alone. The term with the square root is taken off it.',
+    },
+  ],
+  hint: 'How far along to the cutoff is {spatial-frequency}? That share goes into the formula.',
+  working: [
+    { formula: effectiveFNumberFormula, note: 'The cone that reaches the sensor:' },
+    { formula: cutoffFrequencyFormula, note: 'Where nothing gets through:' },
+    { formula: contrastFormula, note: 'And what is left at {spatial-frequency}, the angle in radians:' },
+  ],
+});
+
+const markToSet = numberFamily({
+  id: 'mark-to-set',
+  asks: 'f-number',
+  question:
+    'The Airy disc is to be {airy-diameter} wide on the sensor, at {magnification} in {wavelength} light, with a lens of equal pupils. Which f-number do you set on the ring?',
+  givens: (draw) => ({
+    'airy-diameter': draw.pick([0.01, 0.012, 0.016, 0.02, 0.024, 0.03]),
+    magnification: draw.pick([0.2, 0.5, 1.5, 2, 3]),
+    wavelength: draw.pick(colours),
+  }),
+  answer: (given) => coneOf(given) / (1 + given.magnification),
+  tolerance: { relative: 0.03, because: 'a sixth of a stop is 6 per cent, and nobody sets finer' },
+  mistakes: [
+    {
+      id: 'effective-number',
+      value: coneOf,
+      because:
+        'That is the cone at the sensor. The ring says less: divide by 1 + m, for at {magnification} every mark works slower.',
+    },
+    {
+      id: 'radius',
+      value: (given) => (2 * coneOf(given)) / (1 + given.magnification),
+      because: 'That makes {airy-diameter} the radius, 1.22 λ N_w. From dark ring to dark ring it is 2.44 λ N_w.',
+    },
+    {
+      id: 'multiplied',
+      value: (given) => coneOf(given) * (1 + given.magnification),
+      because: 'That multiplies by 1 + m. The mark times 1 + m is the cone, so the cone divided by it is the mark.',
+    },
+  ],
+  hint: 'Go backwards: from the disc to the cone, from the cone to the mark.',
+  working: [
+    {
+      values: (known) => ({ 'effective-f-number': coneOf(known) }),
+      note: 'The disc is 2.44 λ N_w wide. So N_w is {airy-diameter} over 2.44 times {wavelength}: {effective-f-number}.',
+    },
+    {
+      values: (known) => ({ 'f-number': known['effective-f-number'] / (1 + known.magnification) }),
+      note: 'With equal pupils every mark works slower by 1 + m. Divided by that, {effective-f-number} is {f-number} on the ring.',
+    },
+  ],
+});
+
+function coneOf(given: { readonly 'airy-diameter': number; readonly wavelength: number }): number {
+  return given['airy-diameter'] / (2 * firstDarkRing * given.wavelength);
+}
+
+const whereItBegins = choiceFamily({
+  id: 'where-it-begins',
+  question:
+    '“Diffraction begins at {claimed.f-number}”, says a neighbour at the club. You stop a perfect lens with equal pupils down from {wider.f-number} to {narrower.f-number}, at {magnification} in {wavelength} light. What becomes of a {spatial-frequency} pattern in the sharp plane?',
+  options: {
+    same: 'Nothing; diffraction has not begun',
+    lower: 'It loses contrast, and some is left',
+    gone: 'At the smaller opening nothing is left of it',
+  },
+  givens: (draw) => {
+    const mark = draw.pick([0, 1, 2, 3]);
+    return {
+      'wider.f-number': marks[mark]!,
+      'narrower.f-number': marks[mark + 1]!,
+      'claimed.f-number': marks[mark + 2]!,
+      magnification: draw.pick([0.5, 1, 2, 4]),
+      'pupil-magnification': 1,
+      wavelength: draw.pick(colours),
+      'spatial-frequency': draw.pick([20, 30, 40, 60, 80]),
+    };
+  },
+  answer: (given) => whatIsLeft({ ...given, 'f-number': given['narrower.f-number'] }),
+  mistakes: [
+    {
+      id: 'has-not-begun',
+      value: () => 'same',
+      because:
+        'There is no opening at which it begins. Every stop brings the cutoff down, and with it the contrast of every pattern; at first by little.',
+    },
+    {
+      id: 'wrong-side-of-the-cutoff',
+      value: (given) =>
+        whatIsLeft({ ...given, 'f-number': given['narrower.f-number'] }) === 'gone' ? 'lower' : 'gone',
+      because:
+        'Compare {spatial-frequency} with the cutoff 1/(λ N_w) at the smaller opening, and put the magnification into N_w. Below the cutoff some contrast is left, from it on none.',
+    },
+  ],
+  hint: 'What does the curve do at each stop: stay where it is up to some f-number, or lean over a little more each time?',
+  working: [
+    {
+      values: (known) => ({ 'f-number': known['wider.f-number'] }),
+      formula: effectiveFNumberFormula,
+      note: 'At {wider.f-number} on the ring:',
+    },
+    { formula: cutoffFrequencyFormula },
+    { formula: contrastFormula, note: 'Contrast at {spatial-frequency}; from the cutoff on it is zero:' },
+    {
+      values: (known) => ({ 'f-number': known['narrower.f-number'] }),
+      formula: effectiveFNumberFormula,
+      note: 'The same at {narrower.f-number}:',
+    },
+    { formula: cutoffFrequencyFormula },
+    { formula: contrastFormula, note: 'Less, though both openings are wider than {claimed.f-number}:' },
+  ],
+});
+
+function whatIsLeft(given: Lens & { readonly 'spatial-frequency': number }): 'lower' | 'gone' {
+  return remaining(given['spatial-frequency'], cutoffFrequency(cone(given))) > 0 ? 'lower' : 'gone';
+}
+
+export const families = [discOnSensor, finestPattern, contrastLeft, markToSet, whereItBegins] as const;
