@@ -4,7 +4,9 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { leanSvelte } from './site/build/lean-svelte.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
+import { mountedIslands } from './site/build/mounted-islands.ts';
 import { offline } from './site/offline/write-worker.ts';
 import { katexWoff2 } from './site/build/katex-woff2.ts';
 import { failOnBadTex } from './site/controls/formula/fail-on-bad-tex.ts';
@@ -15,7 +17,7 @@ const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
 /** One file for what every lesson needs: it is fetched once and packs better than ten. */
 const workbookChunk = {
   name: 'workbook',
-  test: /node_modules|core.(?:quantity|practice)|site.(?:controls|figures.(?!plot)|stage|state.(?:address|answer|bench|choice|location|progress|stored))/,
+  test: /node_modules|core.(?:quantity|practice)|site.(?:controls|figures.(?!plot)|islands|stage|state.(?:address|answer|bench|choice|location|progress|stored))/,
 };
 
 export default defineConfig({
@@ -40,11 +42,11 @@ export default defineConfig({
         "form-action 'self'",
       ],
       // KaTeX and figures set sizes in style attributes; styles cannot run code, scripts stay on hashes alone.
-      styleDirective: { resources: ["'self'", { resource: "'unsafe-inline'", kind: "attribute" }] },
+      styleDirective: { resources: ["'self'", { resource: "'unsafe-inline'", kind: 'attribute' }] },
     },
   },
   vite: {
-    plugins: [katexWoff2(), leavePrintedTextBehind()],
+    plugins: [katexWoff2(), mountedIslands(), leanSvelte(), leavePrintedTextBehind()],
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
     build: { assetsInlineLimit: 0, rolldownOptions: { output: { codeSplitting: { groups: [workbookChunk] } } } },
     preview: { strictPort: true },

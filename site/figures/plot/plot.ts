@@ -30,3 +30,21 @@ export function logSamples(least: number, most: number, count: number): number[]
 export function evenSamples(least: number, most: number, count: number): number[] {
   return Array.from({ length: count }, (_, index) => least + ((most - least) * index) / (count - 1));
 }
+
+/** SVG path through *points*, broken where one has no place on the axes. Written out: a shape library weighs 3 KB more. */
+export function curvePath(
+  points: Curve['points'],
+  atX: (value: number) => number,
+  atY: (value: number) => number,
+): string {
+  let pen = 'M';
+  let path = '';
+  for (const [a, b] of points) {
+    const [x, y] = [atX(a), atY(b)];
+    if (Number.isFinite(x) && Number.isFinite(y)) {
+      path += `${pen}${x.toFixed(1)} ${y.toFixed(1)}`;
+      pen = 'L';
+    } else pen = 'M';
+  }
+  return path;
+}

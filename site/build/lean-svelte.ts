@@ -1,0 +1,46 @@
+import type { Plugin } from 'vite';
+
+/**
+ * Two parts of Svelte that no lesson uses, taken out by their switches.
+ *
+ * - Taking over built markup: islands are mounted anew (`site/islands/enliven.ts`), so the switch for it is a constant.
+ * - Deep state: state here is primitive or raw (lint says so), so what would wrap objects gives them back as they are.
+ *
+ * Each changes one known line and stops the build where a new edition of Svelte has another.
+ */
+const changes = [
+  {
+    file: /[\\/]client[\\/]dom[\\/]hydration\.js$/,
+    from: 'export let hydrating = false;',
+    to: 'export const hydrating = false;',
+  },
+  { file: /[\\/]client[\\/]dom[\\/]hydration\.js$/, from: '\thydrating = value;\n', to: '' },
+  {
+    file: /[\\/]client[\\/]proxy\.js$/,
+    from: 'export function proxy(value) {',
+    to: 'export const proxy = (value) => value;\nfunction deepState(value) {',
+  },
+] as const;
+
+/** *code* of Svelte's module *id* without the parts that are never used; undefined where it has none. */
+export function leanerModule(code: string, id: string): string | undefined {
+  const own = changes.filter(({ file }) => file.test(id));
+  if (own.length === 0) return undefined;
+  return own.reduce((text, { from, to }) => {
+    if (!text.includes(from)) throw new Error(`${id} has no “${from.trim()}”: look at this edition of Svelte anew.`);
+    return text.replace(from, to);
+  }, code);
+}
+
+/** Vite plugin: Svelte in the browser without what no lesson uses. */
+export function leanSvelte(): Plugin {
+  return {
+    name: 'lean-svelte',
+    enforce: 'pre',
+    applyToEnvironment: ({ name }) => name === 'client',
+    transform(code, id) {
+      const leaner = /[\\/]svelte[\\/]src[\\/]internal[\\/]/.test(id) ? leanerModule(code, id) : undefined;
+      return leaner === undefined ? undefined : { code: leaner, map: null };
+    },
+  };
+}
