@@ -119,10 +119,14 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'edge-height': entry('y', 'of an edge above the surface behind it'),
   'ball-radius': entry('r', 'of a round shiny subject, such as an eye'),
   'catchlight-width': entry('', 'of the light’s reflection in a ball'),
+  'catchlight-width-paraxial': entry('', 'the short form of it, for a light that is small or far away'),
   'film-thickness': entry('d_f', 'of a soap film'),
   'refractive-index': entry('n_r', 'speed of light outside over inside'),
   'incidence-angle': entry(String.raw`\theta`, 'between ray and surface normal'),
-  reflectance: entry(String.raw`\rho`, 'share of the light sent back'),
+  'refraction-angle': entry(String.raw`\theta'`, 'between ray and surface normal, inside the film'),
+  reflectance: entry(String.raw`\rho`, 'share of the light that one surface sends back'),
+  'film-reflectance': entry(String.raw`\rho_{\mathrm{f}}`, 'share of the light that a whole film sends back'),
+  'interference-order': entry('j', 'counts the bright bands of a film from its thin end: 1, 2, 3'),
 };
 
 /** The quantity's line in the glossary, with or without a part prefix. */

@@ -147,10 +147,14 @@ const rows = {
   'edge-height': row('y', 'mm', 0.001, 1000),
   'ball-radius': row('r', 'mm', 0.01, 500),
   'catchlight-width': row('', 'mm', 0, 1000),
+  'catchlight-width-paraxial': row('', 'mm', 0, 1000, { name: 'catchlight width, paraxial' }),
   'film-thickness': row('d_f', 'mm', 0.000001, 0.01, { shown: 'nm' }),
   'refractive-index': row('n_r', '', 1, 4),
   'incidence-angle': row('θ', 'rad', 0, Math.PI / 2, { shown: '°' }),
+  'refraction-angle': row('θ′', 'rad', 0, Math.PI / 2, { shown: '°' }),
   reflectance: row('ρ', '', 0, 1, { writing: 'share', shown: '%' }),
+  'film-reflectance': row('ρ_f', '', 0, 1, { writing: 'share', shown: '%' }),
+  'interference-order': row('j', '', 1, 50, { writing: 'whole' }),
 } as const satisfies Record<string, Row>;
 
 /** Id of one quantity, e.g. `focal-length`. */

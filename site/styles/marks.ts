@@ -139,9 +139,13 @@ const table = {
   'edge-height': [blue, 'solid'],
   'ball-radius': [blue, 'dashed'],
   'catchlight-width': [ochre, 'double'],
+  'catchlight-width-paraxial': [ochre, 'long'],
   'film-thickness': [blue, 'long'],
   'incidence-angle': [violet, 'solid'],
+  'refraction-angle': [violet, 'dashed'],
   reflectance: [ochre, 'long'],
+  'film-reflectance': [ochre, 'solid'],
+  'interference-order': [violet, 'dotted'],
 } as const satisfies Record<QuantityId, readonly [Hue, keyof typeof dashes]>;
 
 /**
