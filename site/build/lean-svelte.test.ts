@@ -19,12 +19,16 @@ describe('leaner Svelte', () => {
     expect(leanerModule(...installed('proxy.js'))).toContain('export const proxy = (value) => value;');
   });
 
+  it('mounts without a boundary', () => {
+    expect(leanerModule(...installed('render.js'))).not.toContain('boundary.js');
+  });
+
   it('stops the build at an edition whose lines are others', () => {
     expect(() => leanerModule('export let hydrating = 0;', '/client/dom/hydration.js')).toThrow(/look at this edition/);
   });
 
   it('leaves all else alone', () => {
-    expect(leanerModule('', '/client/render.js')).toBeUndefined();
+    expect(leanerModule('', '/client/runtime.js')).toBeUndefined();
   });
 });
 

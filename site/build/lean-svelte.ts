@@ -1,10 +1,11 @@
 import type { Plugin } from 'vite';
 
 /**
- * Two parts of Svelte that no lesson uses, taken out by their switches.
+ * Three parts of Svelte that no lesson uses, taken out by their switches.
  *
  * - Taking over built markup: islands are mounted anew (`site/islands/enliven.ts`), so the switch for it is a constant.
  * - Deep state: state here is primitive or raw (lint says so), so what would wrap objects gives them back as they are.
+ * - Boundaries that wait or catch: nothing here is asynchronous, and an error is a fault that shows in the console as it is.
  *
  * Each changes one known line and stops the build where a new edition of Svelte has another.
  */
@@ -19,6 +20,11 @@ const changes = [
     file: /[\\/]client[\\/]proxy\.js$/,
     from: 'export function proxy(value) {',
     to: 'export const proxy = (value) => value;\nfunction deepState(value) {',
+  },
+  {
+    file: /[\\/]client[\\/]render\.js$/,
+    from: "import { boundary } from './dom/blocks/boundary.js';",
+    to: "import { branch } from './reactivity/effects.js';\nconst boundary = (node, _, children) => branch(() => children(node));",
   },
 ] as const;
 
