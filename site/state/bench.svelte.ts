@@ -35,6 +35,8 @@ export interface BenchPlan<Input extends QuantityName, Output extends QuantityNa
 export class Bench<Input extends QuantityName, Output extends QuantityName = never, Pulled extends Output = never> {
   readonly #plan: BenchPlan<Input, Output, Pulled>;
   readonly #choices: Choices<Input>;
+  /** One object a range, for good: sliders build their ladders anew only for another one. */
+  readonly #ranges: Partial<Record<Input | Pulled, Range>> = {};
   readonly starts: Inputs<Input>;
   /** Replaced as a whole when anything moves: cheap at this size, and no watching of single properties travels to readers. */
   inputs: Inputs<Input> = $state.raw({} as Record<Input, number>);
@@ -75,6 +77,10 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
 
   /** The range in which an input, or a handle on one, is accepted. */
   range(name: Input | Pulled): Range {
+    return (this.#ranges[name] ??= this.#rangeOf(name));
+  }
+
+  #rangeOf(name: Input | Pulled): Range {
     const own: number | InputPlan | undefined = this.#plan.inputs[name as Input];
     const { least, most } = quantityOf(name);
     return { least, most, ...(typeof own === 'object' ? definedRange(own) : {}) };

@@ -125,6 +125,8 @@ const table = {
   'shake-rate': [blue, 'solid'],
   'sideways-speed': [blue, 'dashed'],
   'subject-speed': [blue, 'double'],
+  'swing-period': [blue, 'long'],
+  'swing-amplitude': [blue, 'dotted'],
   sway: [violet, 'solid'],
   stabilisation: [violet, 'double'],
   'subject-tilt': [blue, 'dotted'],

@@ -22,9 +22,10 @@ export function numberPatcher(root: ParentNode): (print: Printers) => void {
       shown: element.textContent,
     }));
   return (print) => {
+    const printed: Record<keyof Printers, Record<string, string | undefined>> = { inFormula: {}, inProse: {} };
     for (const slot of slots) {
       const follows = slot.example?.hasAttribute('data-following') ?? true;
-      const text = follows ? print[slot.printer](slot.id) : slot.built;
+      const text = follows ? (printed[slot.printer][slot.id] ??= print[slot.printer](slot.id)) : slot.built;
       if (text === undefined || text === slot.shown) continue;
       slot.element.textContent = text;
       slot.shown = text;
