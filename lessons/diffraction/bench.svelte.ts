@@ -57,5 +57,5 @@ export const bench = new Bench({
 
 /** From the cutoff on the contrast is zero, and that is no matter of rounding. */
 function orNothing(share: number): Answer {
-  return share > 0 ? share : { value: 0, words: '0 %, nothing gets through' };
+  return share > 0 ? share : { value: 0, words: '0\u202f%, nothing gets through' };
 }
