@@ -9,6 +9,8 @@ export interface Drag {
   readonly work: readonly number[];
   /** Tasks longer than 50 ms while dragging. */
   readonly longTasks: number;
+  /** False where the value stayed what it was: then nothing was measured. */
+  readonly moved: boolean;
 }
 
 export const slowdown = 4;
@@ -60,28 +62,45 @@ export async function slowPage(browser: Browser, open: (page: Page) => Promise<u
   return page;
 }
 
-/** Drags *handle* to and fro by *reach* pixels about where it is taken hold of. */
+/** Where a hand can take hold of it: the point of it nearest its middle over which nothing else lies. */
+async function holdOf(handle: Locator): Promise<{ x: number; y: number; width: number }> {
+  await handle.scrollIntoViewIfNeeded();
+  return handle.evaluate((element) => {
+    const { left, top, width, height } = element.getBoundingClientRect();
+    const shares = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9];
+    for (const across of shares) {
+      for (const down of shares) {
+        const [x, y] = [left + across * width, top + down * height];
+        if (element.contains(document.elementFromPoint(x, y))) return { x, y, width };
+      }
+    }
+    throw new Error('Something lies over the whole of a handle: nobody can take hold of it.');
+  });
+}
+
+const valueOf = (handle: Locator) =>
+  handle.evaluate((element) => (element instanceof HTMLInputElement ? element.value : element.ariaValueNow));
+
+/** Drags *handle* to and fro by a good part of its width. */
 export async function drag(page: Page, handle: Locator): Promise<Drag> {
   await page.bringToFront();
-  await handle.scrollIntoViewIfNeeded();
-  const box = await handle.boundingBox();
-  if (box === null) throw new Error('A handle that is not on the page cannot be dragged.');
-  const x = box.x + box.width / 2;
-  const y = box.y + box.height / 2;
-  const reach = Math.max(60, 0.35 * box.width);
+  const { x, y, width } = await holdOf(handle);
+  const reach = Math.max(60, 0.35 * width);
 
   await page.mouse.move(x, y);
   await page.mouse.down();
   await page.mouse.move(x + 1, y);
   await page.evaluate(() => Object.assign(window.dragProbe, { toFrame: [], work: [], longTasks: 0 }));
+  const values = new Set<string | null>();
   for (let movement = 1; movement <= movements; movement++) {
     await page.mouse.move(x + reach * Math.sin((2 * Math.PI * movement) / movements), y);
     // Movements fall anywhere between two frames, as a hand's do.
     await new Promise((done) => setTimeout(done, 5 + ((movement * 7) % 17)));
+    if (movement % (movements / 4) === 0) values.add(await valueOf(handle));
   }
   const { toFrame, work, longTasks } = await page.evaluate(() => window.dragProbe);
   await page.mouse.up();
-  return { toFrame, work, longTasks };
+  return { toFrame, work, longTasks, moved: values.size > 1 };
 }
 
 /** The bare page of the comparison: one slider mirrored into text. */

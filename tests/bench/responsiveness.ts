@@ -2,23 +2,27 @@ import type { Browser, Locator, Page } from '@playwright/test';
 import { barePage, drag, slowPage, type Drag } from './drag.ts';
 import { percentile } from './percentile.ts';
 
-/** 95th percentiles in milliseconds of one handle of a page, beside those of the bare page measured in between. */
+/** Milliseconds of one handle of a page, beside those of the bare page measured in between; 95th percentiles but for the medians. */
 export interface Responsiveness {
   readonly handle: string;
   readonly toFrame: number;
   readonly bareToFrame: number;
   readonly work: number;
   readonly bareWork: number;
+  readonly medianWork: number;
+  readonly bareMedianWork: number;
   readonly longTasks: number;
+  readonly moved: boolean;
 }
 
 const rounds = 2;
 
-const p95 = (drags: readonly Drag[], of: 'toFrame' | 'work') =>
-  percentile(
+function share(part: number, drags: readonly Drag[], of: 'toFrame' | 'work'): number {
+  return percentile(
     drags.flatMap((one) => one[of]),
-    0.95,
+    part,
   );
+}
 
 /** Every slider and everything in a figure that can be taken hold of. */
 async function handlesOf(page: Page): Promise<{ label: string; locator: Locator }[]> {
@@ -49,11 +53,14 @@ export async function responsivenessOf(browser: Browser, address: string): Promi
     }
     results.push({
       handle: label,
-      toFrame: p95(ours, 'toFrame'),
-      bareToFrame: p95(theirs, 'toFrame'),
-      work: p95(ours, 'work'),
-      bareWork: p95(theirs, 'work'),
+      toFrame: share(0.95, ours, 'toFrame'),
+      bareToFrame: share(0.95, theirs, 'toFrame'),
+      work: share(0.95, ours, 'work'),
+      bareWork: share(0.95, theirs, 'work'),
+      medianWork: share(0.5, ours, 'work'),
+      bareMedianWork: share(0.5, theirs, 'work'),
       longTasks: ours.reduce((total, { longTasks }) => total + longTasks, 0),
+      moved: ours.every(({ moved }) => moved),
     });
   }
   await page.close();
