@@ -116,6 +116,93 @@ export {
   type QuantityName,
 } from './quantity/vocabulary.ts';
 
+export { assembleRig } from './rig/assemble.ts';
+export { cardinalPoints, rigMatrix, type CardinalPoints } from './rig/cardinal-points.ts';
+export { colourSpreadAtSensor, colourSpreadAtSensorFormula } from './rig/colour-spread-at-sensor.formula.ts';
+export {
+  colourSpreadOfCloseUpLens,
+  colourSpreadOfCloseUpLensFormula,
+} from './rig/colour-spread-of-close-up-lens.formula.ts';
+export {
+  effectiveFNumberOfObjective,
+  effectiveFNumberOfObjectiveFormula,
+} from './rig/effective-f-number-of-objective.formula.ts';
+export {
+  effectiveFNumberOfReversedLens,
+  effectiveFNumberOfReversedLensFormula,
+} from './rig/effective-f-number-of-reversed-lens.formula.ts';
+export {
+  effectiveFNumberWithCloseUpLens,
+  effectiveFNumberWithCloseUpLensFormula,
+} from './rig/effective-f-number-with-close-up-lens.formula.ts';
+export {
+  effectiveFNumberWithConverter,
+  effectiveFNumberWithConverterFormula,
+} from './rig/effective-f-number-with-converter.formula.ts';
+export {
+  entrancePupilDistanceOfReversedLens,
+  entrancePupilDistanceOfReversedLensFormula,
+} from './rig/entrance-pupil-distance-of-reversed-lens.formula.ts';
+export {
+  entrancePupilOfReversedLens,
+  entrancePupilOfReversedLensFormula,
+} from './rig/entrance-pupil-of-reversed-lens.formula.ts';
+export {
+  extensionForReversedLens,
+  extensionForReversedLensFormula,
+} from './rig/extension-for-reversed-lens.formula.ts';
+export { extensionFor, focusMagnificationFor, focusRange, type FocusRange } from './rig/focusing.ts';
+export { ImpossibleChain } from './rig/impossible-chain.ts';
+export { closestMagnification, lensInUse, stateAt } from './rig/lens-in-use.ts';
+export { type Focusing, type FocusState, type Lens, type LensInUse } from './rig/lens.ts';
+export {
+  magnificationOfCloseUpLens,
+  magnificationOfCloseUpLensFormula,
+} from './rig/magnification-of-close-up-lens.formula.ts';
+export {
+  magnificationOfCoupledLenses,
+  magnificationOfCoupledLensesFormula,
+} from './rig/magnification-of-coupled-lenses.formula.ts';
+export {
+  magnificationOfInfinityObjective,
+  magnificationOfInfinityObjectiveFormula,
+} from './rig/magnification-of-infinity-objective.formula.ts';
+export {
+  magnificationOfReversedLens,
+  magnificationOfReversedLensFormula,
+} from './rig/magnification-of-reversed-lens.formula.ts';
+export {
+  magnificationWithCloseUpLens,
+  magnificationWithCloseUpLensFormula,
+} from './rig/magnification-with-close-up-lens.formula.ts';
+export {
+  magnificationWithConverter,
+  magnificationWithConverterFormula,
+} from './rig/magnification-with-converter.formula.ts';
+export {
+  magnificationWithRingBehindConverter,
+  magnificationWithRingBehindConverterFormula,
+} from './rig/magnification-with-ring-behind-converter.formula.ts';
+export { objectivePoints, type ObjectivePoints } from './rig/objective-points.ts';
+export { type Part } from './rig/part.ts';
+export { type ApertureControl, type Element, type Rig } from './rig/rig.ts';
+export { solveRig } from './rig/solve.ts';
+export { sharpPlaneWords, type RigAtInfinity, type SharpRig, type SolvedRig } from './rig/solved-rig.ts';
+export { stopsOf, type Stop } from './rig/stops.ts';
+export { thinConverter, type ThinConverter } from './rig/thin-converter.ts';
+export {
+  workingDistanceOfCloseUpLens,
+  workingDistanceOfCloseUpLensFormula,
+} from './rig/working-distance-of-close-up-lens.formula.ts';
+export {
+  workingDistanceOfReversedLens,
+  workingDistanceOfReversedLensFormula,
+} from './rig/working-distance-of-reversed-lens.formula.ts';
+export {
+  workingDistanceWithCloseUpLens,
+  workingDistanceWithCloseUpLensFormula,
+} from './rig/working-distance-with-close-up-lens.formula.ts';
+
 export { firstDarkRing, airyDiameter, airyDiameterFormula } from './wave/airy-diameter.formula.ts';
 export { airyIntensity, encircledEnergy, opticalRadius, type InAiryPattern } from './wave/airy-pattern.ts';
 export { airyProfile, type RadialProfile } from './wave/airy-profile.ts';

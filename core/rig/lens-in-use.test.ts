@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
+import { closeTo } from '#tests/support/close-to.ts';
+import { lens50 } from '#tests/support/rig-parts.ts';
+import { closestMagnification, lensInUse, stateAt } from './lens-in-use.ts';
+import type { FocusState, InternalFocusing, Lens } from './lens.ts';
+
+/** 90 mm, life size at 0.29 m: down to 72.5 mm there. */
+const focusing = {
+  by: 'internal',
+  closestMagnification: 1,
+  closestFocusDistance: 290,
+  keeps: 'entrance-pupil',
+} as const;
+const macro: Lens = {
+  focalLength: 90,
+  principalSeparation: 0,
+  frontPrincipalDepth: 60,
+  pupilMagnification: 0.8,
+  registerDistance: 44,
+  focusing,
+  apertureControl: 'camera',
+};
+const keeping = (keeps: InternalFocusing['keeps']): Lens => ({ ...macro, focusing: { ...focusing, keeps } });
+const rounding = { relative: 1e-13, because: 'rounding' };
+
+describe('a lens that is focused as a whole', () => {
+  it('keeps everything but its distance from the flange, which grows by f m₀', () => {
+    const [far, near] = [lensInUse(lens50, 0, 8), lensInUse(lens50, 0.15, 8)];
+    expect(near).toEqual({ ...far, flangeDepth: expect.anything() });
+    expect(far.flangeDepth).toBe(50 - 44);
+    expect(near.flangeDepth - far.flangeDepth).toEqual(closeTo(7.5, rounding));
+    expect(far.entrancePupil).toBe(6.25);
+  });
+
+  it('refuses to go closer than it goes, by name', () => {
+    expect(closestMagnification(lens50)).toBe(0.15);
+    expect(() => lensInUse(lens50, 0.16, 8)).toThrow(OutOfRange);
+    expect(() => lensInUse(lens50, 0.16, 8)).toThrow(/focus-magnification is 0.16; accepted: from 0 to 0.15/);
+    expect(() => lensInUse(lens50, 0, 0)).toThrow(/f-number is 0/);
+  });
+});
+
+describe('a lens known by closest distance and magnification', () => {
+  it('is down to 72.5 mm at life size, 290 mm away', () => {
+    expect(lensInUse(macro, 1, 2.8).focalLength).toEqual(closeTo(72.5, rounding));
+    expect(lensInUse(macro, 0, 2.8).focalLength).toEqual(closeTo(90, rounding));
+  });
+
+  it('keeps its barrel: rim to flange is as long at every setting', () => {
+    const lengths = [0, 0.3, 0.7, 1].map((at) => {
+      const { frontPrincipalDepth, principalSeparation, flangeDepth } = lensInUse(macro, at, 2.8);
+      return frontPrincipalDepth + principalSeparation + flangeDepth;
+    });
+    for (const length of lengths) expect(length).toEqual(closeTo(60 + 90 - 44, rounding));
+  });
+
+  it('differs by 0.62 stop between what may be assumed kept, the entrance pupil or its ratio to f', () => {
+    const [pupil, ratio] = [lensInUse(keeping('entrance-pupil'), 1, 2.8), lensInUse(keeping('f-number'), 1, 2.8)];
+    expect(pupil.entrancePupil).toEqual(closeTo(90 / 2.8, rounding));
+    expect(ratio.entrancePupil).toEqual(closeTo(72.5 / 2.8, rounding));
+    const stops = 2 * Math.log2(pupil.entrancePupil / ratio.entrancePupil);
+    expect(stops).toEqual(closeTo(0.62, { absolute: 0.005, because: 'stated to two decimals' }));
+  });
+});
+
+describe('a lens known at several settings', () => {
+  const states: readonly FocusState[] = [0, 0.5, 1].map((at) => ({
+    focusMagnification: at,
+    focalLength: 1 / (1 / 60 + at * 0.0036),
+    principalSeparation: 6 + 10 * at + 4 * at ** 2,
+    frontPrincipalDepth: 9 - at,
+    pupilMagnification: 0.96 - 0.15 * at,
+    fNumberDrift: 1 - 0.1 * at ** 2,
+  }));
+  const lens: Lens = { ...macro, focusing: { by: 'states', states } };
+
+  it('is at each of them what is known', () => {
+    for (const state of states) {
+      for (const [name, value] of Object.entries(stateAt(lens, state.focusMagnification))) {
+        expect(value, name).toEqual(closeTo(state[name as keyof FocusState], rounding));
+      }
+    }
+  });
+
+  it('follows in between any law as smooth as the number of settings allows', () => {
+    const between = stateAt(lens, 0.3);
+    expect(between.focalLength).toEqual(closeTo(1 / (1 / 60 + 0.3 * 0.0036), rounding));
+    expect(between.principalSeparation).toEqual(closeTo(6 + 3 + 0.36, rounding));
+    expect(between.fNumberDrift).toEqual(closeTo(1 - 0.009, rounding));
+  });
+
+  it('reaches as far as the last one', () => {
+    expect(closestMagnification(lens)).toBe(1);
+    expect(() => stateAt(lens, 1.1)).toThrow(/focus-magnification is 1.1/);
+  });
+});

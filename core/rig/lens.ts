@@ -1,0 +1,72 @@
+import type { Named } from '#core/quantity/formula.ts';
+
+/**
+ * A camera lens by its cardinal points, as a kit holds it: what does not depend on how it is set or mounted.
+ *
+ * *f*, *HH'*, *P* and *h* are those of its infinity setting; *R* is the register of its own mount, from flange to infinity
+ * focus. Between them they place both flange and rim. See [README](README.md#a-lens-in-the-chain).
+ */
+export interface Lens extends Readonly<
+  Named<'focal-length' | 'principal-separation' | 'front-principal-depth' | 'pupil-magnification' | 'register-distance'>
+> {
+  readonly focusing: Focusing;
+  /** Who opens and closes the iris: a ring on the lens itself, or the camera through contacts. */
+  readonly apertureControl: 'lens' | 'camera';
+  /** What stands out behind the flange, mm; foremost when the lens is turned round. 0 where left out. */
+  readonly rearProtrusion?: number;
+}
+
+/** How a lens comes closer than infinity. */
+export type Focusing = UnitFocusing | InternalFocusing | FocusingByStates;
+
+/** The whole lens moves away from the sensor; f, HH', P, h and D stay as they are. */
+export interface UnitFocusing {
+  readonly by: 'unit';
+  /** *m₀* at its closest setting. */
+  readonly closestMagnification: number;
+}
+
+/**
+ * Groups move inside, and of what happens on the way only two numbers are known: how close, and how large there.
+ *
+ * What they do not say is assumed: *HH'* and *P* stay, the barrel keeps its length, power grows evenly with *m₀*. Whether the
+ * entrance pupil or its ratio to *f* stays has to be chosen: `keeps`.
+ */
+export interface InternalFocusing {
+  readonly by: 'internal';
+  readonly closestMagnification: number;
+  /** *L*, sensor to subject, mm, at that magnification. */
+  readonly closestFocusDistance: number;
+  readonly keeps: 'entrance-pupil' | 'f-number';
+}
+
+/** Known at several settings, of which the first is infinity and magnifications grow: from a prescription, or measured. */
+export interface FocusingByStates {
+  readonly by: 'states';
+  readonly states: readonly FocusState[];
+}
+
+/** The lens at one of its settings. */
+export interface FocusState extends Readonly<
+  Named<
+    'focus-magnification' | 'focal-length' | 'principal-separation' | 'front-principal-depth' | 'pupil-magnification'
+  >
+> {
+  /** (f/D)/N: how far the f-number that counts here has drifted from the marked one; 1 at infinity. */
+  readonly fNumberDrift: number;
+}
+
+/** One setting of one lens: what the chain needs. */
+export interface LensInUse extends Readonly<
+  Named<
+    | 'focal-length'
+    | 'principal-separation'
+    | 'front-principal-depth'
+    | 'pupil-magnification'
+    | 'f-number'
+    | 'entrance-pupil'
+  >
+> {
+  /** From H' back to the lens's own flange, mm; negative where H' lies behind the flange. */
+  readonly flangeDepth: number;
+}
