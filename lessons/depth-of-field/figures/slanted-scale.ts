@@ -1,0 +1,68 @@
+import { roundStep } from '#site/controls/slider/rungs.ts';
+import { steadyScale, type Slab } from './layout.ts';
+
+/** How the sensor sees a point at an offset from the sharp plane: image over subject size there, and its blur on the sensor, mm. */
+export type Seen = (offset: number) => { readonly enlargement: number; readonly blur: number };
+
+const tilts = [45, 30, 20, 10, 5, 2, 1] as const;
+/** A mark's own line, pixels. */
+const pen = 1.75;
+
+/**
+ * The angle at which the scale leans towards the axis, degrees: such that with an everyday aperture the sharp part is about twenty
+ * times as long in the picture as the blur allowed. A slender cone needs a scale seen nearly end on.
+ */
+export function tiltFor({ usualDepth, usualCircle, magnification }: Slab): number {
+  const ideal = (Math.atan((22 * usualCircle) / (usualDepth * magnification)) * 180) / Math.PI;
+  return tilts.find((tilt) => tilt <= 1.25 * ideal) ?? 1;
+}
+
+/** The picture of the scale in a frame, pixels from its upper left corner, at a scale of its own; *spacing* is what a label needs. */
+export function slantedScale(slab: Slab, seen: Seen, width: number, height: number, spacing: number) {
+  const tilt = tiltFor(slab);
+  const rise = Math.tan((tilt * Math.PI) / 180);
+  const on = (offset: number) => offset * rise * seen(offset).enlargement;
+  const scale = steadyScale(slab.usualDepth * rise * slab.magnification, -2 * on(-slab.near), height, 0.35);
+  const pixels = scale.pixelsPerMillimetre;
+  const y = (offset: number) => height / 2 - on(offset) * pixels;
+  const perDepth = slab.magnification * rise * pixels;
+  const [fine, labelled] = [roundStep(7 / perDepth), roundStep(spacing / perDepth)];
+
+  /** Marks outwards from the sharp plane, until they leave the frame or perspective runs them together. */
+  function marks(side: 1 | -1) {
+    const marks = [];
+    for (let index = side === 1 ? 0 : 1, last = Infinity; index <= 150; index++) {
+      const offset = Number((side * index * fine).toPrecision(10));
+      if (offset <= -slab.entrancePupilDistance) break;
+      const middle = y(offset);
+      if (Math.abs(middle - height / 2) > height || Math.abs(middle - last) < 2) break;
+      last = middle;
+      const isLabelled = Math.abs(offset / labelled - Math.round(offset / labelled)) < 1e-6;
+      const { enlargement, blur } = seen(offset);
+      const spread = blur * pixels;
+      const length = ((isLabelled ? 0.6 : 0.34) * width * enlargement) / slab.magnification + spread;
+      const thick = pen + spread;
+      marks.push({
+        x: 0.56 * width - length / 2,
+        y: middle - thick / 2,
+        length,
+        thick,
+        round: spread / 2,
+        // What the half ellipse of the blurred line gains in width it loses in depth: the ink stays as much.
+        ink: Math.min(1, (4 * pen) / (Math.PI * thick)),
+        label: isLabelled && middle > spacing / 2 ? String(offset).replace('-', '−') : '',
+        labelY: middle + 0.16 * spacing,
+        offset,
+      });
+    }
+    return marks;
+  }
+
+  return {
+    tilt,
+    scale,
+    nearY: y(-slab.near),
+    farY: slab.far < Infinity ? y(slab.far) : -9,
+    marks: [...marks(-1), ...marks(1)],
+  };
+}
