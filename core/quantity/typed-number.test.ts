@@ -44,6 +44,7 @@ describe('typedNumber', () => {
     ['1 / 200', 1 / 200, 'fraction', ''],
     ['1/12 000', 1 / 12000, 'fraction', ''],
     ['1 1/2 in', 1.5, 'fraction', 'in'],
+    ['250 1/mm', 250, 'plain', '1/mm'],
     ['1½ in', 1.5, 'fraction', 'in'],
     ['-1½ in', -1.5, 'fraction', 'in'],
     ['2 100/200 in', 2.5, 'fraction', 'in'],

@@ -14,7 +14,7 @@ export type TypedNumber =
 
 /** What stands before the number, and what follows. In between a sign, the whole part of a mixed number, what divides. */
 const shape =
-  /^(?<lead>[^\d.,+-]*)(?<sign>[+-]?) ?(?:(?<whole>\d+) (?=\d+ ?\/))?(?<first>[\d.,]+)(?: ?(?<divider>[:/]) ?(?<second>[\d.,]+))? ?(?<unit>.*)$/;
+  /^(?<lead>[^\d.,+-]*)(?<sign>[+-]?) ?(?:(?<whole>\d+) (?=\d+ ?\/ ?\d))?(?<first>[\d.,]+)(?: ?(?<divider>[:/]) ?(?<second>[\d.,]+))? ?(?<unit>.*)$/;
 type Parts = Record<'lead' | 'sign' | 'first' | 'unit', string> &
   Record<'whole' | 'divider' | 'second', string | undefined>;
 

@@ -32,10 +32,7 @@ const units: Partial<Record<BaseUnit, readonly Unit[]>> = {
     ['mm/s', 1],
     ['m/s', 1000],
   ],
-  '1/mm': [
-    ['1/mm', 1],
-    ['lp/mm', 1],
-  ],
+  '1/mm': [['1/mm', 1]],
   stops: [
     ['stops', 1],
     ['EV', 1],
@@ -52,9 +49,11 @@ const writings: Partial<Record<Writing, (value: number) => readonly string[]>> =
 
 /** The same value written in every unit and way that a learner may use, decimal comma included. */
 export function spellings(name: QuantityName, value: number): readonly string[] {
-  const { base, writing } = quantityOf(name);
+  const { base, shown, writing } = quantityOf(name);
   const own = base === '' ? [['', 1] as const] : (units[base] ?? [[base, 1] as const]);
-  const inUnits = own.map(([unit, worth]) => `${digits(value / worth)} ${unit}`.trim());
+  // What is counted on a millimetre, pixels or line pairs, may be named.
+  const counted: readonly Unit[] = base === '1/mm' && shown !== base ? [[shown, 1]] : [];
+  const inUnits = [...own, ...counted].map(([unit, worth]) => `${digits(value / worth)} ${unit}`.trim());
   const all = base === '' ? (writings[writing]?.(value) ?? inUnits) : inUnits;
   return [...all, all[0]!.replace('.', ',')].filter((text) => !/^\d{1,3},\d{3}(?!\d)/.test(text));
 }
