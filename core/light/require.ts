@@ -1,0 +1,31 @@
+import { OutOfRange, requireNotNegative } from '#core/quantity/errors.ts';
+
+/** Throws {@link OutOfRange} unless *value* is an index of something no thinner than the air about it. */
+export function requireIndex(value: number): void {
+  if (!(value >= 1 && value < Infinity)) throw new OutOfRange('refractive-index', value, 'a finite number, 1 or above');
+}
+
+/** Throws {@link OutOfRange} unless *value* is an angle from 0 to π/2: of rays that meet the surface from outside. */
+export function requireIncidence(value: number): void {
+  requireNotNegative('incidence-angle', value);
+  if (value > Math.PI / 2) throw new OutOfRange('incidence-angle', value, 'at most a right angle');
+}
+
+/** Throws {@link OutOfRange} unless *value* is an angle from 0 to below π/2: inside a film, light never grazes. */
+export function requireRefraction(value: number): void {
+  requireNotNegative('refraction-angle', value);
+  if (value >= Math.PI / 2) throw new OutOfRange('refraction-angle', value, 'less than a right angle');
+}
+
+/** Throws {@link OutOfRange} unless *value* is a share from 0 to below *most*; *most* itself passes where it is below 1. */
+export function requireShare(quantity: 'reflectance', value: number, most: number): void {
+  if (!(value >= 0 && (value < most || (value === most && most < 1)))) {
+    throw new OutOfRange(quantity, value, `a share from 0 to ${most < 1 ? most : 'below 1'}`);
+  }
+}
+
+/** Throws {@link OutOfRange} unless *value* can count a band: bright ones at whole numbers, dark ones halfway. */
+export function requireOrder(value: number): void {
+  if (!(value >= 1 && value < Infinity))
+    throw new OutOfRange('interference-order', value, 'a finite number, 1 or above');
+}
