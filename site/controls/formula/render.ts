@@ -1,7 +1,7 @@
 import katex from 'katex';
 import type { Formula } from '#core/quantity/formula.ts';
 import { texOf } from '#core/quantity/glossary.ts';
-import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 
 /**
  * Formulas are rendered while the site is built; no formula engine travels to readers.
@@ -10,6 +10,7 @@ import type { QuantityName } from '#core/quantity/vocabulary.ts';
  * a text node in the HTML half and one in the MathML half, which the page rewrites in place as the reader drags.
  */
 const quantityMark = /\\q\{([a-z.-]+)\}/g;
+const quantityPower = /\\q\{([a-z.-]+)\}\^/g;
 const numberMark = /@([a-z.-]+)@/g;
 /** KaTeX repeats its source inside the MathML; readers have no use for it. */
 const texAnnotation = /<annotation encoding="application\/x-tex">.*?<\/annotation>/s;
@@ -25,8 +26,11 @@ export function symbolicFormula(tex: string): string {
  * *numbers* gives each quantity's text, with its unit.
  */
 export function numericFormula({ tex, gives }: Formula<never>, numbers: (id: QuantityName) => string): string {
-  const rightHandSide = tex.slice(tex.indexOf('=') + 1);
-  const marked = rightHandSide.replace(quantityMark, (_, id: string) => `\\text{@${id}@}`);
+  // Letters may stand side by side, numbers may not; and a power is that of the number with its unit.
+  const rightHandSide = tex.slice(tex.indexOf('=') + 1).replaceAll('\\,', '\\times ');
+  const marked = rightHandSide
+    .replace(quantityPower, (whole, id: QuantityName) => (quantityOf(id).base === '' ? whole : `\\left(\\q{${id}}\\right)^`))
+    .replace(quantityMark, (_, id: string) => `\\text{@${id}@}`);
   return render(`${letter(gives)} = ${marked} = \\text{@${gives}@}`)
     .replace(mathmlNumber, (_, id: QuantityName) => `<mtext data-number="${id}">${numbers(id)}</mtext>`)
     .replace(numberMark, (_, id: QuantityName) => `<span class="number" data-number="${id}">${numbers(id)}</span>`);

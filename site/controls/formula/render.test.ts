@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest';
+import { depthOfFieldFormula } from '#core/depth/depth-of-field.formula.ts';
+import { depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
+import { numericFormula, symbolicFormula } from './render.ts';
+
+/** The MathML half of a rendered formula as bare text. */
+function spoken(html: string): string {
+  return /<math.*?<\/math>/s.exec(html)![0].replaceAll(/<[^>]*>/g, '');
+}
+
+describe('a formula', () => {
+  it('in letters keeps them side by side, each marked with its quantity', () => {
+    const html = symbolicFormula(depthOfFieldCloseUpFormula.tex);
+    expect(spoken(html)).toBe('Tc=2\u2009c\u2009Nwm2');
+    expect(html).toContain('data-quantity="effective-f-number"');
+  });
+
+  it('in numbers has a sign between those that are multiplied, and a slot for each', () => {
+    const html = numericFormula(depthOfFieldCloseUpFormula, (id) => `<${id}>`.replaceAll(/[<>]/g, '|'));
+    expect(spoken(html)).toBe('Tc=2×|circle-of-confusion|×|effective-f-number||magnification|2=|depth-of-field-close-up|');
+    expect(html.match(/class="number" data-number=/g)).toHaveLength(4);
+  });
+
+  it('in numbers takes a unit to the power together with its number', () => {
+    const numbers = spoken(numericFormula(depthOfFieldFormula, (id) => (id === 'magnification' ? '0.5' : '6 mm')));
+    expect(numbers).toContain('0.52×(6 mm)2−(6 mm)2');
+  });
+});
