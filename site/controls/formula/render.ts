@@ -25,7 +25,7 @@ export function symbolicFormula(tex: string): string {
  * HTML with MathML of a formula with numbers put in: the letter on the left, the numbers in its place on the right, the result.
  * *numbers* gives each quantity's text, with its unit.
  */
-export function numericFormula({ tex, gives }: Formula<never>, numbers: (id: QuantityName) => string): string {
+export function numericFormula({ tex, gives }: Pick<Formula<never>, 'tex' | 'gives'>, numbers: (id: QuantityName) => string): string {
   // Letters may stand side by side, numbers may not; and a power is that of the number with its unit.
   const rightHandSide = tex.slice(tex.indexOf('=') + 1).replaceAll('\\,', '\\times ');
   const marked = rightHandSide
