@@ -35,7 +35,8 @@ describe('dimensions', () => {
   });
 
   it('too short for their value carry it on the left where that is asked for and there is room', () => {
-    const onLeft = (from: number) => stackDimensions([{ ...span('a', from, from + 10), beside: 'left' }], 14, 800)[0]!.labelX;
+    const onLeft = (from: number) =>
+      stackDimensions([{ ...span('a', from, from + 10), beside: 'left' }], 14, 800)[0]!.labelX;
     expect(onLeft(300)).toBeLessThan(300);
     expect(onLeft(20)).toBeGreaterThan(30);
   });

@@ -10,11 +10,6 @@ export interface Curve {
   };
 }
 
-export interface Marker {
-  readonly name: string;
-  readonly at: readonly [number, number];
-}
-
 export interface Span {
   readonly from: number;
   readonly to: number;

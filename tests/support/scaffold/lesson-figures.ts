@@ -59,3 +59,17 @@ export function checkFigure(slug: string): string {
 <Practice lesson="${slug}" {families} />
 `;
 }
+
+/** The script that brings figure and problems to life. */
+export const islands = `---
+/** The lesson's figure and problems, brought to life. */
+---
+
+<script>
+  import { enliven } from '#site/islands/enliven.ts';
+  import Bench from './Bench.svelte';
+  import Check from './Check.svelte';
+
+  enliven({ bench: Bench, check: Check });
+</script>
+`;

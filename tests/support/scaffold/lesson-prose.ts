@@ -7,25 +7,36 @@ export function prose(question: string, { name, path, formula }: FormulaFile): s
     question: `⟨… what is at stake, in two sentences⟩
 
 <Predict
-  client:visible
   question="⟨… a question to commit to⟩"
   options={['⟨… one⟩', '⟨… another⟩']}
   holds={0}
   shows="?"
   answer="⟨… why⟩"
 />`,
-    figure: `<Bench client:load />`,
+    figure: `<Island is="bench">
+  <Bench />
+</Island>`,
     idea: `⟨… the idea in plain words⟩ It now is <Live q="${formula.gives}" numbers={here} />.`,
     formula: `⟨… what the formula says⟩
 
 <Formula of={${name}Formula} numbers={here} />`,
-    example: `_⟨… the case, on the kit of the crate⟩_
+    example: `<Example>
 
-<Formula of={${name}Formula} numbers={example} still brief />`,
+<div class="crate-only">
+
+**⟨… the case, on the kit of the crate⟩**
+
+</div>
+
+<Formula of={${name}Formula} numbers={example} brief />
+
+</Example>`,
     'hands-on': `⟨… what to photograph, what to expect, how to measure whether it came true⟩`,
     check: `⟨… one sentence about the problems⟩
 
-<Check client:visible />
+<Island is="check">
+  <Check />
+</Island>
 <Workings families={families} />`,
     limits: `- **⟨… what was left out.⟩** ⟨… how much it matters⟩`,
     instructor: `⟨… minutes, what to have on the table⟩
@@ -46,13 +57,16 @@ leansOn: []
 import { ${name}Formula } from '#${path}';
 import Formula from '#site/controls/formula/Formula.astro';
 import Live from '#site/controls/formula/Live.astro';
-import Predict from '#site/controls/predict/Predict.svelte';
+import Predict from '#site/controls/predict/Predict.astro';
+import Island from '#site/islands/Island.astro';
+import Example from '#site/parts/Example.astro';
 import Part from '#site/parts/Part.astro';
 import StageSteps from '#site/parts/StageSteps.astro';
 import Workings from '#site/controls/practice/Workings.astro';
 import { bench } from './bench.svelte.ts';
 import Bench from './figures/Bench.svelte';
 import Check from './figures/Check.svelte';
+import Islands from './figures/Islands.astro';
 import { families } from './problems.ts';
 import { stage } from './stage.ts';
 
@@ -60,5 +74,7 @@ export const here = bench.at({});
 export const example = bench.at({});
 
 ${sections.join('\n\n')}
+
+<Islands />
 `;
 }

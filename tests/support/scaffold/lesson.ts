@@ -4,7 +4,7 @@ import { quantityOf } from '#core/quantity/vocabulary.ts';
 import { course } from '#site/course.ts';
 import { everyFormula, type FormulaFile } from '../every-formula.ts';
 import { root } from '../run.ts';
-import { benchFigure, checkFigure, drawing } from './lesson-figures.ts';
+import { benchFigure, checkFigure, drawing, islands } from './lesson-figures.ts';
 import { prose } from './lesson-prose.ts';
 import { Refusal, requireName, type Scaffold } from './scaffold.ts';
 
@@ -31,6 +31,7 @@ export async function lesson([slug = '', about = '']: readonly string[]): Promis
       [`${folder}/figures/Bench.svelte`]: benchFigure(file),
       [`${folder}/figures/Drawing.svelte`]: drawing(file),
       [`${folder}/figures/Check.svelte`]: checkFigure(slug),
+      [`${folder}/figures/Islands.astro`]: islands,
     },
     next: [
       `npm run dev, and open lessons/${slug}/: the figure already computes.`,
