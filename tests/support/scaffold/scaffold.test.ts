@@ -59,7 +59,9 @@ describe('the scaffold of an outside check', () => {
 describe('the scaffold of a lesson', () => {
   it('is what the contract of a lesson asks for', () => {
     const names = ['lesson.mdx', 'bench.svelte.ts', 'stage.ts', 'problems.ts'];
-    const figures = ['Bench', 'Drawing', 'Check'].map((name) => `figures/${name}.svelte`);
+    const figures = ['Bench.svelte', 'Drawing.svelte', 'Check.svelte', 'Islands.astro'].map(
+      (name) => `figures/${name}`,
+    );
     expect(Object.keys(begun.files)).toEqual([...names, ...figures].map((name) => `lessons/focusing-close/${name}`));
   });
 
