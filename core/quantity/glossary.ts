@@ -98,6 +98,8 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   sway: entry(String.raw`\sigma`, 'standard deviation of the movement along the axis'),
   'sideways-speed': entry('v_s', 'of the camera across the axis'),
   'subject-speed': entry('v', 'of the subject across the axis'),
+  'swing-period': entry('', 'once to and fro, of what swings in the wind or beats its wings'),
+  'swing-amplitude': entry('', 'from the middle of a swing to one end'),
   'motion-blur': entry('', 'length on the sensor of the streak that movement leaves'),
   'keeper-share': entry('', 'share of frames in focus'),
   'keeper-frames': entry('', 'frames to take for one keeper'),

@@ -126,6 +126,8 @@ const rows = {
   sway: row('σ', 'mm', 0.001, 100),
   'sideways-speed': row('v_s', 'mm/s', 0.001, 1000),
   'subject-speed': row('v', 'mm/s', 0.001, 50000),
+  'swing-period': row('', 's', 0.0005, 60),
+  'swing-amplitude': row('', 'mm', 0.01, 1000),
   'motion-blur': row('', 'mm', 0, 1000, { shown: 'µm' }),
   'keeper-share': row('', '', 0, 1, { writing: 'share', shown: '%' }),
   'keeper-frames': row('', '', 1, 10000, { writing: 'whole' }),

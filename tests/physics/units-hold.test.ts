@@ -26,6 +26,8 @@ const whenLengthsDouble: Record<BaseUnit, number> = {
 /** Formulas that contain a fixed length, each with the reason. */
 const fixedLength: Record<string, string> = {
   cropFactor: 'compares with a frame of 36 × 24 mm',
+  electrons: 'counts the photons on a square millimetre',
+  isoAtFullWell: 'counts the photons on a square millimetre',
 };
 
 function answerOf(formula: AnyFormula, values: Record<string, number>): number | undefined {

@@ -1,0 +1,93 @@
+import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
+import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.formula.ts';
+import { entrancePupil } from '#core/gaussian/entrance-pupil.formula.ts';
+import { farLimit } from './far-limit.formula.ts';
+import { magnificationAfterStep } from './magnification-after-step.ts';
+import { nearLimit } from './near-limit.formula.ts';
+import { requireOverlap } from './overlap.ts';
+
+/** A stack taken by racking a lens as a whole, the camera standing still, from near to far. */
+export interface FocusRingStack {
+  /** *f*, mm, above 0 */
+  readonly focalLength: number;
+  /** *N*, above 0; the pupil keeps its diameter f/N */
+  readonly fNumber: number;
+  /** *P*, the lens as it stands, above 0 */
+  readonly pupilMagnification: number;
+  /** *c*, mm, above 0 */
+  readonly circleOfConfusion: number;
+  /** *m*, in the sharp plane of the first and nearest frame, above 0; its near limit lies on the nearest part of the subject */
+  readonly magnification: number;
+  /** *Z*, mm, above 0 and finite */
+  readonly subjectDepth: number;
+  /** Share of a frame's depth that the next one has in common with it; below 1 */
+  readonly overlap: number;
+}
+
+/** One frame. Places in mm along the axis, counted from the nearest part of the subject away from the lens. */
+export interface FocusedFrame {
+  readonly magnification: number;
+  readonly plane: number;
+  readonly near: number;
+  readonly far: number;
+}
+
+const mostFrames = 10000;
+/** What a frame may leave over, as a part of the depth, without another being taken for it. */
+const rounding = 1e-9;
+
+/**
+ * The frames of a stack on a focusing ring. Each has its own magnification and depth, so they are counted one by one.
+ *
+ * @param stack see {@link FocusRingStack}
+ * @returns the frames from near to far; the last reaches the far end of the subject or past it
+ * @throws OutOfRange for what lies outside, for a frame of infinite depth, and for more than 10000 frames
+ *
+ * Assumes a lens that moves as a whole. One that focuses inside needs its maker's data. See [README](README.md#focusing-by-the-ring).
+ */
+export function focusRingPlan(stack: FocusRingStack): readonly FocusedFrame[] {
+  const { magnification, subjectDepth, overlap } = stack;
+  requireOverlap(overlap);
+  requirePositive('subject-depth', subjectDepth);
+  const offset = nearLimit(seenAt(stack, magnification));
+  const frames = [frameAt(stack, 0, offset)];
+  for (let last = frames[0]!; last.far < subjectDepth * (1 - rounding); frames.push(last)) {
+    if (frames.length === mostFrames) throw new OutOfRange('frame-count', Infinity, `at most ${mostFrames} frames`);
+    last = frameFrom(stack, last.near + (last.far - last.near) * (1 - overlap), last, offset);
+  }
+  return frames;
+}
+
+function seenAt(stack: FocusRingStack, magnification: number) {
+  const lens = { ...stack, magnification };
+  return { ...lens, entrancePupil: entrancePupil(lens), entrancePupilDistance: entrancePupilDistance(lens) };
+}
+
+/** The lens with its sharp plane a step behind the first one. */
+function seenAfter(stack: FocusRingStack, step: number) {
+  return seenAt(stack, step === 0 ? stack.magnification : magnificationAfterStep({ ...stack, step }));
+}
+
+/** The frame whose sharp plane lies a step behind the first one's, which lies *offset* behind the nearest part. */
+function frameAt(stack: FocusRingStack, step: number, offset: number): FocusedFrame {
+  const seen = seenAfter(stack, step);
+  const plane = offset + step;
+  const far = plane + farLimit(seen);
+  if (far === Infinity)
+    throw new OutOfRange('depth-of-field', Infinity, 'a finite depth: one frame shows all the rest');
+  return { magnification: seen.magnification, plane, near: plane - nearLimit(seen), far };
+}
+
+/** The frame whose near limit lies at *near*. That place moves steadily away with the sharp plane, so it is closed in on. */
+function frameFrom(stack: FocusRingStack, near: number, last: FocusedFrame, offset: number): FocusedFrame {
+  const isShort = (step: number) => offset + step - nearLimit(seenAfter(stack, step)) < near;
+  let low = last.plane - offset;
+  let reach = near - last.near;
+  while (isShort(low + reach)) reach *= 2;
+  let high = low + reach;
+  for (let middle = (low + high) / 2; middle > low && middle < high; middle = (low + high) / 2) {
+    if (isShort(middle)) low = middle;
+    else high = middle;
+  }
+  return frameAt(stack, high, offset);
+}

@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
+import { closeTo } from '#tests/support/close-to.ts';
+import { erf } from './erf.ts';
+import { keeperShare } from './keeper-share.ts';
+
+const camera = { nearLimit: 0.4, farLimit: 0.6, sway: 0.5 };
+
+describe('keeperShare', () => {
+  it('is 0.683 for limits of one standard deviation', () => {
+    expect(keeperShare({ nearLimit: 1, farLimit: 1, sway: 1 })).toEqual(
+      closeTo(0.682689492137, { absolute: 1e-12, because: 'known to twelve decimals' }),
+    );
+  });
+
+  it('is erf(T/(2√2 σ)) for equal limits', () => {
+    expect(keeperShare({ nearLimit: 0.5, farLimit: 0.5, sway: 0.7 })).toEqual(
+      closeTo(erf(1 / (2 * Math.SQRT2 * 0.7)), { relative: 1e-15, because: 'one rounding' }),
+    );
+  });
+
+  it('grows with either limit and falls as the sway grows', () => {
+    expect(keeperShare({ ...camera, nearLimit: 0.5 })).toBeGreaterThan(keeperShare(camera));
+    expect(keeperShare({ ...camera, farLimit: 0.7 })).toBeGreaterThan(keeperShare(camera));
+    expect(keeperShare({ ...camera, sway: 0.6 })).toBeLessThan(keeperShare(camera));
+  });
+
+  it('tends to depth over √(2π) σ where the camera sways far', () => {
+    expect(keeperShare({ ...camera, sway: 1e4 })).toEqual(
+      closeTo(1 / Math.sqrt(2 * Math.PI) / 1e4, { relative: 1e-8, because: 'the bell is flat over the depth' }),
+    );
+  });
+
+  it('refuses an infinite far limit by name', () => {
+    expect(() => keeperShare({ ...camera, farLimit: Infinity })).toThrow(OutOfRange);
+    expect(() => keeperShare({ ...camera, farLimit: Infinity })).toThrow(/far-limit is Infinity/);
+    expect(() => keeperShare({ ...camera, sway: 0 })).toThrow(/sway is 0/);
+  });
+});

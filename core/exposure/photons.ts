@@ -1,0 +1,46 @@
+import { requirePositive } from '#core/quantity/errors.ts';
+
+/** Planck's constant, J s: exact by definition (SI, 2019). */
+const planck = 6.62607015e-34;
+/** Of the light that defines the candela, Hz, and its luminous efficacy, lm/W: exact by definition (SI, 1979 and 2019). */
+const definingFrequency = 540e12;
+const definingEfficacy = 683;
+const squareMillimetresInSquareMetre = 1e6;
+
+/**
+ * Photons on a square millimetre for one lux second of light at 540 THz, about 555 nm: 1/(683 lm/W · h · 540 THz) to the square metre.
+ *
+ * White light has more of them, 1.1 · 10¹⁰, since the eye hardly sees its ends; a pixel's colour filter takes those away again.
+ */
+export const photonsPerLuxSecond = 1 / (definingEfficacy * planck * definingFrequency) / squareMillimetresInSquareMetre;
+
+/** Exposure, lx s, that saturates a camera set to ISO 1: S = 78/H. ISO 12232, saturation-based speed (from memory). */
+export const saturationAtIso1 = 78;
+
+/** Exposure, lx s, of a mid-tone at ISO 1: S = 10/H. ISO 12232, standard output sensitivity (from memory). */
+export const midToneAtIso1 = 10;
+
+/** Exposure on the sensor that an ISO has for its mid-tone, lx s. Throws OutOfRange for an ISO not finite and above zero. */
+export function midToneExposure(iso: number): number {
+  return midToneAtIso1 / requirePositive('iso', iso);
+}
+
+/** Exposure on the sensor that an ISO has for the brightest tone it still tells apart, lx s. Throws as {@link midToneExposure}. */
+export function saturationExposure(iso: number): number {
+  return saturationAtIso1 / requirePositive('iso', iso);
+}
+
+/**
+ * A pixel to reckon with where nobody has measured the camera's own. Assumptions, of the right order and no more: they stand
+ * on pages where they are used, to be changed there.
+ *
+ * Source: common practice, from memory: values that measurements by EMVA Standard 1288 of current sensors spread about.
+ */
+export const assumedPixel = {
+  /** *η*, behind a colour filter, at the filter's best. */
+  quantumEfficiency: 0.5,
+  /** Electrons, at middle ISO settings. */
+  readNoise: 3,
+  /** Electrons held by each square micrometre: 57600 on a pixel of 6 µm. */
+  fullWellPerSquareMicrometre: 1600,
+} as const;
