@@ -73,6 +73,51 @@ export { magnificationOffPlane } from './depth/magnification-off-plane.ts';
 export { nearLimit, nearLimitFormula } from './depth/near-limit.formula.ts';
 export { waveDepth, waveDepthFormula } from './depth/wave-depth.formula.ts';
 
+export { ballIlluminance, type Ball } from './light/ball-illuminance.ts';
+export {
+  ballRadiusFromCatchlight,
+  ballRadiusFromCatchlightFormula,
+} from './light/ball-radius-from-catchlight.formula.ts';
+export { brightFilmThickness, brightFilmThicknessFormula } from './light/bright-film-thickness.formula.ts';
+export { brightWavelength, brightWavelengthFormula } from './light/bright-wavelength.formula.ts';
+export {
+  cameraFarAhead,
+  catchlightOutline,
+  catchlightPoint,
+  type CameraPlace,
+  type CatchlightPoint,
+} from './light/catchlight-outline.ts';
+export { catchlightWidthParaxial, catchlightWidthParaxialFormula } from './light/catchlight-width-paraxial.formula.ts';
+export { catchlightWidth } from './light/catchlight-width.ts';
+export { convexMirrorImage, type BeforeMirror, type MirrorImage } from './light/convex-mirror.ts';
+export { diffuserDistance, diffuserDistanceFormula } from './light/diffuser-distance.formula.ts';
+export {
+  filmReflectanceOfTwoBeams,
+  filmReflectanceOfTwoBeamsFormula,
+} from './light/film-reflectance-of-two-beams.formula.ts';
+export { filmReflectance, filmReflectanceFormula } from './light/film-reflectance.formula.ts';
+export type { DiscSource, FlatSource, RectangleSource } from './light/flat-source.ts';
+export { illuminanceFrom } from './light/illuminance-from.ts';
+export { daylight, equalEnergy, type Illuminant } from './light/illuminants.ts';
+export { penumbra, penumbraFormula } from './light/penumbra.formula.ts';
+export type { SurfaceElement } from './light/polygon-illuminance.ts';
+export { refractionAngle, refractionAngleFormula } from './light/refraction-angle.formula.ts';
+export {
+  mostReflected,
+  soapFilmColour,
+  soapFilmReflectance,
+  type Film,
+  type FilmColour,
+  type FilmView,
+} from './light/soap-film-colour.ts';
+export { sourceAngle, sourceAngleFormula } from './light/source-angle.formula.ts';
+export { encodedSrgb, isShowable, linearSrgb, luminanceOf, showable, type Rgb } from './light/srgb.ts';
+export { surfaceReflectanceP, surfaceReflectancePFormula } from './light/surface-reflectance-p.formula.ts';
+export { surfaceReflectanceS, surfaceReflectanceSFormula } from './light/surface-reflectance-s.formula.ts';
+export { tristimulus, type Tristimulus } from './light/tristimulus.ts';
+export type { Vector } from './light/vector.ts';
+export { wedgeFilmThickness, type WedgeFilm } from './light/wedge-film.ts';
+
 export { practiceText, readPracticeText, type PracticeAddress, type PracticeReading } from './practice/address.ts';
 export {
   markAttempt,

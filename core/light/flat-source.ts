@@ -1,0 +1,64 @@
+import { requireFinite, requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
+import { across, cross, direction, dot, scaled, sum, type Vector } from './vector.ts';
+
+interface Placed {
+  /** The middle of the lit surface, mm. */
+  readonly centre: Vector;
+  /** Whither it shines: a direction of any length. The back is dark. */
+  readonly facing: Vector;
+  /** *L_v*, the same all over it and in all directions: a diffuser's; cd/m², 0 or above. */
+  readonly luminance: number;
+}
+
+/** A round light: a bowl, a lamp's diffuser. */
+export interface DiscSource extends Placed {
+  readonly shape: 'disc';
+  /** *S_w*, its diameter, mm, above 0. */
+  readonly sourceSize: number;
+}
+
+/** A rectangular light: a soft box, a window, a card. */
+export interface RectangleSource extends Placed {
+  readonly shape: 'rectangle';
+  /** *S_w*, mm, above 0. */
+  readonly sourceSize: number;
+  /** Its other side, mm, above 0. */
+  readonly height: number;
+  /** Along which its height runs, as far as the facing allows: a direction of any length. Straight up unless said otherwise. */
+  readonly up?: Vector;
+}
+
+/** A flat, evenly lit, diffusing surface that shines to one side. */
+export type FlatSource = DiscSource | RectangleSource;
+
+/** Two directions in the lit surface, square to each other; *first* × *second* points out of its dark back. */
+export interface SourceAxes {
+  readonly first: Vector;
+  readonly second: Vector;
+  readonly back: Vector;
+}
+
+/** The axes of a source: across and up of a rectangle, any two of a disc. Throws OutOfRange for a source that is none. */
+export function sourceAxes(source: FlatSource): SourceAxes {
+  for (const coordinate of source.centre) requireFinite('flash-distance', coordinate);
+  requirePositive('source-size', source.sourceSize);
+  requireNotNegative('luminance', source.luminance);
+  if (source.shape === 'rectangle') requirePositive('source-size', source.height);
+  const facing = direction(source.facing);
+  const up = (source.shape === 'rectangle' && source.up) || ([0, 1, 0] as const);
+  const second = across(facing, direction(up));
+  return { first: cross(facing, second), second, back: scaled(facing, -1) };
+}
+
+/** The four corners of a rectangle, in the turn that its axes give. */
+export function cornersOf(source: RectangleSource): readonly Vector[] {
+  const { first, second } = sourceAxes(source);
+  const corner = (across: number, along: number) =>
+    sum(sum(source.centre, first, (across * source.sourceSize) / 2), second, (along * source.height) / 2);
+  return [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)];
+}
+
+/** True where a point lies before the lit side of a source. */
+export function isBefore(source: FlatSource, point: Vector): boolean {
+  return dot(sum(point, source.centre, -1), source.facing) > 0;
+}
