@@ -62,16 +62,106 @@ export { combinedDepth } from './depth/combined-depth.ts';
 export { defocusBlur, type PointOffPlane } from './depth/defocus-blur.ts';
 export { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from './depth/depth-of-field-close-up.formula.ts';
 export { depthOfField, depthOfFieldFormula } from './depth/depth-of-field.formula.ts';
+export { edgeShift, edgeShiftFormula } from './depth/edge-shift.formula.ts';
 export { entrancePupilForBlur } from './depth/entrance-pupil-for-blur.ts';
 export { farLimit, farLimitFormula } from './depth/far-limit.formula.ts';
+export { focusRingPlan, type FocusRingStack, type FocusedFrame } from './depth/focus-ring-plan.ts';
+export { frameCount, frameCountFormula } from './depth/frame-count.formula.ts';
+export { frameStep, frameStepFormula } from './depth/frame-step.formula.ts';
+export { framesInTime, framesLost, type StackPace } from './depth/frames-in-time.ts';
+export { hiddenBand, hiddenBandFormula } from './depth/hidden-band.formula.ts';
 export {
   hyperfocalDistanceFromPupil,
   hyperfocalDistanceFromPupilFormula,
 } from './depth/hyperfocal-distance-from-pupil.formula.ts';
 export { hyperfocalDistance, hyperfocalDistanceFormula } from './depth/hyperfocal-distance.formula.ts';
+export { magnificationAfterStep, type BeforeStep } from './depth/magnification-after-step.ts';
 export { magnificationOffPlane } from './depth/magnification-off-plane.ts';
 export { nearLimit, nearLimitFormula } from './depth/near-limit.formula.ts';
+export { railPlan, type RailStack, type RailPlan } from './depth/rail-plan.ts';
+export { scaleBetweenFocusSettings, type TwoFocusSettings } from './depth/scale-between-focus-settings.ts';
+export { scaleChangeFocusing, scaleChangeFocusingFormula } from './depth/scale-change-focusing.formula.ts';
+export { scaleChangeOnRail, scaleChangeOnRailFormula } from './depth/scale-change-on-rail.formula.ts';
+export { stackTime, stackTimeFormula } from './depth/stack-time.formula.ts';
+export { stackTravel, stackTravelFormula } from './depth/stack-travel.formula.ts';
+export { subjectDepthOfTilt, subjectDepthOfTiltFormula } from './depth/subject-depth-of-tilt.formula.ts';
 export { waveDepth, waveDepthFormula } from './depth/wave-depth.formula.ts';
+
+export { ambientShare, ambientShareFormula } from './exposure/ambient-share.formula.ts';
+export { combinedMotionBlur } from './exposure/combined-motion-blur.ts';
+export {
+  effectiveFNumberFromGuideNumber,
+  effectiveFNumberFromGuideNumberFormula,
+} from './exposure/effective-f-number-from-guide-number.formula.ts';
+export { electrons, electronsFormula } from './exposure/electrons.formula.ts';
+export { erf } from './exposure/erf.ts';
+export {
+  exposureTimeFromIlluminance,
+  exposureTimeFromIlluminanceFormula,
+} from './exposure/exposure-time-from-illuminance.formula.ts';
+export {
+  exposureTimeFromLuminance,
+  exposureTimeFromLuminanceFormula,
+} from './exposure/exposure-time-from-luminance.formula.ts';
+export { exposureValue, exposureValueFormula } from './exposure/exposure-value.formula.ts';
+export { fNumberForFlash, fNumberForFlashFormula } from './exposure/f-number-for-flash.formula.ts';
+export { flashPowerForFNumber, flashPowerForFNumberFormula } from './exposure/flash-power-for-f-number.formula.ts';
+export { keeperChance, framesForChance } from './exposure/frames-for-chance.ts';
+export {
+  illuminanceByInverseSquare,
+  illuminanceByInverseSquareFormula,
+} from './exposure/illuminance-by-inverse-square.formula.ts';
+export { illuminanceFromDisc, illuminanceFromDiscFormula } from './exposure/illuminance-from-disc.formula.ts';
+export { isoAtFullWell, isoAtFullWellFormula } from './exposure/iso-at-full-well.formula.ts';
+export { isoFromLuminance, isoFromLuminanceFormula } from './exposure/iso-from-luminance.formula.ts';
+export { keeperFrames, keeperFramesFormula } from './exposure/keeper-frames.formula.ts';
+export { keeperShare, type Swaying } from './exposure/keeper-share.ts';
+export { lightValue, lightValueFormula } from './exposure/light-value.formula.ts';
+export { lensFactor, luminousExposure, type ExposedSurface } from './exposure/luminous-exposure.ts';
+export { meteredLuminance, meteredLuminanceFormula } from './exposure/metered-luminance.formula.ts';
+export {
+  reflectedLightConstants,
+  flatReceptorConstants,
+  domeReceptorConstants,
+  agreedReflectance,
+  type MeteringConstant,
+} from './exposure/metering-constants.ts';
+export { motionBlurOfSubject, motionBlurOfSubjectFormula } from './exposure/motion-blur-of-subject.formula.ts';
+export { motionBlurSideways, motionBlurSidewaysFormula } from './exposure/motion-blur-sideways.formula.ts';
+export { motionBlurTurning, type TurningCamera } from './exposure/motion-blur-turning.ts';
+export {
+  motionBlurTurningAboutPupil,
+  motionBlurTurningAboutPupilFormula,
+} from './exposure/motion-blur-turning-about-pupil.formula.ts';
+export {
+  motionBlurTurningAboutSensor,
+  motionBlurTurningAboutSensorFormula,
+} from './exposure/motion-blur-turning-about-sensor.formula.ts';
+export {
+  photonsPerLuxSecond,
+  saturationAtIso1,
+  midToneAtIso1,
+  midToneExposure,
+  saturationExposure,
+  assumedPixel,
+} from './exposure/photons.ts';
+export {
+  shutterTimeWithFlash,
+  ambientUnderexposure,
+  movementUnderFlash,
+  type MovementUnderFlash,
+} from './exposure/shutter-with-flash.ts';
+export { signalToNoise, signalToNoiseFormula } from './exposure/signal-to-noise.formula.ts';
+export { slowestExposureTime, slowestExposureTimeFormula } from './exposure/slowest-exposure-time.formula.ts';
+export {
+  apertureValue,
+  fNumberOfApertureValue,
+  timeValue,
+  exposureTimeOfTimeValue,
+  timeForLightLoss,
+} from './exposure/stops.ts';
+export { subjectSpeedOfSwing, subjectSpeedOfSwingFormula } from './exposure/subject-speed-of-swing.formula.ts';
+export { swingDuring, type SwingInExposure } from './exposure/swing.ts';
 
 export { ballIlluminance, type Ball } from './light/ball-illuminance.ts';
 export {
@@ -231,6 +321,28 @@ export {
 export { objectivePoints, type ObjectivePoints } from './rig/objective-points.ts';
 export { type Part } from './rig/part.ts';
 export { type ApertureControl, type Element, type Rig } from './rig/rig.ts';
+export {
+  exactRay,
+  heightAt,
+  outline,
+  type OpenStop,
+  type Place,
+  type RayLoss,
+  type TracedRay,
+} from './rig/exact-trace.ts';
+export { FaultyPrescription, requirePrescription } from './rig/faulty-prescription.ts';
+export { lensOfPrescription } from './rig/lens-of-prescription.ts';
+export {
+  glassPoints,
+  glassPupils,
+  imageThrough,
+  type GlassImage,
+  type GlassPoints,
+  type GlassPupils,
+} from './rig/paraxial-trace.ts';
+export { surfacesAt, type FocusSetting, type Prescription, type Surface } from './rig/prescription.ts';
+export { rayFan, shareThrough } from './rig/ray-fan.ts';
+export { reversedPrescription } from './rig/reversed-prescription.ts';
 export { solveRig } from './rig/solve.ts';
 export { sharpPlaneWords, type RigAtInfinity, type SharpRig, type SolvedRig } from './rig/solved-rig.ts';
 export { stopsOf, type Stop } from './rig/stops.ts';
@@ -252,6 +364,7 @@ export { firstDarkRing, airyDiameter, airyDiameterFormula } from './wave/airy-di
 export { airyIntensity, encircledEnergy, opticalRadius, type InAiryPattern } from './wave/airy-pattern.ts';
 export { airyProfile, type RadialProfile } from './wave/airy-profile.ts';
 export { airyRings, type AiryRings } from './wave/airy-rings.ts';
+export { airyTable, type AiryTable } from './wave/airy-table.ts';
 export { besselJ0, besselJ1 } from './wave/bessel.ts';
 export { bestEffectiveFNumber, bestEffectiveFNumberFormula } from './wave/best-effective-f-number.formula.ts';
 export { bestFNumber, worstContrast, type BestFNumber, type DepthAtFrequency } from './wave/best-f-number.ts';

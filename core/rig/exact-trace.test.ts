@@ -1,0 +1,103 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { closeTo } from '#tests/support/close-to.ts';
+import { exactRay, heightAt, outline, type Place } from './exact-trace.ts';
+import type { Surface } from './prescription.ts';
+
+const rounding = { absolute: 1e-12, because: 'rounding of lengths of some 10 mm' };
+const ball: readonly Surface[] = [
+  { radius: 10, thickness: 20, index: 1.5 },
+  { radius: -10, thickness: 0, index: 1 },
+];
+const window: readonly Surface[] = [
+  { radius: Infinity, thickness: 6, index: 1.5 },
+  { radius: Infinity, thickness: 0, index: 1 },
+];
+
+describe('exactRay', () => {
+  it('shifts a ray through a plate as Snell says, and leaves its direction alone', () => {
+    const angle = 0.5;
+    const { path, angle: behind, lost } = exactRay(window, { z: 0, y: 0 }, angle);
+    expect(lost).toBeNull();
+    expect(behind).toEqual(closeTo(angle, rounding));
+    expect(path.at(-1)).toEqual({ z: 6, y: closeTo(6 * Math.tan(Math.asin(Math.sin(angle) / 1.5)), rounding) });
+  });
+
+  it('turns a ray in a ball twice by i − i′, which the geometry of the circle demands', () => {
+    for (const height of [1, 5, 9, -7]) {
+      const { angle, path } = exactRay(ball, { z: -5, y: height }, 0);
+      const incidence = Math.asin(height / 10);
+      expect(angle).toEqual(closeTo(-2 * (incidence - Math.asin(height / 15)), rounding));
+      for (const { z, y } of path.slice(1)) expect(Math.hypot(z - 10, y)).toEqual(closeTo(10, rounding));
+    }
+  });
+
+  it('sends every ray from a ball’s aplanatic point as if from one point, however wide', () => {
+    // Inside glass of radius r and index n, r/n from the middle, seen from r n: the same for all angles, not only small ones.
+    const [radius, index] = [10, 1.5];
+    const surface: readonly Surface[] = [
+      { radius: Infinity, thickness: radius + radius / index, index },
+      { radius: -radius, thickness: 0, index: 1 },
+    ];
+    fc.assert(
+      fc.property(fc.double({ min: -1.2, max: 1.2, noNaN: true }), (inside) => {
+        if (Math.abs(inside) < 1e-3) return;
+        // Started at the point itself, in the glass: the flat surface is met at once, and without air before it does nothing.
+        const from: Place = { z: 0, y: 0 };
+        const { path, angle } = exactRay(
+          surface,
+          from,
+          Math.asin(index * Math.sin(inside) > 1 ? 1 : index * Math.sin(inside)),
+        );
+        if (Math.abs(index * Math.sin(inside)) >= 1) return;
+        const last = path.at(-1) as Place;
+        const meetsAxis = last.z - last.y / Math.tan(angle);
+        const seenFrom = radius + radius / index - radius - radius * index;
+        expect(meetsAxis).toEqual(closeTo(seenFrom, { absolute: 1e-8, because: 'small angles divide small heights' }));
+      }),
+      { seed: 41, numRuns: 200 },
+    );
+  });
+
+  it('says on what a ray is lost, and where it got to', () => {
+    const narrow = ball.map((surface) => ({ ...surface, clearAperture: 8 }));
+    expect(exactRay(ball, { z: -5, y: 11 }, 0)).toMatchObject({
+      lost: { surface: 0, why: 'missed' },
+      path: [{ y: 11 }],
+    });
+    expect(exactRay(narrow, { z: -5, y: 5 }, 0).lost).toEqual({ surface: 0, why: 'clear aperture' });
+    expect(exactRay(ball, { z: -5, y: 5 }, 0, { surface: 0, diameter: 8 }).lost).toEqual({ surface: 0, why: 'stop' });
+    expect(exactRay(ball, { z: -5, y: 3.9 }, 0, { surface: 0, diameter: 8 }).lost).toBeNull();
+    const steep: readonly Surface[] = [
+      { radius: Infinity, thickness: 12, index: 1.5 },
+      { radius: -10, thickness: 0, index: 1 },
+    ];
+    expect(exactRay(steep, { z: -1, y: 8 }, 0).lost).toEqual({ surface: 1, why: 'total reflection' });
+  });
+
+  it('sees a flat surface as the limit of an ever flatter one', () => {
+    const nearly = window.map((surface) => ({ ...surface, radius: 1e12 }));
+    const [flat, curved] = [window, nearly].map((surfaces) => exactRay(surfaces, { z: -3, y: 2 }, 0.3));
+    expect(curved!.angle).toEqual(closeTo(flat!.angle, { absolute: 1e-11, because: 'a curvature of 1e-12/mm' }));
+  });
+});
+
+describe('heightAt', () => {
+  it('runs straight on behind the last surface', () => {
+    expect(heightAt({ path: [{ z: 5, y: 2 }], angle: Math.atan(-0.1), lost: null }, 25)).toEqual(closeTo(0, rounding));
+  });
+});
+
+describe('outline', () => {
+  it('runs from rim to rim through the vertex, on the circle', () => {
+    const places = outline({ radius: 13, thickness: 0, index: 1 }, 100, 10, 5);
+    expect(places).toHaveLength(5);
+    expect(places[0]).toEqual({ z: 101, y: -5 });
+    expect(places[2]).toEqual({ z: 100, y: 0 });
+    for (const { z, y } of places) expect(Math.hypot(z - 113, y)).toEqual(closeTo(13, rounding));
+  });
+
+  it('ends where the sphere ends', () => {
+    expect(outline({ radius: -13, thickness: 0, index: 1 }, 0, 40)[0]).toEqual({ z: -13, y: -13 });
+  });
+});

@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
+import { closeTo } from '#tests/support/close-to.ts';
+import { prescriptions } from '#tests/support/prescriptions.ts';
+import { FaultyPrescription } from './faulty-prescription.ts';
+import { closestMagnification, stateAt } from './lens-in-use.ts';
+import { lensOfPrescription } from './lens-of-prescription.ts';
+import { glassPoints } from './paraxial-trace.ts';
+import { surfacesAt } from './prescription.ts';
+
+const mount = { registerDistance: 30, apertureControl: 'camera' } as const;
+const macro = prescriptions['macro-60-us-5751485'];
+
+describe('lensOfPrescription', () => {
+  it('is 60 mm at infinity and 49.4 mm at life size for the macro lens of a patent', () => {
+    const lens = lensOfPrescription(macro, mount);
+    expect(lens.focalLength).toEqual(closeTo(59.9998, { absolute: 5e-5, because: 'printed to four decimals' }));
+    expect(closestMagnification(lens)).toEqual(closeTo(1, { absolute: 1e-5, because: 'spacings of five decimals' }));
+    const close = stateAt(lens, closestMagnification(lens));
+    expect(close.focalLength).toEqual(closeTo(49.42733, { absolute: 1e-5, because: 'computed to five decimals' }));
+  });
+
+  it('has 1/f move evenly with m₀ in that lens, within 0.004 %: what is assumed where only two numbers are known', () => {
+    const lens = lensOfPrescription(macro, mount);
+    const [far, near] = [stateAt(lens, 0).focalLength, stateAt(lens, closestMagnification(lens)).focalLength];
+    const evenly = 2 / (1 / far + 1 / near);
+    expect(stateAt(lens, 0.5).focalLength).toEqual(closeTo(evenly, { relative: 4e-5, because: 'stated' }));
+  });
+
+  it('lets f/D drift from the marked f-number while the iris keeps its diameter', () => {
+    const lens = lensOfPrescription(macro, mount);
+    expect(stateAt(lens, 0).fNumberDrift).toBe(1);
+    // N_w 4.88179 at life size and 2.82 marked, with P 0.807841 there.
+    const drift = 4.88179 / 2.82 / (1 + 1 / 0.807841);
+    const close = stateAt(lens, closestMagnification(lens));
+    expect(close.fNumberDrift).toEqual(
+      closeTo(drift, { relative: 1e-4, because: 'f/2.82 is printed to three figures' }),
+    );
+  });
+
+  it('is between settings close to what the surfaces themselves say there', () => {
+    const lens = lensOfPrescription(macro, mount);
+    const { focalLength, frontPrincipal } = glassPoints(surfacesAt(macro, 0.3));
+    const between = stateAt(lens, 0.3);
+    expect(between.focalLength).toEqual(closeTo(focalLength, { relative: 1e-3, because: 'two ways to interpolate' }));
+    expect(between.frontPrincipalDepth).toEqual(closeTo(frontPrincipal, { absolute: 0.1, because: 'two ways' }));
+  });
+
+  it('is focused as a whole where it has one setting only', () => {
+    const lens = lensOfPrescription(prescriptions['triplet-50'], { ...mount, closestMagnification: 0.2 });
+    expect(lens.focusing).toEqual({ by: 'unit', closestMagnification: 0.2 });
+    expect(closestMagnification(lensOfPrescription(prescriptions['triplet-50'], mount))).toBe(0);
+  });
+
+  it('refuses what is no lens, and one that forms no picture, by name', () => {
+    expect(() => lensOfPrescription({ surfaces: [], stop: 0 }, mount)).toThrow(FaultyPrescription);
+    const spreading = {
+      surfaces: [
+        { radius: -50, thickness: 2, index: 1.5 },
+        { radius: 50, thickness: 40, index: 1 },
+      ],
+      stop: 0,
+    };
+    expect(() => lensOfPrescription(spreading, mount)).toThrow(OutOfRange);
+    expect(() => lensOfPrescription(spreading, mount)).toThrow(/focal-length is -4/);
+  });
+});

@@ -1,0 +1,101 @@
+import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
+import { closeTo } from '#tests/support/close-to.ts';
+import { glassPoints, glassPupils, imageThrough } from './paraxial-trace.ts';
+import type { Surface } from './prescription.ts';
+
+const rounding = { relative: 1e-13, because: 'rounding' };
+const ball: readonly Surface[] = [
+  { radius: 5, thickness: 10, index: 1.5 },
+  { radius: -5, thickness: 2.5, index: 1 },
+];
+const plate: readonly Surface[] = [
+  { radius: Infinity, thickness: 6, index: 1.5 },
+  { radius: Infinity, thickness: 0, index: 1 },
+];
+
+describe('glassPoints', () => {
+  it('is 7.5 mm for a ball of 10 mm and index 1.5, both principal planes in its middle', () => {
+    const points = glassPoints(ball);
+    expect(points.focalLength).toEqual(closeTo(7.5, rounding));
+    expect(points.backFocus).toEqual(closeTo(2.5, rounding));
+    expect(points.frontFocus).toEqual(closeTo(-2.5, rounding));
+    expect(points.frontPrincipal).toEqual(closeTo(5, rounding));
+    expect(points.rearPrincipal).toEqual(closeTo(-5, rounding));
+    expect(points.principalSeparation).toEqual(closeTo(0, { absolute: 1e-13, because: 'rounding' }));
+    expect(points.track).toBe(10);
+  });
+
+  it('tends to the lens maker’s formula as the lens gets thin', () => {
+    const thin = glassPoints([
+      { radius: 30, thickness: 1e-9, index: 1.6 },
+      { radius: 60, thickness: 0, index: 1 },
+    ]);
+    expect(thin.focalLength).toEqual(closeTo(100, { relative: 1e-10, because: 'a thousand-millionth of a mm thick' }));
+  });
+
+  it('refuses a flat plate, which has no focal length, by name', () => {
+    expect(() => glassPoints(plate)).toThrow(OutOfRange);
+    expect(() => glassPoints(plate)).toThrow(/focal-length is Infinity/);
+  });
+});
+
+describe('glassPupils', () => {
+  it('are the stop itself where it stands in front of all glass', () => {
+    const stopInFront: readonly Surface[] = [{ radius: Infinity, thickness: 3, index: 1 }, ...ball];
+    expect(glassPupils(stopInFront, 0)).toMatchObject({ entrancePosition: 0, entranceOverStop: 1 });
+  });
+
+  it('are alike on both sides of a stop in the middle of a ball, twice as far apart as its index tells', () => {
+    const halves: readonly Surface[] = [
+      { radius: 5, thickness: 5, index: 1.5 },
+      { radius: Infinity, thickness: 5, index: 1.5 },
+      { radius: -5, thickness: 0, index: 1 },
+    ];
+    const { pupilMagnification, entrancePosition, exitPosition, entranceOverStop } = glassPupils(halves, 1);
+    expect(pupilMagnification).toEqual(closeTo(1, rounding));
+    // The middle of a ball is seen where it is, and n times as large.
+    expect(entrancePosition).toEqual(closeTo(5, rounding));
+    expect(exitPosition).toEqual(closeTo(-5, rounding));
+    expect(entranceOverStop).toEqual(closeTo(1.5, rounding));
+  });
+
+  it('refuses a telecentric lens by name', () => {
+    const stopInFocus: readonly Surface[] = [
+      { radius: 5, thickness: 10, index: 1.5 },
+      { radius: -5, thickness: 2.5, index: 1 },
+      { radius: Infinity, thickness: 10, index: 1 },
+    ];
+    expect(() => glassPupils(stopInFocus, 2)).toThrow(/entrance-pupil is Infinity/);
+  });
+});
+
+describe('imageThrough', () => {
+  it('is as far behind a ball as the subject is in front of it at life size', () => {
+    const { imageDistance, magnification } = imageThrough(ball, 10);
+    expect(imageDistance).toEqual(closeTo(10, rounding));
+    expect(magnification).toEqual(closeTo(-1, rounding));
+  });
+
+  it('gives the subject its place back when the light runs the other way', () => {
+    const { imageDistance, magnification } = imageThrough(ball, 37);
+    const back = imageThrough(ball, imageDistance);
+    expect(back.imageDistance).toEqual(closeTo(37, { relative: 1e-12, because: 'rounding' }));
+    expect(back.magnification * magnification).toEqual(closeTo(1, { relative: 1e-12, because: 'rounding' }));
+  });
+
+  it('counts the ratio of the indices into the magnification of a single surface', () => {
+    const { imageDistance, magnification } = imageThrough([{ radius: 800, thickness: 0, index: 1.5 }], 300);
+    expect(magnification).toEqual(closeTo(-imageDistance / (1.5 * 300), rounding));
+  });
+
+  it('is moved by a plate of glass by (1 − 1/n) of its thickness', () => {
+    expect(imageThrough(plate, 100).imageDistance).toEqual(closeTo(-100 - 6 / 1.5, rounding));
+  });
+
+  it('refuses a subject in the focal plane by name', () => {
+    expect(() => imageThrough(ball, 2.5)).toThrow(OutOfRange);
+    expect(() => imageThrough(ball, 2.5)).toThrow(/subject-distance is 2.5/);
+    expect(() => imageThrough(ball, NaN)).toThrow(/subject-distance is NaN/);
+  });
+});

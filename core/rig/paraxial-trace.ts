@@ -1,0 +1,152 @@
+import { OutOfRange } from '#core/quantity/errors.ts';
+import type { Surface } from './prescription.ts';
+
+/** A ray close to the axis: its height, and its slope times the index it runs in. */
+interface ParaxialRay {
+  readonly height: number;
+  readonly slope: number;
+}
+
+/** Where a lens has its focal and principal points, mm; in air. Positive is towards the sensor. */
+export interface GlassPoints {
+  /** *f*; negative for a lens that spreads light. */
+  readonly focalLength: number;
+  /** From the first vertex to F, negative where F lies in front of it. */
+  readonly frontFocus: number;
+  /** From the last vertex to F': the back focus. */
+  readonly backFocus: number;
+  /** From the first vertex to H. */
+  readonly frontPrincipal: number;
+  /** From the last vertex to H', negative where H' lies within the lens. */
+  readonly rearPrincipal: number;
+  /** *HH'*. */
+  readonly principalSeparation: number;
+  /** From the first vertex to the last. */
+  readonly track: number;
+}
+
+/** Pupils of a lens. Positive is towards the sensor. */
+export interface GlassPupils {
+  /** From the first vertex to the entrance pupil, mm. */
+  readonly entrancePosition: number;
+  /** Its diameter over that of the stop. */
+  readonly entranceOverStop: number;
+  /** From the last vertex to the exit pupil, mm. */
+  readonly exitPosition: number;
+  readonly exitOverStop: number;
+  /** *P*. */
+  readonly pupilMagnification: number;
+}
+
+const matrixOf = (surfaces: readonly Surface[], from: number, to: number, indexBefore: number) => {
+  const after = (ray: ParaxialRay) => {
+    let { height, slope } = ray;
+    for (let index = from; index < to; index++) {
+      const { radius, index: behind, thickness } = surfaces[index] as Surface;
+      const before = index === 0 ? indexBefore : (surfaces[index - 1] as Surface).index;
+      slope -= (height * (behind - before)) / radius;
+      if (index < surfaces.length - 1) height += (thickness * slope) / behind;
+    }
+    return { height, slope };
+  };
+  const parallel = after({ height: 1, slope: 0 });
+  const axial = after({ height: 0, slope: 1 });
+  return { A: parallel.height, B: axial.height, C: parallel.slope, D: axial.slope };
+};
+
+/**
+ * The cardinal points of a lens given by its surfaces.
+ *
+ * [[A, B], [C, D]] from the first vertex to the last: f = −1/C, F at D/C, F' at −A/C, H at F + f, H' at F' − f
+ *
+ * @param surfaces at one focus setting, in air
+ * @returns focal length and points, mm
+ * @throws OutOfRange for a lens without focal length, such as a flat plate
+ *
+ * Assumes paraxial rays. Source: Welford, Aberrations of Optical Systems, ch. 3 (from memory). Derived in
+ * [README](README.md#surface-by-surface).
+ */
+export function glassPoints(surfaces: readonly Surface[]): GlassPoints {
+  const { A, C, D } = matrixOf(surfaces, 0, surfaces.length, 1);
+  if (Math.abs(C) < 1e-12) throw new OutOfRange('focal-length', Infinity, 'a lens that bends light on the whole');
+  const focalLength = -1 / C;
+  const frontFocus = D / C;
+  const backFocus = -A / C;
+  const track = surfaces.slice(0, -1).reduce((sum, { thickness }) => sum + thickness, 0);
+  const frontPrincipal = frontFocus + focalLength;
+  const rearPrincipal = backFocus - focalLength;
+  return {
+    focalLength,
+    frontFocus,
+    backFocus,
+    frontPrincipal,
+    rearPrincipal,
+    principalSeparation: track + rearPrincipal - frontPrincipal,
+    track,
+  };
+}
+
+/**
+ * The pupils of a lens given by its surfaces: its stop imaged through what stands before it, and through what stands behind.
+ *
+ * entrance pupil at B/A, 1/A as wide, of the part before the stop; exit pupil at −B/D, 1/D as wide, of the part behind; P = A/D
+ *
+ * @param surfaces at one focus setting, in air
+ * @param stop the surface in whose vertex plane the stop stands, before its glass
+ * @returns places and widths, mm and shares of the stop
+ * @throws OutOfRange where a pupil lies at infinity: the lens is telecentric
+ *
+ * Assumes paraxial rays. Source: as {@link glassPoints}.
+ */
+export function glassPupils(surfaces: readonly Surface[], stop: number): GlassPupils {
+  const before = matrixOf(surfaces, 0, stop, 1);
+  const behind = matrixOf(surfaces, stop, surfaces.length, 1);
+  if (Math.abs(before.A) < 1e-12 || Math.abs(behind.D) < 1e-12) {
+    throw new OutOfRange(
+      'entrance-pupil',
+      Infinity,
+      'a stop that is not in the focal plane of what stands before or behind it',
+    );
+  }
+  return {
+    entrancePosition: before.B / before.A,
+    entranceOverStop: 1 / Math.abs(before.A),
+    exitPosition: -behind.B / behind.D,
+    exitOverStop: 1 / Math.abs(behind.D),
+    pupilMagnification: Math.abs(before.A / behind.D),
+  };
+}
+
+/** The image of a point on the axis. */
+export interface GlassImage {
+  /** From the last vertex, mm, positive towards the sensor; negative for a virtual image. */
+  readonly imageDistance: number;
+  /** Negative for an image upside down. */
+  readonly magnification: number;
+}
+
+/**
+ * Where surfaces image a subject, and how large, in any media.
+ *
+ * n'/s' = n/s + (n' − n)/r at each surface, s' in turn the next one's s
+ *
+ * @param surfaces one or more; the index behind a mirror is that before it, negative, and lengths behind it are too
+ * @param subjectDistance in front of the first vertex, mm; above 0 for a real subject
+ * @param indexBefore of the medium in front, 1 for air
+ * @returns image distance and magnification, which holds the ratio of the indices
+ * @throws OutOfRange for a subject in the focal plane, whose image is nowhere
+ *
+ * Assumes paraxial rays. Source: OpenStax, University Physics Vol. 3, section 2.3 (spherical refracting surfaces).
+ *
+ * @example imageThrough([{ radius: 800, thickness: 0, index: 1.5 }], 300).imageDistance // -553.846...
+ */
+export function imageThrough(surfaces: readonly Surface[], subjectDistance: number, indexBefore = 1): GlassImage {
+  const { A, B, C, D } = matrixOf(surfaces, 0, surfaces.length, indexBefore);
+  const reduced = subjectDistance / indexBefore;
+  const slope = C * reduced + D;
+  if (!(Math.abs(slope) > 1e-12)) {
+    throw new OutOfRange('subject-distance', subjectDistance, 'a finite number that is not the focal length’s');
+  }
+  const indexBehind = surfaces.at(-1)?.index ?? indexBefore;
+  return { imageDistance: (-(A * reduced + B) / slope) * indexBehind, magnification: 1 / slope };
+}
