@@ -31,19 +31,21 @@ export function steadyScale(usual: number, actual: number, room: number, share: 
   return part < 0.04 ? drawingScale(actual, 0.2 * room) : steady;
 }
 
-/** How the sheet is shared out: the slab from the side on the left, the scale as the sensor sees it on the right, title block and rule below. */
-export function sheetLayout({ width, height, text, small }: SheetBox) {
-  const picture = Math.max(0.28 * width, Math.min(9 * text, 0.4 * width));
-  const foot = height - 2.6 * text - 1.7 * small;
-  return { foot, picture, side: width - picture - text };
-}
+/** A stroke of the drawing: its line type, the quantity it shows, its path. */
+export type Stroke = readonly [line: string, quantity: string | undefined, path: string];
 
 /**
- * Where everything stands in the side view, pixels; heights count from *top*. The sharp plane is the fixed point in the middle, the lens
- * is to the right. Cones are slender, so heights have a scale of their own, never smaller than that along the axis. Scales
- * that are *held* while the hand drags stay.
+ * Where everything stands on the sheet, pixels: the slab from the side on the left, the scale as the sensor sees it on the right, title block and
+ * rule below.
+ *
+ * The sharp plane is the fixed point in the middle of the side view, whose heights count from *top*; the lens is to its right. Cones are
+ * slender, so heights have a scale of their own, never smaller than that along the axis. Scales that are *held* while the hand drags stay.
  */
-export function slabLayout(slab: Slab, { text }: SheetBox, width: number, foot: number, held?: Scales) {
+export function sheetLayout(slab: Slab, box: SheetBox, held?: Scales) {
+  const { text, small } = box;
+  const frame = Math.max(0.28 * box.width, Math.min(9 * text, 0.4 * box.width)) - 6;
+  const width = box.width - frame - text - 6;
+  const foot = box.height - 2.6 * text - 1.7 * small;
   const top = 5.3 * text;
   const height = Math.max(4 * text, foot - 3 * text - top);
   const middle = height / 2;
@@ -76,6 +78,11 @@ export function slabLayout(slab: Slab, { text }: SheetBox, width: number, foot: 
   return {
     along,
     across,
+    width,
+    frame,
+    frameX: width + text,
+    frameY: 1.9 * text,
+    frameHeight: foot - 2.5 * text,
     top,
     height,
     planeX,
@@ -84,10 +91,14 @@ export function slabLayout(slab: Slab, { text }: SheetBox, width: number, foot: 
     isFarCut,
     pupilX,
     halfSpot,
-    farCone: cone(farX, Math.max(0, farX)),
-    nearCone: cone(nearX, planeX),
-    spot: `M${planeX - 9} ${middle - halfSpot}h18m-9 0v${2 * halfSpot}m-9 0h18`,
-    pupil: `M${pupilX} 0v${middle - opening}m0 ${2 * opening}V${height}`,
-    breaks: (isPupilFar ? zigzag(breakX) : '') + (isFarCut ? zigzag(6) : ''),
+    strokes: [
+      ['axis', undefined, `M4 ${middle}H${width}`],
+      ['cone', 'far-limit', cone(farX, Math.max(0, farX))],
+      ['cone', 'near-limit', cone(nearX, planeX)],
+      ['plane', undefined, `M${planeX} 0v${height}`],
+      ['spot', 'circle-of-confusion', `M${planeX - 9} ${middle - halfSpot}h18m-9 0v${2 * halfSpot}m-9 0h18`],
+      ['pupil', 'entrance-pupil', `M${pupilX} 0v${middle - opening}m0 ${2 * opening}V${height}`],
+      ['break', undefined, (isPupilFar ? zigzag(breakX) : '') + (isFarCut ? zigzag(6) : '')],
+    ] satisfies Stroke[],
   };
 }

@@ -1,5 +1,5 @@
 import { roundStep } from '#site/controls/slider/rungs.ts';
-import { steadyScale, type Slab } from './layout.ts';
+import { steadyScale, type Slab, type Stroke } from './layout.ts';
 
 /** How the sensor sees a point at an offset from the sharp plane: image over subject size there, and its blur on the sensor, mm. */
 export type Seen = (offset: number) => { readonly enlargement: number; readonly blur: number };
@@ -58,11 +58,17 @@ export function slantedScale(slab: Slab, seen: Seen, width: number, height: numb
     return marks;
   }
 
+  const nearY = y(-slab.near);
+  const farY = slab.far < Infinity ? y(slab.far) : -9;
   return {
     tilt,
     scale,
-    nearY: y(-slab.near),
-    farY: slab.far < Infinity ? y(slab.far) : -9,
     marks: [...marks(-1), ...marks(1)],
+    strokes: [
+      ['limit', 'near-limit', `M0 ${nearY}H${width}`],
+      ['limit', 'far-limit', `M0 ${farY}H${width}`],
+      ['bracket', 'depth-of-field', `M${width - 3} ${nearY}V${farY}`],
+      ['frame', undefined, `M0 0H${width}V${height}H0z`],
+    ] satisfies Stroke[],
   };
 }
