@@ -44,4 +44,9 @@ describe('across', () => {
       expect(length(square)).toEqual(closeTo(1, rounding));
     },
   );
+
+  it('stays square to the axis for a vector almost along it', () => {
+    const axis = direction([1e-11, -1, 1e-12]);
+    expect(dot(across(axis, [0, 1, 0]), axis)).toEqual(closeTo(0, rounding));
+  });
 });

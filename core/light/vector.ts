@@ -45,6 +45,8 @@ export function direction(a: Vector): Vector {
 export function across(axis: Vector, a: Vector): Vector {
   const rest = sum(a, axis, -dot(a, axis));
   // Rounding alone leaves this much of a vector along the axis.
-  if (length(rest) > 1e-15 * length(a)) return direction(rest);
-  return direction(cross(axis, Math.abs(axis[0]) < 0.7 ? [1, 0, 0] : [0, 1, 0]));
+  if (length(rest) <= 1e-15 * length(a)) return direction(cross(axis, Math.abs(axis[0]) < 0.7 ? [1, 0, 0] : [0, 1, 0]));
+  // Once more: of a vector almost along the axis, rounding leaves part of the axis in the rest.
+  const square = direction(rest);
+  return direction(sum(square, axis, -dot(square, axis)));
 }

@@ -20,9 +20,9 @@ const radius = 5;
 
 /** Where a ray from *eye* along *ray* meets the ball first, or undefined. */
 function hit(eye: Vector, ray: Vector): Vector | undefined {
-  const along = dot(eye, ray);
-  const root = along ** 2 - length(eye) ** 2 + radius ** 2;
-  return root > 0 ? sum(eye, ray, -along - Math.sqrt(root)) : undefined;
+  const nearest = sum(eye, ray, -dot(eye, ray));
+  const depth = radius ** 2 - dot(nearest, nearest);
+  return depth > 0 ? sum(nearest, ray, -Math.sqrt(depth)) : undefined;
 }
 
 /** The mirrored ray of one that meets the ball at *place*. */
@@ -59,8 +59,8 @@ describe('the mirroring point of a light', () => {
           const met = hit(eye, ray);
           // Right at the rim rounding decides whether a ray still meets the ball.
           if (!met || Math.hypot(x, y) > 0.999 * radius) return;
-          const because = 'a ray over 1000 mm; close to the rim it meets the ball at a slant';
-          const absolute = Math.hypot(x, y) < 0.9 * radius ? 1e-9 : 1e-7;
+          const because = 'rounding over 1000 mm; close to the rim a ray meets the ball at a slant';
+          const absolute = Math.hypot(x, y) < 0.9 * radius ? 1e-12 : 1e-9;
           expect(length(sum(met, place, -1))).toEqual(closeTo(0, { absolute, because }));
           const [found, wanted] = [direction(mirrored(ray, place)), direction(sum(light, place, -1))];
           expect(length(cross(found, wanted))).toEqual(closeTo(0, { absolute, because }));
