@@ -84,6 +84,23 @@ describe('solveRig', () => {
     expect(solved.workingDistance).toEqual(closeTo(10, { relative: 1e-11, because: 'long distances cancel' }));
   });
 
+  it('gives a finite objective what is engraved on it at its own length of tube, and more on a longer one', () => {
+    const objective: Part = {
+      part: 'objective',
+      objectiveMagnification: 4,
+      numericalAperture: 0.1,
+      workingDistance: 18,
+      design: { imageDistance: 150 },
+      parfocalDistance: 45,
+    };
+    const solved = sharp(ring(106), objective);
+    expect(solved.magnification).toEqual(closeTo(4, rounding));
+    expect(solved.workingDistance).toEqual(closeTo(18, rounding));
+    expect(solved.effectiveFNumber).toEqual(closeTo(20, rounding));
+    const focalLength = 195 / (2 + 4 + 1 / 4);
+    expect(sharp(ring(106 + focalLength), objective).magnification).toEqual(closeTo(5, rounding));
+  });
+
   it('tells where the aperture is controlled: on the lens, from the camera while contacts reach, or nowhere', () => {
     const control = (...parts: Part[]) => sharp(...parts).apertureControl;
     expect(control(ring(36), on(lens28))).toBe('lens');

@@ -25,7 +25,7 @@ const lens: Lens = {
 };
 
 /** A chain with one of everything that is usual. */
-const chain = (extension: number): Part[] => [
+export const chain = (extension: number): Part[] => [
   { part: 'camera', registerDistance: 44, sensorWidth: 36, sensorHeight: 24 },
   { part: 'converter', converterFactor: 1.4, converterLength: 20, registerDistance: 44 },
   { part: 'ring', extension },
@@ -50,7 +50,7 @@ function perSecond<Thing>(things: readonly Thing[], answer: (thing: Thing) => nu
 }
 
 /** The same chain, all three lenses written out, with every number that the engine answers. */
-function byHand({ elements, frontGap, length, camera }: Rig) {
+export function byHand({ elements, frontGap, length, camera }: Rig) {
   const [k, l, c] = elements as [Element, Element, Element];
   const y2k = k.gap;
   const v2k = 1 - k.power * y2k;

@@ -22,11 +22,20 @@ function surface(given: { indexBefore: number; index: number; radius: number; su
   return { imageDistance };
 }
 
-/** Lengths behind a mirror run against the light that comes: an image behind it, which books call negative, is positive. */
-const mirror = (radius: number, subjectDistance: number) => {
-  const { imageDistance, magnification } = imageThrough([{ radius, thickness: 0, index: -1 }], subjectDistance);
-  return { imageDistance: -imageDistance, magnification };
-};
+interface Reflection {
+  subjectDistance: number;
+  magnification: number;
+}
+
+/** The mirror that shows a subject upright and so large: a surface with the negative index of air behind it. */
+function mirrorFor({ subjectDistance, magnification }: Reflection) {
+  const shown = (curvature: number) =>
+    imageThrough([{ radius: 1 / curvature, thickness: 0, index: -1 }], subjectDistance).magnification;
+  // 1/m is linear in the curvature, so that a flat mirror and one other tell all. A concave mirror's radius is negative.
+  const perCurvature = (1 / shown(1 / subjectDistance) - 1 / shown(0)) * subjectDistance;
+  const curvature = (1 / magnification - 1 / shown(0)) / perCurvature;
+  return { focalLength: -1 / (2 * curvature) };
+}
 
 export const ours = oursById({
   'hecht-thick': (singlet: Singlet) => {
@@ -49,14 +58,5 @@ export const ours = oursById({
   'up3-2.135': (singlet: Singlet) => ({ focalLength: points(singlet).focalLength }),
   'up3-2.45': surface,
   'up3-2.47': surface,
-  'up3-2.129': (given: { radius: number; subjectDistance: number; subjectHeight: number }) => {
-    const { imageDistance, magnification } = mirror(given.radius, given.subjectDistance);
-    return { imageDistance, imageHeight: magnification * given.subjectHeight };
-  },
-  // Half the radius is the focal length; the concave mirror's radius is negative, and m = f/(f − s) asks for f = s m/(m − 1).
-  'up3-2.35': ({ magnification, subjectDistance }: { magnification: number; subjectDistance: number }) => {
-    const focalLength = (subjectDistance * magnification) / (magnification - 1);
-    const check = mirror(-2 * focalLength, subjectDistance).magnification;
-    return { focalLength: focalLength * (check / magnification) };
-  },
+  'up3-2.35': mirrorFor,
 });
