@@ -228,7 +228,7 @@ export { workingNumbers, type WorkedStep } from './practice/working.ts';
 export { OutOfRange } from './quantity/errors.ts';
 export { expectedWords, type Range } from './quantity/expected.ts';
 export { evaluateFormula, type Formula, type Named } from './quantity/formula.ts';
-export { glossary, glossaryEntry, texOf, type GlossaryEntry } from './quantity/glossary.ts';
+export { glossary, glossaryEntry, partIndex, partOf, texOf, type GlossaryEntry } from './quantity/glossary.ts';
 export {
   exactFNumber,
   exactShutterTime,

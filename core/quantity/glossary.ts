@@ -136,7 +136,24 @@ export function glossaryEntry(name: QuantityName): GlossaryEntry {
   return glossary[name.slice(name.lastIndexOf('.') + 1) as QuantityId];
 }
 
-/** The quantity in a formula: its letter in TeX, or its name in upright type where the trade has no letter. */
+/** The part a quantity belongs to, in words: `main lens` for `main-lens.focal-length`, '' where there is only one. */
+export function partOf(name: QuantityName): string {
+  return name.slice(0, Math.max(0, name.lastIndexOf('.'))).replaceAll('-', ' ');
+}
+
+/** The index by which two letters of one kind are told apart: `main` for `main-lens.focal-length`, '' where there is only one. */
+export function partIndex(name: QuantityName): string {
+  return partOf(name).replace(/ lens$/, '');
+}
+
+/**
+ * The quantity in a formula: its letter in TeX, or its name in upright type where the trade has no letter. Where a chain has two of it
+ * the part stands at its foot, or at its head where an index stands at its foot already.
+ */
 export function texOf(name: QuantityName): string {
-  return glossaryEntry(name).tex || `\\text{${quantityOf(name).name}}`;
+  const { tex } = glossaryEntry(name);
+  const index = partIndex(name);
+  if (tex === '') return `\\text{${[partOf(name), quantityOf(name).name].filter(Boolean).join(' ')}}`;
+  if (index === '') return tex;
+  return `{${tex}}${tex.includes('_') ? '^' : '_'}{\\text{${index}}}`;
 }

@@ -1,7 +1,7 @@
 import katex from 'katex';
 import { describe, expect, it } from 'vitest';
 import { camelCase } from './formula.ts';
-import { glossary, glossaryEntry, texOf } from './glossary.ts';
+import { glossary, glossaryEntry, partIndex, partOf, texOf } from './glossary.ts';
 import { unitWorth } from './units.ts';
 import { isQuantityId, quantityIds, quantityOf, vocabulary, type QuantityId } from './vocabulary.ts';
 
@@ -71,6 +71,20 @@ describe('names with a part', () => {
   it('mean the same quantity of that part', () => {
     expect(quantityOf('reversed-lens.focal-length')).toBe(vocabulary['focal-length']);
     expect(glossaryEntry('rear-ring.extension')).toBe(glossary.extension);
+  });
+
+  it('show in formulas which part is meant, or two letters of one kind would look alike', () => {
+    expect(texOf('main-lens.focal-length')).toBe(String.raw`{f}_{\text{main}}`);
+    expect(texOf('reversed-lens.effective-f-number')).toBe(String.raw`{N_w}^{\text{reversed}}`);
+    expect(texOf('rear-ring.extension')).toBe(String.raw`{e}_{\text{rear ring}}`);
+    expect(texOf('main-lens.field-width')).toBe(String.raw`\text{main lens field width}`);
+    expect(partOf('reversed-lens.focal-length')).toBe('reversed lens');
+    expect([partOf('focal-length'), partIndex('focal-length')]).toEqual(['', '']);
+  });
+
+  it.each(quantityIds)('are set by TeX as well: main-lens.%s', (id) => {
+    const tex = texOf(`main-lens.${id}`);
+    expect(() => katex.renderToString(tex, { throwOnError: true, strict: 'error' })).not.toThrow();
   });
 });
 
