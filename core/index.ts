@@ -332,14 +332,8 @@ export {
 } from './rig/exact-trace.ts';
 export { FaultyPrescription, requirePrescription } from './rig/faulty-prescription.ts';
 export { lensOfPrescription } from './rig/lens-of-prescription.ts';
-export {
-  glassPoints,
-  glassPupils,
-  imageThrough,
-  type GlassImage,
-  type GlassPoints,
-  type GlassPupils,
-} from './rig/paraxial-trace.ts';
+export { imageThrough, type GlassImage } from './rig/image-through.ts';
+export { glassPoints, glassPupils, type GlassPoints, type GlassPupils } from './rig/paraxial-trace.ts';
 export { surfacesAt, type FocusSetting, type Prescription, type Surface } from './rig/prescription.ts';
 export { rayFan, shareThrough } from './rig/ray-fan.ts';
 export { reversedPrescription } from './rig/reversed-prescription.ts';

@@ -1,100 +1,72 @@
+import { printQuantity } from '#core/quantity/print.ts';
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
+import type { Span } from '#site/figures/dimension/stack.ts';
 import { drawingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
+import type { LensState } from './lens-state.ts';
 
-/** One of the two pictures of the sheet, pixels. */
-export interface Frame {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-  /** Where the point's image lies: the middle. */
-  readonly centreX: number;
-  readonly centreY: number;
-}
-
-/** Pixels drawn from the middle one to the right and upwards, itself included. */
+/** Pixels drawn from the middle one outwards, itself included. */
 export interface Counts {
   readonly columns: number;
   readonly rows: number;
 }
 
-export interface PixelSheetLayout {
-  readonly scale: DrawingScale;
-  readonly light: Frame;
-  readonly record: Frame;
-  /** Undefined where the pixels are too small to be drawn one by one. */
-  readonly counts: Counts | undefined;
-}
-
-/** Fewer pixels than this are no grid; a smaller one than this, in pixels of the screen, no square. */
-const leastPixels = 10;
+/** Fewer pixels across than this are no grid; what is smaller than this, in pixels of the screen, is no square. */
+const leastAcross = 10;
 const smallestSquare = 5;
 const mostSquares = 400;
 
 /**
- * Two pictures of one scale side by side, headings above, dimensions, title block and rule below. The scale follows the pixels,
- * so that the disc is seen to grow on them, until the disc no longer fits. A scale that is *held* while the hand drags stays.
+ * Two pictures of one size and scale side by side, headings above, dimensions, title block and rule below. The scale follows
+ * the pixels, so that the disc is seen to grow on them, until the disc no longer fits. A scale that is *held* while the hand
+ * drags stays. `counts` is undefined where the pixels are too small to be drawn one by one.
  */
-export function pixelSheetLayout(
-  pixelPitch: number,
-  airyDiameter: number,
-  box: SheetBox,
-  held?: DrawingScale,
-): PixelSheetLayout {
-  const [margin, gap, top] = [8, 0.8 * box.text, 1.7 * box.text];
-  const width = Math.max(40, (box.width - 2 * margin - gap) / 2);
-  const height = Math.max(40, box.height - top - 4.4 * box.text - 1.7 * box.small);
-  const scale = held ?? drawingScale(Math.max(leastPixels * pixelPitch, 1.35 * airyDiameter), Math.min(width, height));
-  const frame = (x: number): Frame => ({ x, y: top, width, height, centreX: x + width / 2, centreY: top + height / 2 });
+export function pixelSheetLayout({ pixelPitch, airyDiameter }: LensState, box: SheetBox, held?: DrawingScale) {
+  const [left, gap, top] = [8, 0.8 * box.text, 1.7 * box.text];
+  const halfWidth = (box.width - 2 * left - gap) / 4;
+  const halfHeight = (box.height - top - 4.4 * box.text - 1.7 * box.small) / 2;
+  const room = 2 * Math.min(halfWidth, halfHeight);
+  const scale = held ?? drawingScale(Math.max(leastAcross * pixelPitch, 1.35 * airyDiameter), room);
+  const square = pixelPitch * scale.pixelsPerMillimetre;
+  const counts: Counts = { columns: Math.ceil(halfWidth / square + 0.5), rows: Math.ceil(halfHeight / square + 0.5) };
+  const areDrawn = square >= smallestSquare && counts.columns * counts.rows <= mostSquares;
+  /** Middles of the pictures, where the point's image lies. */
+  const [lightX, recordX] = [left + halfWidth, box.width - left - halfWidth];
+  const foot = top + 2 * halfHeight;
+  const span = (name: string, letter: string, value: string, x: number, length: number): Span => {
+    const half = (length * scale.pixelsPerMillimetre) / 2;
+    return { name, letter, value, from: x - half, to: x + half, fromY: foot };
+  };
   return {
     scale,
-    light: frame(margin),
-    record: frame(margin + width + gap),
-    counts: countsIn(width, height, pixelPitch * scale.pixelsPerMillimetre),
+    square,
+    left,
+    halfWidth,
+    halfHeight,
+    lightX,
+    recordX,
+    y: top + halfHeight,
+    foot,
+    counts: areDrawn ? counts : undefined,
+    spans: [
+      span('airy-diameter', '', `Airy disc ${printQuantity('airy-diameter', airyDiameter)}`, lightX, airyDiameter),
+      span('pixel-pitch', 'p', printQuantity('pixel-pitch', pixelPitch), recordX, pixelPitch),
+    ],
   };
 }
 
-function countsIn(width: number, height: number, square: number): Counts | undefined {
-  const columns = Math.ceil(width / 2 / square + 0.5);
-  const rows = Math.ceil(height / 2 / square + 0.5);
-  return square < smallestSquare || columns * rows > mostSquares ? undefined : { columns, rows };
+/** The lines between pixels, about the middle of a picture, as an SVG path; what sticks out is for a clip to cut. */
+export function gridPath({ columns, rows }: Counts, square: number): string {
+  const [width, height] = [columns * square, rows * square];
+  const lines = (count: number, line: (at: number) => string) =>
+    Array.from({ length: 2 * count }, (_, k) => line((k - count + 0.5) * square)).join('');
+  return lines(columns, (x) => `M${x} ${-height}V${height}`) + lines(rows, (y) => `M${-width} ${y}H${width}`);
 }
 
-/** The lines between the pixels of a frame, as an SVG path. */
-export function gridPath(frame: Frame, { columns, rows }: Counts, square: number): string {
-  const lines = (count: number, centre: number, start: number, length: number, draw: (at: number) => string) =>
-    Array.from({ length: 2 * count }, (_, k) => centre + (k - count + 0.5) * square)
-      .filter((at) => at > start && at < start + length)
-      .map(draw)
-      .join('');
-  return (
-    lines(columns, frame.centreX, frame.x, frame.width, (x) => `M${x} ${frame.y}v${frame.height}`) +
-    lines(rows, frame.centreY, frame.y, frame.height, (y) => `M${frame.x} ${y}h${frame.width}`)
-  );
-}
-
-/** The squares of a pixel and its mirror images in a frame, up to eight that record the same, as an SVG path. */
-export function squaresPath(frame: Frame, column: number, row: number, square: number): string {
-  const places = new Set<string>();
-  for (const [x, y] of [
-    [column, row],
-    [row, column],
-  ] as const) {
-    for (const [a, b] of [
-      [x, y],
-      [-x, y],
-      [x, -y],
-      [-x, -y],
-    ] as const) {
-      const [left, upper] = [frame.centreX + (a - 0.5) * square, frame.centreY + (b - 0.5) * square];
-      const isSeen =
-        left < frame.x + frame.width &&
-        left > frame.x - square &&
-        upper < frame.y + frame.height &&
-        upper > frame.y - square;
-      if (isSeen) places.add(`M${left.toFixed(2)} ${upper.toFixed(2)}`);
-    }
-  }
-  const size = square.toFixed(2);
-  return [...places].map((place) => `${place}h${size}v${size}h-${size}z`).join('');
+/** The squares of a pixel and its mirror images about the middle, up to eight that record the same, as an SVG path. */
+export function squaresPath(column: number, row: number, square: number): string {
+  const mirrored = [column, -column].flatMap((a) => [row, -row].flatMap((b) => [[a, b] as const, [b, a] as const]));
+  const side = square.toFixed(2);
+  return mirrored
+    .map(([a, b]) => `M${((a - 0.5) * square).toFixed(2)} ${((b - 0.5) * square).toFixed(2)}h${side}v${side}h-${side}z`)
+    .join('');
 }
