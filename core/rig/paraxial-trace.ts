@@ -1,11 +1,6 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
+import { glassMatrix } from './glass-matrix.ts';
 import type { Surface } from './prescription.ts';
-
-/** A ray close to the axis: its height, and its slope times the index it runs in. */
-interface ParaxialRay {
-  readonly height: number;
-  readonly slope: number;
-}
 
 /** Where a lens has its focal and principal points, mm; in air. Positive is towards the sensor. */
 export interface GlassPoints {
@@ -38,22 +33,6 @@ export interface GlassPupils {
   readonly pupilMagnification: number;
 }
 
-const matrixOf = (surfaces: readonly Surface[], from: number, to: number, indexBefore: number) => {
-  const after = (ray: ParaxialRay) => {
-    let { height, slope } = ray;
-    for (let index = from; index < to; index++) {
-      const { radius, index: behind, thickness } = surfaces[index] as Surface;
-      const before = index === 0 ? indexBefore : (surfaces[index - 1] as Surface).index;
-      slope -= (height * (behind - before)) / radius;
-      if (index < surfaces.length - 1) height += (thickness * slope) / behind;
-    }
-    return { height, slope };
-  };
-  const parallel = after({ height: 1, slope: 0 });
-  const axial = after({ height: 0, slope: 1 });
-  return { A: parallel.height, B: axial.height, C: parallel.slope, D: axial.slope };
-};
-
 /**
  * The cardinal points of a lens given by its surfaces.
  *
@@ -67,7 +46,7 @@ const matrixOf = (surfaces: readonly Surface[], from: number, to: number, indexB
  * [README](README.md#surface-by-surface).
  */
 export function glassPoints(surfaces: readonly Surface[]): GlassPoints {
-  const { A, C, D } = matrixOf(surfaces, 0, surfaces.length, 1);
+  const { A, C, D } = glassMatrix(surfaces, 0, surfaces.length, 1);
   if (Math.abs(C) < 1e-12) throw new OutOfRange('focal-length', Infinity, 'a lens that bends light on the whole');
   const focalLength = -1 / C;
   const frontFocus = D / C;
@@ -99,8 +78,8 @@ export function glassPoints(surfaces: readonly Surface[]): GlassPoints {
  * Assumes paraxial rays. Source: as {@link glassPoints}.
  */
 export function glassPupils(surfaces: readonly Surface[], stop: number): GlassPupils {
-  const before = matrixOf(surfaces, 0, stop, 1);
-  const behind = matrixOf(surfaces, stop, surfaces.length, 1);
+  const before = glassMatrix(surfaces, 0, stop, 1);
+  const behind = glassMatrix(surfaces, stop, surfaces.length, 1);
   if (Math.abs(before.A) < 1e-12 || Math.abs(behind.D) < 1e-12) {
     throw new OutOfRange(
       'entrance-pupil',
@@ -115,38 +94,4 @@ export function glassPupils(surfaces: readonly Surface[], stop: number): GlassPu
     exitOverStop: 1 / Math.abs(behind.D),
     pupilMagnification: Math.abs(before.A / behind.D),
   };
-}
-
-/** The image of a point on the axis. */
-export interface GlassImage {
-  /** From the last vertex, mm, positive towards the sensor; negative for a virtual image. */
-  readonly imageDistance: number;
-  /** Negative for an image upside down. */
-  readonly magnification: number;
-}
-
-/**
- * Where surfaces image a subject, and how large, in any media.
- *
- * n'/s' = n/s + (n' − n)/r at each surface, s' in turn the next one's s
- *
- * @param surfaces one or more; the index behind a mirror is that before it, negative, and lengths behind it are too
- * @param subjectDistance in front of the first vertex, mm; above 0 for a real subject
- * @param indexBefore of the medium in front, 1 for air
- * @returns image distance and magnification, which holds the ratio of the indices
- * @throws OutOfRange for a subject in the focal plane, whose image is nowhere
- *
- * Assumes paraxial rays. Source: OpenStax, University Physics Vol. 3, section 2.3 (spherical refracting surfaces).
- *
- * @example imageThrough([{ radius: 800, thickness: 0, index: 1.5 }], 300).imageDistance // -553.846...
- */
-export function imageThrough(surfaces: readonly Surface[], subjectDistance: number, indexBefore = 1): GlassImage {
-  const { A, B, C, D } = matrixOf(surfaces, 0, surfaces.length, indexBefore);
-  const reduced = subjectDistance / indexBefore;
-  const slope = C * reduced + D;
-  if (!(Math.abs(slope) > 1e-12)) {
-    throw new OutOfRange('subject-distance', subjectDistance, 'a finite number that is not the focal length’s');
-  }
-  const indexBehind = surfaces.at(-1)?.index ?? indexBefore;
-  return { imageDistance: (-(A * reduced + B) / slope) * indexBehind, magnification: 1 / slope };
 }

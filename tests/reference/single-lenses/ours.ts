@@ -1,4 +1,5 @@
-import { glassPoints, imageThrough } from '#core/rig/paraxial-trace.ts';
+import { imageThrough } from '#core/rig/image-through.ts';
+import { glassPoints } from '#core/rig/paraxial-trace.ts';
 import { oursById } from '#tests/support/reference-case.ts';
 
 interface Singlet {
