@@ -35,6 +35,8 @@ export interface FocusedFrame {
 const mostFrames = 10000;
 /** What a frame may leave over, as a part of the depth, without another being taken for it. */
 const rounding = 1e-9;
+/** Of a place along the axis, as a part of itself. */
+const closeness = 1e-14;
 
 /**
  * The frames of a stack on a focusing ring. Each has its own magnification and depth, so they are counted one by one.
@@ -78,16 +80,34 @@ function frameAt(stack: FocusRingStack, step: number, offset: number): FocusedFr
   return { magnification: seen.magnification, plane, near: plane - nearLimit(seen), far };
 }
 
-/** The frame whose near limit lies at *near*. That place moves steadily away with the sharp plane, so it is closed in on. */
+/**
+ * The frame whose near limit lies at *near*, closed in on by the Illinois rule of false position. A little within life size that place first
+ * comes nearer as the lens is racked in, for the depth grows faster than the plane moves; then it goes away for good.
+ */
 function frameFrom(stack: FocusRingStack, near: number, last: FocusedFrame, offset: number): FocusedFrame {
-  const isShort = (step: number) => offset + step - nearLimit(seenAfter(stack, step)) < near;
-  let low = last.plane - offset;
-  let reach = near - last.near;
-  while (isShort(low + reach)) reach *= 2;
-  let high = low + reach;
-  for (let middle = (low + high) / 2; middle > low && middle < high; middle = (low + high) / 2) {
-    if (isShort(middle)) low = middle;
-    else high = middle;
+  const missing = (step: number) => near - (offset + step - nearLimit(seenAfter(stack, step)));
+  let low = { step: last.plane - offset, missing: near - last.near };
+  let high = low;
+  for (let reach = low.missing; high.missing > 0; reach *= 2) {
+    const step = low.step + reach;
+    high = { step, missing: missing(step) };
   }
-  return frameAt(stack, high, offset);
+  let kept = 0;
+  while (high.step - low.step > closeness * high.step && high.missing !== 0) {
+    const step = (low.step * high.missing - high.step * low.missing) / (high.missing - low.missing);
+    const tried = { step, missing: missing(step) };
+    // An end that stays twice is given half its weight, so that both ends move.
+    if (tried.missing > 0) {
+      high = kept > 0 ? { ...high, missing: high.missing / 2 } : high;
+      if (!(tried.step > low.step)) break;
+      low = tried;
+      kept = 1;
+    } else {
+      low = kept < 0 ? { ...low, missing: low.missing / 2 } : low;
+      if (!(tried.step < high.step)) break;
+      high = tried;
+      kept = -1;
+    }
+  }
+  return frameAt(stack, high.step, offset);
 }
