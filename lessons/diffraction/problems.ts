@@ -1,6 +1,6 @@
 import { effectiveFNumber, effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
-import { airyDiameter, airyDiameterFormula, firstDarkRing } from '#core/wave/airy-diameter.formula.ts';
+import { airyDiameter, airyDiameterFormula } from '#core/wave/airy-diameter.formula.ts';
 import { contrast, contrastFormula } from '#core/wave/contrast.formula.ts';
 import { cutoffFrequency, cutoffFrequencyFormula } from '#core/wave/cutoff-frequency.formula.ts';
 
@@ -153,53 +153,6 @@ const contrastLeft = numberFamily({
   ],
 });
 
-const markToSet = numberFamily({
-  id: 'mark-to-set',
-  asks: 'f-number',
-  question:
-    'The Airy disc is to be {airy-diameter} wide on the sensor, at {magnification} in {wavelength} light, with a lens of equal pupils. Which f-number do you set on the ring?',
-  givens: (draw) => ({
-    'airy-diameter': draw.pick([0.01, 0.012, 0.016, 0.02, 0.024, 0.03]),
-    magnification: draw.pick([0.2, 0.5, 1.5, 2, 3]),
-    wavelength: draw.pick(colours),
-  }),
-  answer: (given) => coneOf(given) / (1 + given.magnification),
-  tolerance: { relative: 0.03, because: 'a sixth of a stop is 6 per cent, and nobody sets finer' },
-  mistakes: [
-    {
-      id: 'effective-number',
-      value: coneOf,
-      because:
-        'That is the cone at the sensor. The ring says less: divide by 1 + m, for at {magnification} every mark works slower.',
-    },
-    {
-      id: 'radius',
-      value: (given) => (2 * coneOf(given)) / (1 + given.magnification),
-      because: 'That makes {airy-diameter} the radius, 1.22 λ N_w. From dark ring to dark ring it is 2.44 λ N_w.',
-    },
-    {
-      id: 'multiplied',
-      value: (given) => coneOf(given) * (1 + given.magnification),
-      because: 'That multiplies by 1 + m. The mark times 1 + m is the cone, so the cone divided by it is the mark.',
-    },
-  ],
-  hint: 'Go backwards: from the disc to the cone, from the cone to the mark.',
-  working: [
-    {
-      values: (known) => ({ 'effective-f-number': coneOf(known) }),
-      note: 'The disc is 2.44 λ N_w wide. So N_w is {airy-diameter} over 2.44 times {wavelength}: {effective-f-number}.',
-    },
-    {
-      values: (known) => ({ 'f-number': known['effective-f-number'] / (1 + known.magnification) }),
-      note: 'With equal pupils every mark works slower by 1 + m. Divided by that, {effective-f-number} is {f-number} on the ring.',
-    },
-  ],
-});
-
-function coneOf(given: { readonly 'airy-diameter': number; readonly wavelength: number }): number {
-  return given['airy-diameter'] / (2 * firstDarkRing * given.wavelength);
-}
-
 const whereItBegins = choiceFamily({
   id: 'where-it-begins',
   question:
@@ -260,4 +213,4 @@ function whatIsLeft(given: Lens & { readonly 'spatial-frequency': number }): 'lo
   return remaining(given['spatial-frequency'], cutoffFrequency(cone(given))) > 0 ? 'lower' : 'gone';
 }
 
-export const families = [discOnSensor, finestPattern, contrastLeft, markToSet, whereItBegins] as const;
+export const families = [discOnSensor, finestPattern, contrastLeft, whereItBegins] as const;
