@@ -90,6 +90,18 @@ describe('a lens known at several settings', () => {
     expect(between.fNumberDrift).toEqual(closeTo(1 - 0.009, rounding));
   });
 
+  it('is refused by name where its settings do not run from infinity nearer and nearer, or are none', () => {
+    const known = (...at: number[]): Lens => ({
+      ...macro,
+      focusing: { by: 'states', states: at.map((m) => ({ ...states[0]!, focusMagnification: m })) },
+    });
+    expect(() => stateAt(known(0.1, 0.5), 0.2)).toThrow(/focus-magnification is 0.1; accepted: 0 in the first/);
+    expect(() => stateAt(known(0, 0.5, 0.5), 0.2)).toThrow(/focus-magnification is 0.5; accepted: 0 in the first/);
+    expect(() => stateAt(known(), 0)).toThrow(/focus-magnification is NaN; accepted: one known setting/);
+    const noLength: Lens = { ...macro, focusing: { by: 'states', states: [{ ...states[0]!, focalLength: 0 }] } };
+    expect(() => stateAt(noLength, 0)).toThrow(/focal-length is 0/);
+  });
+
   it('reaches as far as the last one', () => {
     expect(closestMagnification(lens)).toBe(1);
     expect(() => stateAt(lens, 1.1)).toThrow(/focus-magnification is 1.1/);

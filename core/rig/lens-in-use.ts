@@ -1,6 +1,7 @@
 import { closeFocusFocalLength } from '#core/gaussian/close-focus-focal-length.formula.ts';
-import { OutOfRange, requireFinite, requirePositive } from '#core/quantity/errors.ts';
+import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
 import type { FocusingByStates, FocusState, InternalFocusing, Lens, LensInUse } from './lens.ts';
+import { requireLens } from './require-lens.ts';
 
 /** The largest *m₀* that a lens reaches by its own focusing. */
 export function closestMagnification({ focusing }: Lens): number {
@@ -61,22 +62,6 @@ export function stateAt(lens: Lens, focusMagnification: number): FocusState {
     pupilMagnification: lens.pupilMagnification,
     fNumberDrift: 1,
   };
-}
-
-function requireLens(lens: Lens): void {
-  requirePositive('focal-length', lens.focalLength);
-  requireFinite('principal-separation', lens.principalSeparation);
-  requireFinite('front-principal-depth', lens.frontPrincipalDepth);
-  requirePositive('pupil-magnification', lens.pupilMagnification);
-  requirePositive('register-distance', lens.registerDistance);
-  const least = lens.registerDistance - lens.focalLength - lens.principalSeparation;
-  if (lens.frontPrincipalDepth < least) {
-    throw new OutOfRange(
-      'front-principal-depth',
-      lens.frontPrincipalDepth,
-      `at least ${least}, or the rim would lie behind the flange`,
-    );
-  }
 }
 
 /** The barrel keeps its length, from rim to sensor h + HH' + f at infinity: what f (1 + m₀) takes of it is missing in h. */
