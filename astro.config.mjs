@@ -29,7 +29,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
   markdown: { processor: unified({ remarkPlugins: [remarkMath], rehypePlugins: [rehypeKatex, failOnBadTex] }) },
-  integrations: [svelte({ compilerOptions: { cssHash } }), mdx(), offline()],
+  integrations: [svelte({ compilerOptions: { cssHash, discloseVersion: false } }), mdx(), offline()],
   security: {
     csp: {
       directives: [

@@ -1,7 +1,7 @@
-// Runs before the first paint: a reader who chose light or dark never sees the other flash by.
+// Before the first paint, so that a reader who chose light or dark never sees the other flash by.
 try {
-  const theme = JSON.parse(localStorage.getItem('ring-and-ruler.theme') ?? 'null');
-  if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
+  const theme = localStorage.getItem('ring-and-ruler.theme');
+  if (/^"(light|dark)"$/.test(theme)) document.documentElement.dataset.theme = JSON.parse(theme);
 } catch {
-  // A page that cannot remember follows the system.
+  // Storage may be forbidden: the page then follows the system.
 }

@@ -1,5 +1,4 @@
 import { plainNumber, readPlainNumber } from '#core/quantity/plain-number.ts';
-import { printQuantity } from '#core/quantity/print.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Notice } from './notice.ts';
 
@@ -47,11 +46,7 @@ export function readAddress(search: string, plan: AddressPlan): AddressReading {
 function inputNotice(name: QuantityName, text: string, range: Range): string {
   const { name: words, base } = quantityOf(name);
   const unit = base === '' ? '' : ` in ${base}`;
-  return (
-    `The link gives ${words} as “${shorten(text)}”. It takes a plain number${unit}, from ` +
-    `${plainNumber(range.least)} to ${plainNumber(range.most)} (${printQuantity(name, range.least)} to ` +
-    `${printQuantity(name, range.most)}). It was left as it was.`
-  );
+  return `The link gives ${words} as “${shorten(text)}”. Accepted: a plain number${unit}, from ${plainNumber(range.least)} to ${plainNumber(range.most)}. It was left as it was.`;
 }
 
 function choiceNotice(name: string, text: string, options: readonly string[]): string {
