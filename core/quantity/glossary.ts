@@ -62,7 +62,7 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'background-blur': entry('', 'diameter on the sensor of a far point behind the subject'),
   'background-width': entry('', 'of the background that the picture shows'),
   wavelength: entry(String.raw`\lambda`, 'of the light'),
-  'airy-diameter': entry('', 'on the sensor, to the first dark ring'),
+  'airy-diameter': entry('', 'diameter on the sensor, to the first dark ring'),
   'image-radius': entry('', 'on the sensor, from the middle of the image of a point'),
   'defocus-blur': entry('b', 'diameter on the sensor of the blur of a point out of focus'),
   'defocus-aberration': entry('W_{020}', 'how far defocus alone puts the light of the aperture’s rim out of step, in wavelengths'),

@@ -90,7 +90,7 @@ const rows = {
   'background-blur': row('', 'mm', 0, 1000),
   'background-width': row('', 'mm', 0, 1000000),
   wavelength: row('λ', 'mm', 0.00038, 0.00078, { shown: 'nm', scale: 'linear' }),
-  'airy-diameter': row('', 'mm', 0.0005, 2, { name: 'Airy disc diameter', shown: 'µm' }),
+  'airy-diameter': row('', 'mm', 0.0005, 2, { name: 'Airy disc', shown: 'µm' }),
   'image-radius': row('', 'mm', 0, 2, { shown: 'µm' }),
   'defocus-blur': row('b', 'mm', 0, 100, { shown: 'µm' }),
   'defocus-aberration': row('W₀₂₀', '', -200, 200, { name: 'defocus in waves' }),
