@@ -209,53 +209,26 @@ function pitchOf(given: { readonly 'sensor-width': number; readonly count: strin
   return pixelPitch({ sensorWidth: given['sensor-width'], pixelsAcross: Number(given.count) });
 }
 
-/** What is done, what it does to the image, what people say it does, and the third possibility. */
-const changes = [
-  {
-    change: 'The same lens, set the same, goes on a body with a smaller sensor, and you keep the distance',
-    truth: 'same',
-    tempting: 'larger',
-    rest: 'smaller',
-    part: 'the sensor only catches less of the same image',
-  },
-  {
-    change:
-      'The same lens, set the same, goes on a body of equal size with twice the pixels, and you keep the distance',
-    truth: 'same',
-    tempting: 'larger',
-    rest: 'smaller',
-    part: 'the same image is only cut into finer pieces',
-  },
-  {
-    change: 'You crop the picture to its middle and print that as large as the whole one',
-    truth: 'same',
-    tempting: 'larger',
-    rest: 'smaller',
-    part: 'the picture was taken before anybody cropped or printed it',
-  },
-  {
-    change: 'An extension ring goes behind the lens, and you move in until it is sharp again',
-    truth: 'larger',
-    tempting: 'same',
-    rest: 'smaller',
-    part: 'the lens moved away from the sensor and you came nearer, so the image grew',
-  },
-  {
-    change: 'You turn the focus ring towards infinity and step back until it is sharp again',
-    truth: 'smaller',
-    tempting: 'same',
-    rest: 'larger',
-    part: 'the lens moved towards the sensor and you went farther off, so the image shrank',
-  },
-] as const;
+type Effect = 'same' | 'larger' | 'smaller';
+
+/** A row for each: what is done, what that does to the image, what people say it does, and why. */
+// prettier-ignore
+const changes: readonly (readonly [change: string, truth: Effect, tempting: Effect, part: string])[] = [
+  ['The lens, set as before, goes on a body with a smaller sensor', 'same', 'larger', 'the sensor only catches less of it'],
+  ['The lens, set as before, goes on a body with twice the pixels', 'same', 'larger', 'it is only cut into finer pieces'],
+  ['You crop the picture and print the rest as large as the whole', 'same', 'larger', 'it was taken before any print'],
+  ['A ring goes behind the lens, and you move in until it is sharp', 'larger', 'same', 'the lens is farther from the sensor, and you are nearer'],
+  ['You focus farther away, and step back until it is sharp', 'smaller', 'same', 'the lens is nearer the sensor, and you are farther off'],
+];
 
 const whatChangesIt = choiceFamily({
   id: 'what-changes-the-image',
-  question: '{A thing} is sharp in the finder. {change}. What happens to the size of its image on the sensor?',
-  givens: (draw) => ({
-    ...draw.pick(changes),
-    thing: draw.pick(['bay leaf', 'drawing pin', 'postage stamp', 'feather']),
-  }),
+  question:
+    '{A thing} is sharp in the finder. {change}; where nothing else is said you keep your distance. What happens to the size of its image on the sensor?',
+  givens: (draw) => {
+    const [change, truth, tempting, part] = draw.pick(changes);
+    return { change, truth, tempting, part, thing: draw.pick(['bay leaf', 'drawing pin', 'postage stamp', 'feather']) };
+  },
   options: { same: 'It stays as it was', larger: 'It gets larger', smaller: 'It gets smaller' },
   answer: (given) => given.truth,
   mistakes: [
@@ -263,11 +236,11 @@ const whatChangesIt = choiceFamily({
       id: 'picture-for-image',
       value: (given) => given.tempting,
       because:
-        'That looks at something other than the image on the sensor. Only the lens, its setting and the distances change that; here {part}.',
+        'That is what happens to something else, not to the image on the sensor. Only the lens, its setting and the distances change that. Here {part}.',
     },
     {
       id: 'other-way',
-      value: (given) => given.rest,
+      value: (given) => (given.truth === 'smaller' ? 'larger' : 'smaller'),
       because: 'Nothing here works in that direction: {part}.',
     },
   ],

@@ -1,19 +1,33 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
-import { labelOfPixels } from '#site/figures/scale/drawing-scale.ts';
+import type { Range } from '#site/state/address.ts';
+import type { Ruler } from './ruler.ts';
+
+/** What lies in front of the lens, and how large the lens draws it. */
+export interface Scene {
+  readonly magnification: number;
+  /** The same as a ratio. */
+  readonly ratio: string;
+  /** Which outline is drawn. */
+  readonly subject: string;
+  readonly subjectWidth: number;
+  readonly ruler: Ruler;
+  /** Width of the sensor at whose left edge the ruler begins, mm. */
+  readonly rulerFrom: number;
+}
 
 /** A sensor as the figures need it. */
 export interface Frame {
-  readonly width: number;
-  readonly height: number;
+  readonly sensorWidth: number;
+  readonly sensorHeight: number;
   readonly pitch: number;
   /** How it is called: its size. */
   readonly name: string;
-  /** The field it sees, with unit. */
+  /** The field it sees, in words. */
   readonly sees: string;
   readonly pixelsPerMillimetre: number;
 }
 
-/** Where a frame stands on the sheet, pixels. */
+/** A rectangle on the sheet, pixels. */
 export interface Place {
   readonly left: number;
   readonly top: number;
@@ -21,15 +35,16 @@ export interface Place {
   readonly height: number;
 }
 
-/** What every view of the picture needs: magnification, and the plate the frames share. */
-export interface PictureScale {
-  /** Pixels for one millimetre of the sensor. */
-  readonly pixels: number;
-  readonly centreX: number;
-  readonly centreY: number;
-  /** The ruler's zero and its edge. */
-  readonly zeroX: number;
-  readonly edgeY: number;
+/** How the picture may be dragged. */
+export interface Drag {
+  readonly range: Range;
+  readonly onmove: (magnification: number) => void;
+}
+
+/** A length of ruler to count pixels by, mm, and how it prints. */
+export interface Bar {
+  readonly length: number;
+  readonly printed: string;
 }
 
 /** CSS pixels in a millimetre of paper. */
@@ -43,68 +58,66 @@ export const rulerHeight = 2.35;
 /** True where a sheet is wide enough to put things side by side. */
 export const isWide = ({ width, height }: SheetBox) => width > 1.45 * height;
 
-/** Both sensors about one middle, as large as the sheet allows, with room for dimensions and for what the loupe shows. */
-export function sensorLayout(box: SheetBox, chosen: Frame, other: Frame) {
+/**
+ * The sensors *frames* about one middle, as large as the sheet allows, with room for dimensions above, beside and below and for the
+ * loupe's two strips of pixels: beside the picture on a wide sheet, which then stands left; else below it.
+ */
+export function sensorLayout(box: SheetBox, frames: readonly Frame[]) {
   const { text, small } = box;
   const wide = isWide(box);
-  const outer = { width: Math.max(chosen.width, other.width), height: Math.max(chosen.height, other.height) };
+  const sensorWidth = Math.max(...frames.map((frame) => frame.sensorWidth));
+  const sensorHeight = Math.max(...frames.map((frame) => frame.sensorHeight));
   const left = 1.9 * text;
   const top = (wide ? 3.6 : 2) * text;
   const foot = box.height - 2.3 * small;
-  const loupe = wide ? { width: 13.5 * text, height: 0 } : { width: 0, height: 3.6 * small + 2.4 * text };
   const room = {
-    width: box.width - left - 0.6 * text - loupe.width,
-    height: foot - top - 2 * text - loupe.height,
+    width: box.width - left - (wide ? 14.1 : 0.6) * text,
+    height: foot - top - 2 * text - (wide ? 0 : 3.6 * small + 2.4 * text),
   };
-  const fits = (scale: number) =>
-    outer.width * scale * paper <= room.width && outer.height * scale * paper <= room.height;
-  const scale = scales.find(fits) ?? scales.at(-1)!;
-  const pixels = scale * paper;
-  const width = outer.width * pixels;
-  // On a wide sheet the picture stands left and the loupe takes what is left over; else the picture stands in the middle.
-  const centreX = wide ? left + width / 2 : Math.max(left + width / 2, box.width / 2);
-  const centreY = top + (outer.height * pixels) / 2;
-  const place = (frame: Frame) => placed(frame, pixels, centreX, centreY);
-  const bottom = place(outer as Frame).top + outer.height * pixels;
-  const picture: PictureScale = {
-    pixels,
-    centreX,
-    centreY,
-    zeroX: place(chosen).left,
-    edgeY: centreY + rulerEdge(Math.min(chosen.height, other.height), pixels, small) * pixels,
-  };
-  const strips = wide
-    ? { x: centreX + width / 2 + 1.6 * text, y: 0.6 * text, width: 0 }
-    : { x: 0.5 * text, y: bottom + 2.1 * text, width: (box.width - 1.5 * text) / 2 };
+  const most = Math.min(room.width / sensorWidth, room.height / sensorHeight) / paper;
+  const pixels = (scales.find((scale) => scale <= most) ?? scales.at(-1)!) * paper;
+  const half = (sensorWidth / 2) * pixels;
+  const x = wide ? left + half : Math.max(left + half, box.width / 2);
+  const y = top + (sensorHeight / 2) * pixels;
+  const outer = placed({ sensorWidth, sensorHeight }, pixels, x, y);
+  const bottom = outer.top + outer.height;
+  const stripX = wide ? x + half + 1.6 * text : 0.5 * text;
+  const stripY = (wide ? 2.1 * text : bottom + 2.1 * text) + 1.3 * small;
+  const stripWidth = wide ? box.width - stripX - 0.6 * text : (box.width - 1.5 * text) / 2;
+  const step = wide ? Math.min(9 * text, (foot - stripY - 1.2 * small) / 2) : 0;
+  const strip = { width: stripWidth, height: wide ? step - 2.6 * small - 4 : foot - stripY - 2.1 * small - 8 };
   return {
     wide,
-    label: labelOfPixels(pixels),
-    picture,
-    outer: place(outer as Frame),
-    chosen: place(chosen),
-    other: place(other),
+    pixels,
+    outer,
     bottom,
-    foot,
-    strips: { ...strips, width: wide ? box.width - strips.x - 0.6 * text : strips.width },
+    places: frames.map((frame) => ({ ...frame, ...placed(frame, pixels, x, y) })),
+    strips: [0, 1].map((index) => ({
+      ...strip,
+      left: stripX + (wide ? 0 : index * (stripWidth + 0.5 * text)),
+      top: stripY + index * step,
+    })),
   };
 }
 
-/** A frame about a middle. */
+/** A sensor about a middle. */
 export function placed(
-  { width, height }: Pick<Frame, 'width' | 'height'>,
+  { sensorWidth, sensorHeight }: Pick<Frame, 'sensorWidth' | 'sensorHeight'>,
   pixels: number,
   x: number,
   y: number,
 ): Place {
-  return {
-    left: x - (width / 2) * pixels,
-    top: y - (height / 2) * pixels,
-    width: width * pixels,
-    height: height * pixels,
-  };
+  const width = sensorWidth * pixels;
+  const height = sensorHeight * pixels;
+  return { left: x - width / 2, top: y - height / 2, width, height };
 }
 
-/** How far below the middle the ruler's edge lies, mm on the sensor: the ruler fits into the lower sensor's frame if it can. */
-export function rulerEdge(height: number, pixels: number, small: number): number {
-  return Math.max(0.12 * height, height / 2 - (rulerHeight * small + 4) / pixels);
+/** How far below the middle of a frame so high the ruler's edge lies: the ruler fits into it if it can. Pixels. */
+export function rulerEdge(height: number, size: number): number {
+  return Math.max(0.12 * height, height / 2 - rulerHeight * size - 4);
+}
+
+/** A rectangle as a path. */
+export function outline({ left, top, width, height }: Place): string {
+  return `M${left} ${top}h${width}v${height}h${-width}z`;
 }

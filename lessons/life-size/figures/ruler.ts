@@ -61,13 +61,14 @@ function fraction(value: number): string {
 }
 
 /**
- * The share of a stretch of ruler that is ink: what one pixel sees of marks that stand *spacing* apart, the first beginning at 0.
- * All in mm of ruler. A pixel averages what falls on it; the lens is taken as perfect.
+ * The share of a stretch of ruler, mm, that is ink: what one pixel sees of marks of which one begins at 0. A pixel averages what falls
+ * on it; the lens is taken as perfect.
  */
-export function inkShare(from: number, to: number, spacing: number): number {
+export function inkShare({ marks, worth }: Ruler, from: number, to: number): number {
+  const spacing = marks[0]! * worth;
   const inkUpTo = (at: number) => {
-    const marks = Math.floor(at / spacing);
-    return marks * markWidth + Math.min(at - marks * spacing, markWidth);
+    const passed = Math.floor(at / spacing);
+    return passed * markWidth + Math.min(at - passed * spacing, markWidth);
   };
   return (inkUpTo(to) - inkUpTo(from)) / (to - from);
 }

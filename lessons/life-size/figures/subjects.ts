@@ -1,68 +1,16 @@
-/** A subject as an outline drawing of our own: 100 units wide about its middle, y downwards. */
-export interface Subject {
-  readonly label: string;
-  readonly 'subject-width': number;
-  /** Its outline, as an SVG path. */
-  readonly outline: string;
-  /** Lines inside it. */
-  readonly detail: string;
-}
-
-/** Things to photograph, the largest first. Widths are of such things as one finds them, mm. */
+/** Things to photograph, the largest first; what they look like stands in `outlines.ts`. Widths of such things as one finds them, mm. */
 export const subjects = {
-  'dinner-plate': {
-    label: 'dinner plate, 270 mm',
-    'subject-width': 270,
-    outline: circle(50),
-    detail: circle(34) + circle(31),
-  },
-  'bay-leaf': {
-    label: 'bay leaf, 80 mm',
-    'subject-width': 80,
-    outline: 'M-42 0C-26-18 12-21 50 0C12 21-26 18-42 0z',
-    detail: 'M-50 1L-42 0H46M-28 0l13-9M-28 0l13 9M-11 0l16-11.5M-11 0l16 11.5M8 0l15-9M8 0l15 9M25 0l9-5M25 0l9 5',
-  },
-  'postage-stamp': {
-    label: 'postage stamp, 30 mm',
-    'subject-width': 30,
-    outline: `M-50-36.6${perforated('h', 15, 1)}${perforated('v', 11, 1)}${perforated('h', 15, -1)}${perforated('v', 11, -1)}z`,
-    detail:
-      'M-42-29H42V29H-42zM-42 6H42M8 6a10 10 0 0 1 20 0M-33 22q1-24 8-36M-27 22q0-18-3-30M-20 22q4-16 10-24M-14-14q7-7 12 1q5-8 13-4M-2 14h14M14 20h20',
-  },
-  'drawing-pin': {
-    label: 'drawing pin, 10 mm',
-    'subject-width': 10,
-    outline: circle(50),
-    detail: `${circle(41)}M-27-13a30 30 0 0 1 20-16`,
-  },
-  'jumping-spider': {
-    label: 'jumping spider, 6 mm',
-    'subject-width': 6,
-    outline: 'M0-17q16-6 30-4q8 2 8 21q0 19-8 21q-14 2-30-4q-14 12-30 8q-18-6-18-25q0-19 18-25q16-4 30 8z',
-    detail:
-      'M29-19L35-38L50-46M20-20L23-40L31-52M9-19L4-38L-4-52M3-17L-12-34L-30-46M29 19L35 38L50 46M20 20L23 40L31 52M9 19L4 38L-4 52M3 17L-12 34L-30 46M0-17Q5 0 0 17M28-8a3 3 0 1 0 6 0a3 3 0 1 0-6 0M28 8a3 3 0 1 0 6 0a3 3 0 1 0-6 0M-34-10l10 4M-34 10l10-4',
-  },
-  'salt-grain': {
-    label: 'grain of salt, 0.4 mm',
-    'subject-width': 0.4,
-    outline: 'M-46-50H46l4 4V46l-4 4H-46l-4-4V-46z',
-    detail: 'M-34-33H34V35H-34zM-20-19H20V21H-20zM-50-50L-20-19M50-50L20-19M-50 50L-20 21M50 50L20 21',
-  },
-} as const satisfies Record<string, Subject>;
+  'dinner-plate': { label: 'dinner plate, 270 mm', 'subject-width': 270 },
+  'bay-leaf': { label: 'bay leaf, 80 mm', 'subject-width': 80 },
+  'postage-stamp': { label: 'postage stamp, 30 mm', 'subject-width': 30 },
+  'drawing-pin': { label: 'drawing pin, 10 mm', 'subject-width': 10 },
+  'jumping-spider': { label: 'jumping spider, 6 mm', 'subject-width': 6 },
+  'salt-grain': { label: 'grain of salt, 0.4 mm', 'subject-width': 0.4 },
+} as const;
 
 /** The subject that comes nearest to a width, by ratio: a width of the reader's own is drawn as the thing most like it. */
-export function subjectOfWidth(width: number): Subject {
-  const farOff = (subject: Subject) => Math.abs(Math.log(subject['subject-width'] / width));
-  return Object.values<Subject>(subjects).reduce((best, other) => (farOff(other) < farOff(best) ? other : best));
-}
-
-function circle(radius: number): string {
-  return `M${-radius} 0a${radius} ${radius} 0 1 0 ${2 * radius} 0a${radius} ${radius} 0 1 0 ${-2 * radius} 0`;
-}
-
-/** A side of a stamp, clockwise: teeth with half holes between them. */
-function perforated(along: 'h' | 'v', teeth: number, direction: 1 | -1): string {
-  const flat = `${along}${1.68 * direction}`;
-  const hole = 3.3 * direction;
-  return `${flat}a1.65 1.65 0 0 0 ${along === 'h' ? `${hole} 0` : `0 ${hole}`}${flat}`.repeat(teeth);
+export function subjectOfWidth(width: number): string {
+  const farOff = ([, subject]: (typeof all)[number]) => Math.abs(Math.log(subject['subject-width'] / width));
+  const all = Object.entries(subjects);
+  return all.sort((one, other) => farOff(one) - farOff(other))[0]![0];
 }
