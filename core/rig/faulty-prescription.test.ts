@@ -35,6 +35,7 @@ describe('requirePrescription', () => {
     ['a negative thickness', withSurface(0, { thickness: -1 }), 0, /thickness is -1/],
     ['a thickness without end', withSurface(1, { thickness: Infinity }), 1, /thickness is Infinity/],
     ['a clear aperture wider than the sphere', withSurface(0, { clearAperture: 101 }), 0, /clear aperture is 101/],
+    ['a clear aperture of zero', withSurface(1, { clearAperture: 0 }), 1, /clear aperture is 0/],
     ['a clear aperture below zero', withSurface(0, { clearAperture: -1 }), 0, /clear aperture is -1/],
     [
       'surfaces that meet within their clear aperture',

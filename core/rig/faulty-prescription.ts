@@ -55,14 +55,14 @@ function requireSettings({ surfaces, settings = [] }: Prescription): void {
 }
 
 function requireSurface(surface: Surface, index: number, surfaces: readonly Surface[]): void {
-  const { radius, thickness, index: refractive, clearAperture = 0 } = surface;
+  const { radius, thickness, index: refractive, clearAperture } = surface;
   const fault = (reason: string) => new FaultyPrescription(index, reason);
   if (!(Math.abs(radius) > 0)) throw fault(`the radius is ${radius}; accepted: any but 0, Infinity for a flat surface`);
   if (!(refractive >= 1 && refractive <= mostIndex)) {
     throw fault(`the index is ${refractive}; accepted: from 1 to ${mostIndex}`);
   }
   if (!Number.isFinite(thickness)) throw fault(`the thickness is ${thickness}; accepted: a finite number`);
-  if (!(clearAperture >= 0 && clearAperture <= 2 * Math.abs(radius))) {
+  if (clearAperture !== undefined && !(clearAperture > 0 && clearAperture <= 2 * Math.abs(radius))) {
     throw fault(
       `the clear aperture is ${clearAperture}; accepted: above 0, up to twice the radius, ${2 * Math.abs(radius)}`,
     );
@@ -71,7 +71,7 @@ function requireSurface(surface: Surface, index: number, surfaces: readonly Surf
   if (!next) return;
   if (thickness < 0)
     throw fault(`the thickness is ${thickness}; accepted: 0 or above, or the next surface stands before it`);
-  const rim = Math.min(clearAperture, next.clearAperture ?? 0) / 2;
+  const rim = Math.min(clearAperture ?? 0, next.clearAperture ?? 0) / 2;
   const edge = thickness + sag(next.radius, rim) - sag(radius, rim);
   if (edge < 0) throw fault(`it meets the next surface within the clear aperture: the edge is ${edge} mm thick`);
 }
