@@ -29,10 +29,11 @@ export function contrast({ spatialFrequency, cutoffFrequency }: Named<Inputs>): 
 export const contrastFormula = {
   gives: 'contrast',
   from: ['spatial-frequency', 'cutoff-frequency'],
-  tex: String.raw`\q{contrast} = \frac{2}{\pi}\left(\arccos\frac{\q{spatial-frequency}}{\q{cutoff-frequency}} - \frac{\q{spatial-frequency}}{\q{cutoff-frequency}}\sqrt{1 - \left(\frac{\q{spatial-frequency}}{\q{cutoff-frequency}}\right)^2}\right)`,
+  // The same with s = cos θ, where s √(1 − s²) is half the sine of 2θ: narrow enough for a column of text with numbers in it.
+  tex: String.raw`\q{contrast} = \frac{1}{\pi}\left(2\arccos\frac{\q{spatial-frequency}}{\q{cutoff-frequency}} - \sin\left(2\arccos\frac{\q{spatial-frequency}}{\q{cutoff-frequency}}\right)\right)`,
   evaluate: contrast,
   says: 'Contrast falls almost in a straight line from all of it at coarse patterns to nothing at the cutoff.',
   source: 'Goodman, Introduction to Fourier Optics, ch. 6',
-  // Above the cutoff the square root has no real value; the function answers 0 there.
+  // Above the cutoff the arc cosine has no real value; the function answers 0 there.
   sample: { 'spatial-frequency': [1, 100], 'cutoff-frequency': [101, 5000] },
 } as const satisfies Formula<Inputs>;

@@ -142,7 +142,7 @@ const contrastLeft = numberFamily({
       id: 'first-term-only',
       value: (given) =>
         (2 / Math.PI) * Math.acos(Math.min(1, given['spatial-frequency'] / cutoffFrequency(cone(given)))),
-      because: 'That is the arc cosine alone. The term with the square root is taken off it.',
+      because: 'That is the arc cosine alone. The sine is taken off it.',
     },
   ],
   hint: 'How far along to the cutoff is {spatial-frequency}? That share goes into the formula.',
