@@ -25,13 +25,23 @@ export function symbolicFormula(tex: string): string {
  * HTML with MathML of a formula with numbers put in: the letter on the left, the numbers in its place on the right, the result.
  * *numbers* gives each quantity's text, with its unit.
  */
-export function numericFormula({ tex, gives }: Pick<Formula<never>, 'tex' | 'gives'>, numbers: (id: QuantityName) => string): string {
+export function numericFormula(
+  { tex, gives }: Pick<Formula<never>, 'tex' | 'gives'>,
+  numbers: (id: QuantityName) => string,
+): string {
   // Letters may stand side by side, numbers may not; and a power is that of the number with its unit.
   const rightHandSide = tex.slice(tex.indexOf('=') + 1).replaceAll('\\,', '\\times ');
   const marked = rightHandSide
-    .replace(quantityPower, (whole, id: QuantityName) => (quantityOf(id).base === '' ? whole : `\\left(\\q{${id}}\\right)^`))
+    .replace(quantityPower, (whole, id: QuantityName) =>
+      quantityOf(id).base === '' ? whole : `\\left(\\q{${id}}\\right)^`,
+    )
     .replace(quantityMark, (_, id: string) => `\\text{@${id}@}`);
-  return render(`${letter(gives)} = ${marked} = \\text{@${gives}@}`)
+  const [left, result] = [letter(gives), `\\text{@${gives}@}`];
+  // A name in place of a letter takes so much room that the result goes below, where it cannot be missed.
+  const line = texOf(gives).startsWith('\\text')
+    ? `\\begin{aligned}${left} &= ${marked} \\\\ &= ${result}\\end{aligned}`
+    : `${left} = ${marked} = ${result}`;
+  return render(line)
     .replace(mathmlNumber, (_, id: QuantityName) => `<mtext data-number="${id}">${numbers(id)}</mtext>`)
     .replace(numberMark, (_, id: QuantityName) => `<span class="number" data-number="${id}">${numbers(id)}</span>`);
 }
