@@ -3,6 +3,7 @@ import type { Lens } from '#core/rig/lens.ts';
 import type { Part } from '#core/rig/part.ts';
 import type { Element, Rig } from '#core/rig/rig.ts';
 import { solveRig } from '#core/rig/solve.ts';
+import { percentile } from './percentile.ts';
 
 /** How fast a rig is solved, on one core. */
 export interface RigSpeed {
@@ -36,17 +37,14 @@ export const chain = (extension: number): Part[] => [
 
 const count = 1024;
 
-/** Solves each of *things* again and again; the best of several rounds is the machine undisturbed. */
-function perSecond<Thing>(things: readonly Thing[], answer: (thing: Thing) => number): number {
-  let best = Infinity;
+/** Seconds that each of *things* takes to be answered, all of them forty times over. */
+function secondsEach<Thing>(things: readonly Thing[], answer: (thing: Thing) => number): number {
   let kept = 0;
-  for (let round = 0; round < 40; round++) {
-    const start = performance.now();
-    for (let repeat = 0; repeat < 40; repeat++) for (const thing of things) kept += answer(thing);
-    best = Math.min(best, performance.now() - start);
-  }
+  const start = performance.now();
+  for (let repeat = 0; repeat < 40; repeat++) for (const thing of things) kept += answer(thing);
+  const seconds = (performance.now() - start) / 1000;
   if (!Number.isFinite(kept)) throw new Error('The chain has no answer, so its speed means nothing.');
-  return (40 * things.length * 1000) / best;
+  return seconds / (40 * things.length);
 }
 
 /** The same chain, all three lenses written out, with every number that the engine answers. */
@@ -97,15 +95,31 @@ export function rigSpeed(): RigSpeed {
   const rigs = chains.map(assembleRig);
   const sum = (solved: ReturnType<typeof solveRig>) =>
     solved.sharpPlane === 'in front' ? solved.workingDistance + solved.effectiveFNumber : NaN;
-  // In turn, so that both meet the same machine.
-  const hand = perSecond(rigs, (rig) => {
-    const solved = byHand(rig);
-    return solved.workingDistance + solved.effectiveFNumber;
-  });
-  const engine = perSecond(rigs, (rig) => sum(solveRig(rig)));
+  // In turn, so that all three meet the same machine; the median of many rounds does not mind when it is busy.
+  const rounds = Array.from({ length: 61 }, () => ({
+    hand: secondsEach(rigs, (rig) => {
+      const solved = byHand(rig);
+      return solved.workingDistance + solved.effectiveFNumber;
+    }),
+    engine: secondsEach(rigs, (rig) => sum(solveRig(rig))),
+    fromParts: secondsEach(chains, (parts) => sum(solveRig(assembleRig(parts)))),
+  }));
   return {
-    solvedPerSecond: engine,
-    fromPartsPerSecond: perSecond(chains, (parts) => sum(solveRig(assembleRig(parts)))),
-    timesByHand: hand / engine,
+    solvedPerSecond:
+      1 /
+      percentile(
+        rounds.map(({ engine }) => engine),
+        0.5,
+      ),
+    fromPartsPerSecond:
+      1 /
+      percentile(
+        rounds.map(({ fromParts }) => fromParts),
+        0.5,
+      ),
+    timesByHand: percentile(
+      rounds.map(({ engine, hand }) => engine / hand),
+      0.5,
+    ),
   };
 }
