@@ -1,3 +1,4 @@
+import { timeForLightLoss } from '#core/exposure/stops.ts';
 import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
 import { lightLoss } from '#core/gaussian/light-loss.formula.ts';
 import { magnificationFromExtension } from '#core/gaussian/magnification-from-extension.formula.ts';
@@ -26,7 +27,7 @@ function withBellows({
 }) {
   const extension = bellows - focalLength;
   const factor = exposureFactor(magnificationFromExtension({ focusMagnification: 0, extension, focalLength }));
-  return { factor, correctedTime: exposureTime * factor };
+  return { factor, correctedTime: timeForLightLoss({ exposureTime, lightLoss: Math.log2(factor) }) };
 }
 
 const byLengths = ({ imageLength, subjectLength }: { imageLength: number; subjectLength: number }) => ({

@@ -3,9 +3,9 @@ import {
   circlesAlongDiagonal,
 } from '#core/depth/circle-of-confusion-by-diagonal.formula.ts';
 import { hyperfocalDistance } from '#core/depth/hyperfocal-distance.formula.ts';
+import { lightValue } from '#core/exposure/light-value.formula.ts';
 import { cropFactor } from '#core/gaussian/crop-factor.formula.ts';
 import { fieldWidth } from '#core/gaussian/field-width.formula.ts';
-import { lightLoss } from '#core/gaussian/light-loss.formula.ts';
 import { magnificationOfSubject } from '#core/gaussian/magnification-of-subject.formula.ts';
 import { sharpFromLens } from '#tests/support/depth-from-lens.ts';
 
@@ -33,7 +33,7 @@ export function ours(shot: Tagged) {
     hyperfocal: hyperfocalDistance(lens) - shot.focalLength,
     ...sharpFromLens(lens),
     fieldAngle: fieldAngle(shot, sensor.sensorWidth),
-    lightValue: lightValue(shot),
+    lightValue: lightValue({ ...shot, effectiveFNumber: shot.fNumber }),
   };
 }
 
@@ -41,9 +41,4 @@ export function ours(shot: Tagged) {
 function fieldAngle(shot: Tagged, sensorWidth: number): number {
   const field = fieldWidth({ sensorWidth, magnification: magnificationOfSubject(shot) });
   return 2 * Math.atan(field / 2 / (shot.subjectDistance - shot.focalLength));
-}
-
-/** Stops from f/1, 1 s and ISO 100. */
-function lightValue({ fNumber, exposureTime, iso }: Tagged): number {
-  return lightLoss({ effectiveFNumber: fNumber, fNumber: 1 }) - Math.log2((exposureTime * iso) / 100);
 }

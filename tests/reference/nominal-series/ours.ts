@@ -1,4 +1,5 @@
-import { lightLoss } from '#core/gaussian/light-loss.formula.ts';
+import { exposureValue } from '#core/exposure/exposure-value.formula.ts';
+import { apertureValue, timeValue } from '#core/exposure/stops.ts';
 import { exactFNumber, exactShutterTime, nominalFNumber, nominalShutterTime } from '#core/quantity/nominal.ts';
 import { oursById } from '#tests/support/reference-case.ts';
 
@@ -20,9 +21,8 @@ const exact = ({ marked }: Apertures) => marked.map((mark) => known(exactFNumber
 const exactTimes = ({ markedTime }: Times) => markedTime.map((mark) => known(exactShutterTime(mark)));
 
 /** Stops from f/1, and stops from 1 s: the aperture value and the time value of APEX and Exif. */
-const apertureValues = (given: Apertures) =>
-  exact(given).map((fNumber) => lightLoss({ effectiveFNumber: fNumber, fNumber: 1 }));
-const timeValues = (given: Times) => exactTimes(given).map((time) => -Math.log2(time));
+const apertureValues = (given: Apertures) => exact(given).map(apertureValue);
+const timeValues = (given: Times) => exactTimes(given).map(timeValue);
 
 const markedThirds = ({ thirdsFromOne }: { thirdsFromOne: readonly number[] }) => ({
   marked: thirdsFromOne.map((thirds) => nominalFNumber(2 ** (thirds / 6))),
@@ -37,8 +37,12 @@ export const ours = oursById({
   'iso-516-times': (given: Times) => ({ exactTime: exactTimes(given) }),
   'apex-table': (given: Apertures & Times) => ({ apertureValue: apertureValues(given), timeValue: timeValues(given) }),
   'exposure-values': (given: Apertures & Times) => {
-    const times = timeValues(given);
-    return { exposureValue: apertureValues(given).map((value, index) => value + (times[index] as number)) };
+    const times = exactTimes(given);
+    return {
+      exposureValue: exact(given).map((effectiveFNumber, index) =>
+        exposureValue({ effectiveFNumber, exposureTime: times[index]! }),
+      ),
+    };
   },
   'exif-aperture-value': (given: Apertures) => ({ apertureValue: apertureValues(given) }),
   'exif-shutter-speed-value': (given: Times) => ({ timeValue: timeValues(given) }),
