@@ -211,14 +211,14 @@ function pitchOf(given: { readonly 'sensor-width': number; readonly count: strin
 
 type Effect = 'same' | 'larger' | 'smaller';
 
-/** A row for each: what is done, what that does to the image, what people say it does, and why. */
+/** A row for each: what is done, what that does to the image, and what people say it does. */
 // prettier-ignore
-const changes: readonly (readonly [change: string, truth: Effect, tempting: Effect, part: string])[] = [
-  ['The lens, set as before, goes on a body with a smaller sensor', 'same', 'larger', 'the sensor only catches less of it'],
-  ['The lens, set as before, goes on a body with twice the pixels', 'same', 'larger', 'it is only cut into finer pieces'],
-  ['You crop the picture and print the rest as large as the whole', 'same', 'larger', 'it was taken before any print'],
-  ['A ring goes behind the lens, and you move in until it is sharp', 'larger', 'same', 'the lens is farther from the sensor, and you are nearer'],
-  ['You focus farther away, and step back until it is sharp', 'smaller', 'same', 'the lens is nearer the sensor, and you are farther off'],
+const changes: readonly (readonly [change: string, truth: Effect, tempting: Effect])[] = [
+  ['The lens, set as before, goes on a body with a smaller sensor', 'same', 'larger'],
+  ['The lens, set as before, goes on a body with twice the pixels', 'same', 'larger'],
+  ['You crop the picture and print the rest as large as the whole', 'same', 'larger'],
+  ['A ring goes behind the lens, and you move in until it is sharp', 'larger', 'same'],
+  ['You focus farther away, and step back until it is sharp', 'smaller', 'same'],
 ];
 
 const whatChangesIt = choiceFamily({
@@ -226,8 +226,8 @@ const whatChangesIt = choiceFamily({
   question:
     '{A thing} is sharp in the finder. {change}; where nothing else is said you keep your distance. What happens to the size of its image on the sensor?',
   givens: (draw) => {
-    const [change, truth, tempting, part] = draw.pick(changes);
-    return { change, truth, tempting, part, thing: draw.pick(['bay leaf', 'drawing pin', 'postage stamp', 'feather']) };
+    const [change, truth, tempting] = draw.pick(changes);
+    return { change, truth, tempting, thing: draw.pick(['bay leaf', 'drawing pin', 'postage stamp', 'feather']) };
   },
   options: { same: 'It stays as it was', larger: 'It gets larger', smaller: 'It gets smaller' },
   answer: (given) => given.truth,
@@ -236,16 +236,21 @@ const whatChangesIt = choiceFamily({
       id: 'picture-for-image',
       value: (given) => given.tempting,
       because:
-        'That is what happens to something else, not to the image on the sensor. Only the lens, its setting and the distances change that. Here {part}.',
+        'That is what happens to something else, not to the image on the sensor. The lens, its setting and the distances decide that image; a body, a crop or a print only decides what is done with it.',
     },
     {
       id: 'other-way',
       value: (given) => (given.truth === 'smaller' ? 'larger' : 'smaller'),
-      because: 'Nothing here works in that direction: {part}.',
+      because:
+        'Nothing here works in that direction. Coming nearer, with the lens farther from the sensor, makes the image grow; going farther off makes it shrink; a body, a crop or a print leaves it alone.',
     },
   ],
   hint: 'Think of the patch of light that the lens throws, as if no sensor were there yet.',
-  working: [{ note: 'The image is what the lens throws, with this setting and at this distance. Here {part}.' }],
+  working: [
+    {
+      note: 'The image is what the lens throws, with this setting and at this distance. Has either changed? Nearer, with the lens farther from the sensor, it is larger; farther off it is smaller; and if nothing in front of the sensor has changed it is as it was, whatever catches, crops or prints it.',
+    },
+  ],
 });
 
 export const families = [rulerPhotograph, fieldOfABody, imageOnTheSensor, pixelsOnAMillimetre, whatChangesIt] as const;

@@ -41,12 +41,6 @@ export interface Drag {
   readonly onmove: (magnification: number) => void;
 }
 
-/** A length of ruler to count pixels by, mm, and how it prints. */
-export interface Bar {
-  readonly length: number;
-  readonly printed: string;
-}
-
 /** CSS pixels in a millimetre of paper. */
 const paper = 96 / 25.4;
 /** Scales of a sheet that has to hold a sensor: finer steps than the standard's, for the picture should be large. */

@@ -33,7 +33,7 @@ describe('the marks of a ruler', () => {
     }
   });
 
-  it('read in inches as fractions with the smallest denominator', () => {
+  it('read in inches in whole numbers and quarters', () => {
     expect(labels(rulers.in, 8, 300, 12)).toEqual(['0 in', '1/4', '1/2', '3/4', '1', '1 1/4']);
     expect(labels(rulers.in, 2, 300, 12)).toEqual(['0 in', '1', '2', '3', '4', '5']);
   });

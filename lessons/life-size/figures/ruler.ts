@@ -22,7 +22,7 @@ export const rulers = {
     unit: 'in',
     worth: 25.4,
     marks: [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 5, 10],
-    numbers: [1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2, 5, 10, 20, 50],
+    numbers: [1 / 4, 1 / 2, 1, 2, 5, 10, 20, 50],
   },
 } as const satisfies Record<string, Ruler>;
 
@@ -42,7 +42,7 @@ export function rulerMarks(ruler: Ruler, pixelsPerMillimetre: number, reach: num
     const x = at * pixels;
     const isNumbered = isMultiple(at, numbered);
     path += `M${x.toFixed(2)} 0v${(text * (isNumbered ? 0.95 : isMultiple(at, middle) ? 0.75 : 0.5)).toFixed(1)}`;
-    if (isNumbered) numbers.push({ x, label: index === 0 ? `0 ${ruler.unit}` : fraction(at) });
+    if (isNumbered) numbers.push({ x, label: index === 0 ? `0 ${ruler.unit}` : quarters(at) });
   }
   return { path, numbers };
 }
@@ -51,13 +51,9 @@ function isMultiple(value: number, step: number): boolean {
   return Math.abs(value / step - Math.round(value / step)) < 1e-9;
 }
 
-/** A number of units as rulers print it: whole, or with a sixteenth, an eighth, a quarter or a half. */
-function fraction(value: number): string {
-  const whole = Math.floor(value);
-  let [over, under] = [Math.round((value - whole) * 16), 16];
-  if (over === 0) return String(whole);
-  while (over % 2 === 0) [over, under] = [over / 2, under / 2];
-  return `${whole === 0 ? '' : `${whole} `}${over}/${under}`;
+/** A number of units as rulers print it: whole, or with quarters. */
+function quarters(value: number): string {
+  return `${Math.floor(value) || ''} ${['', '1/4', '1/2', '3/4'][(4 * value) % 4]}`.trim();
 }
 
 /**
