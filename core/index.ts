@@ -287,6 +287,11 @@ export {
   extensionForReversedLensFormula,
 } from './rig/extension-for-reversed-lens.formula.ts';
 export { extensionFor, focusMagnificationFor, focusRange, type FocusRange } from './rig/focusing.ts';
+export { fitLens, type FitOptions } from './rig/fit/fit-lens.ts';
+export { lensFitWords, type Estimate, type FittedLens, type LensFit } from './rig/fit/lens-fit.ts';
+export { FaultyPhotograph, type RulerPhotograph } from './rig/fit/photograph.ts';
+export { pupilMagnificationByDiameters, type PupilDiameters } from './rig/fit/pupil-magnification-by-diameters.ts';
+export { straightLine, type StraightLine, type WeightedPoint } from './rig/fit/straight-line.ts';
 export { ImpossibleChain } from './rig/impossible-chain.ts';
 export { closestMagnification, lensInUse, stateAt } from './rig/lens-in-use.ts';
 export { type Focusing, type FocusState, type Lens, type LensInUse } from './rig/lens.ts';

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
 
 const root = resolve(import.meta.dirname, '../..');
-const sources = globSync('core/*/*.ts', { cwd: root, exclude: ['**/*.test.ts'] }).sort();
+const sources = globSync('core/**/*.ts', { cwd: root, exclude: ['**/*.test.ts'] }).sort();
 
 /** `@example call // number`, on one line; `...` after the number where more digits follow. */
 const example = /@example (.+\)) \/\/ (-?[\d.e-]*\d)(\.\.\.)?\s*$/gm;
