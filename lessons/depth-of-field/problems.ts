@@ -1,16 +1,11 @@
-import {
-  arcminute,
-  circleOfConfusionByViewing,
-  circleOfConfusionByViewingFormula,
-} from '#core/depth/circle-of-confusion-by-viewing.formula.ts';
-import { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
-import { farLimit, farLimitFormula } from '#core/depth/far-limit.formula.ts';
-import { nearLimit } from '#core/depth/near-limit.formula.ts';
-import { effectiveFNumber, effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
-import { entrancePupilDistance, entrancePupilDistanceFormula } from '#core/gaussian/entrance-pupil-distance.formula.ts';
-import { entrancePupil, entrancePupilFormula } from '#core/gaussian/entrance-pupil.formula.ts';
-import { magnificationOfSubject, magnificationOfSubjectFormula } from '#core/gaussian/magnification-of-subject.formula.ts';
+import { arcminute, circleOfConfusionByViewingFormula } from '#core/depth/circle-of-confusion-by-viewing.formula.ts';
+import { depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
+import { farLimitFormula } from '#core/depth/far-limit.formula.ts';
+import { nearLimitFormula } from '#core/depth/near-limit.formula.ts';
+import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
+import { magnificationOfSubjectFormula } from '#core/gaussian/magnification-of-subject.formula.ts';
 import { numberFamily } from '#core/practice/family.ts';
+import { evaluateFormula } from '#core/quantity/formula.ts';
 
 const circles = [0.01, 0.015, 0.02, 0.025, 0.03];
 const apertures = [4, 5.6, 8, 11, 16];
@@ -25,9 +20,7 @@ interface CloseUp {
 
 /** The close-up depth by the right way; wrong ones change one of the numbers. */
 function closeUp(given: CloseUp): number {
-  const { magnification } = given;
-  const lens = { magnification, fNumber: given['f-number'], pupilMagnification: given['pupil-magnification'] };
-  return depthOfFieldCloseUp({ magnification, circleOfConfusion: given['circle-of-confusion'], effectiveFNumber: effectiveFNumber(lens) });
+  return evaluateFormula(depthOfFieldCloseUpFormula, { ...given, 'effective-f-number': evaluateFormula(effectiveFNumberFormula, given) });
 }
 
 const depthAtASize = numberFamily({
@@ -112,7 +105,7 @@ const depthFromADistance = numberFamily({
 });
 
 function sizeAt(given: { readonly 'focal-length': number; readonly 'subject-distance': number }): number {
-  return magnificationOfSubject({ focalLength: given['focal-length'], subjectDistance: given['subject-distance'] });
+  return evaluateFormula(magnificationOfSubjectFormula, given);
 }
 
 const anotherAperture = numberFamily({
@@ -205,12 +198,7 @@ const circleByViewing = numberFamily({
     'viewing-distance': draw.pick([250, 300, 400, 500, 700, 1000]),
     'sensor-width': draw.pick([17.3, 23.5, 36]),
   }),
-  answer: (given) =>
-    circleOfConfusionByViewing({
-      viewingDistance: given['viewing-distance'],
-      printWidth: given['print-width'],
-      sensorWidth: given['sensor-width'],
-    }),
+  answer: (given) => evaluateFormula(circleOfConfusionByViewingFormula, given),
   tolerance: { relative: 0.04, because: 'one arcminute is 0.00029, or 0.0003 in round numbers' },
   mistakes: [
     {
@@ -233,63 +221,38 @@ const circleByViewing = numberFamily({
   working: [{ formula: circleOfConfusionByViewingFormula, note: 'An arcminute at that distance, scaled from print to sensor:' }],
 });
 
-interface FarAway extends CloseUp {
-  readonly 'focal-length': number;
-}
-
-/** What the exact limits need. */
-function cone(given: FarAway) {
-  const lens = {
-    focalLength: given['focal-length'],
-    fNumber: given['f-number'],
-    magnification: given.magnification,
-    pupilMagnification: given['pupil-magnification'],
-  };
-  return {
-    magnification: given.magnification,
-    circleOfConfusion: given['circle-of-confusion'],
-    entrancePupil: entrancePupil(lens),
-    entrancePupilDistance: entrancePupilDistance(lens),
-  };
-}
-
 const howFarBehind = numberFamily({
   id: 'how-far-behind',
   asks: 'far-limit',
   question:
-    'No longer close up: {a focal-length} lens with pupils of one size shows a garden gate at {magnification}. It is set to {f-number}, and the circle of confusion is {circle-of-confusion}. How far behind the gate does sharpness reach?',
+    'No longer close up: a garden gate stands {entrance-pupil-distance} from the entrance pupil of a lens, which is {entrance-pupil} wide. The sensor shows the gate at {magnification}, and the circle of confusion is {circle-of-confusion}. How far behind the gate does sharpness reach?',
   givens: (draw) => ({
-    ...symmetric,
-    'focal-length': draw.pick([28, 35, 50]),
+    'entrance-pupil-distance': draw.pick([1000, 1200, 1500, 2000]),
+    'entrance-pupil': draw.pick([2, 3, 4, 5]),
     magnification: draw.pick([0.02, 0.025, 0.03, 0.04]),
-    'f-number': draw.pick([8, 11, 16]),
-    'circle-of-confusion': draw.pick([0.02, 0.025, 0.03]),
+    'circle-of-confusion': draw.pick(circles),
   }),
-  answer: (given) => farLimit(cone(given)),
-  tolerance: { relative: 0.03, because: 'numbers of three figures, one taken from the other' },
+  answer: (given) => evaluateFormula(farLimitFormula, given),
+  tolerance: { relative: 0.03, because: 'a difference of two small numbers, of two or three figures each' },
   mistakes: [
     {
       id: 'near-limit',
-      value: (given) => nearLimit(cone(given)),
+      value: (given) => evaluateFormula(nearLimitFormula, given),
       because: 'That is how far sharpness reaches in front of the gate. Behind it the cone of light widens more slowly: c is taken away below the line, not added.',
     },
     {
-      id: 'half-the-close-up-depth',
-      value: (given) => closeUp(given) / 2,
+      id: 'even-halves',
+      value: (given) => (given['circle-of-confusion'] * given['entrance-pupil-distance']) / (given.magnification * given['entrance-pupil']),
       because: 'That is half of the close-up depth. This far away the two sides are no longer equal; use the exact limit.',
     },
     {
       id: 'from-the-pupil',
-      value: (given) => farLimit(cone(given)) + cone(given).entrancePupilDistance,
+      value: (given) => evaluateFormula(farLimitFormula, given) + given['entrance-pupil-distance'],
       because: 'That is counted from the entrance pupil. The limits here are counted from the sharp plane.',
     },
   ],
-  hint: 'Find the width of the entrance pupil and its distance. The rest is similar triangles.',
-  working: [
-    { formula: entrancePupilFormula, note: 'How wide the entrance pupil is:' },
-    { formula: entrancePupilDistanceFormula, note: 'How far it is from the gate:' },
-    { formula: farLimitFormula, note: 'And how far behind the gate a point may lie:' },
-  ],
+  hint: 'Which of the two limits is it, and where does the circle of confusion stand below the line?',
+  working: [{ formula: farLimitFormula, note: 'A point behind the gate, whose cone is just as wide at the gate as the circle of confusion is there:' }],
 });
 
 export const families = [depthAtASize, depthFromADistance, anotherAperture, anotherLens, circleByViewing, howFarBehind] as const;

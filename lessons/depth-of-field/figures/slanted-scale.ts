@@ -4,7 +4,6 @@ import { steadyScale, type Slab, type Stroke } from './layout.ts';
 /** How the sensor sees a point at an offset from the sharp plane: image over subject size there, and its blur on the sensor, mm. */
 export type Seen = (offset: number) => { readonly enlargement: number; readonly blur: number };
 
-const tilts = [45, 30, 20, 10, 5, 2, 1] as const;
 /** A mark's own line, pixels. */
 const pen = 1.75;
 
@@ -14,7 +13,7 @@ const pen = 1.75;
  */
 export function tiltFor({ usualDepth, usualCircle, magnification }: Slab): number {
   const ideal = (Math.atan((22 * usualCircle) / (usualDepth * magnification)) * 180) / Math.PI;
-  return tilts.find((tilt) => tilt <= 1.25 * ideal) ?? 1;
+  return Math.max(1, Math.min(45, 5 * Math.round(ideal / 5)));
 }
 
 /** The picture of the scale in a frame, pixels from its upper left corner, at a scale of its own; *spacing* is what a label needs. */
@@ -50,7 +49,7 @@ export function slantedScale(slab: Slab, seen: Seen, width: number, height: numb
         round: spread / 2,
         // What the half ellipse of the blurred line gains in width it loses in depth: the ink stays as much.
         ink: Math.min(1, (4 * pen) / (Math.PI * thick)),
-        label: isLabelled && middle > spacing / 2 ? String(offset).replace('-', '−') : '',
+        label: isLabelled && Math.abs(middle - height / 2) < (height - spacing) / 2 ? String(offset).replace('-', '−') : '',
         labelY: middle + 0.16 * spacing,
         offset,
       });
