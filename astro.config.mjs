@@ -7,7 +7,6 @@ import remarkMath from 'remark-math';
 import { leanSvelte } from './site/build/lean-svelte.ts';
 import { keepSpokenVocabulary } from './site/build/spoken-vocabulary.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
-import { mountedIslands } from './site/build/mounted-islands.ts';
 import { offline } from './site/offline/write-worker.ts';
 import { katexWoff2 } from './site/build/katex-woff2.ts';
 import { failOnBadTex } from './site/controls/formula/fail-on-bad-tex.ts';
@@ -47,7 +46,7 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [katexWoff2(), mountedIslands(), leanSvelte(), keepSpokenVocabulary(), leavePrintedTextBehind()],
+    plugins: [katexWoff2(), leanSvelte(), keepSpokenVocabulary(), leavePrintedTextBehind()],
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
     build: { assetsInlineLimit: 0, rolldownOptions: { output: { codeSplitting: { groups: [workbookChunk] } } } },
     preview: { strictPort: true },

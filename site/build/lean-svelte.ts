@@ -38,12 +38,18 @@ export function leanerModule(code: string, id: string): string | undefined {
   }, code);
 }
 
+/** Astro builds the entry of its own islands for every site; here it would bring code that no page runs. */
+const islandEntry = '\0no-astro-islands';
+const refusal = "throw new Error('Islands are written <Island is=…>, without a client: directive.');";
+
 /** Vite plugin: Svelte in the browser without what no lesson uses. */
 export function leanSvelte(): Plugin {
   return {
     name: 'lean-svelte',
     enforce: 'pre',
     applyToEnvironment: ({ name }) => name === 'client',
+    resolveId: (source) => (/^@astrojs\/svelte\/client/.test(source) ? islandEntry : undefined),
+    load: (id) => (id === islandEntry ? `export default () => () => { ${refusal} };` : undefined),
     transform(code, id) {
       const leaner = /[\\/]svelte[\\/]src[\\/]internal[\\/]/.test(id) ? leanerModule(code, id) : undefined;
       return leaner === undefined ? undefined : { code: leaner, map: null };

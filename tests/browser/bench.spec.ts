@@ -33,7 +33,7 @@ for (const path of lessons) {
         for (const key of ['Home', 'End']) {
           await slider.focus();
           await page.keyboard.press(key);
-          expect(await page.locator('main').innerText()).not.toMatch(/NaN|undefined|\[object/);
+          expect(await page.locator('main').textContent()).not.toMatch(/NaN|undefined|\[object/);
           const paths = await page
             .locator('.sheet svg')
             .evaluateAll((sheets) => sheets.map((sheet) => sheet.innerHTML));
