@@ -1,17 +1,21 @@
 import type { Plugin } from 'vite';
 
-/** What is printed into the page at build: the words of a formula, and those of a problem. */
-const printed = [
-  { file: /\.formula\.ts(?:\?|$)/, keys: 'tex|says|source' },
-  { file: /\/lessons\/[^/]+\/problems\.ts(?:\?|$)/, keys: 'question|hint|note|because' },
-] as const;
-
 const text = String.raw`(?:String\.raw\x60[^\x60]*\x60|'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*")`;
 
-/** *code* of the file *id* with the texts that pages print emptied; undefined where the file has none to leave behind. */
+/** What only the build and the tests read: the words of a formula and the ranges of its random checks; the words of a problem. */
+const printed = [
+  { file: /\.formula\.ts(?:\?|$)/, what: `^ {2}(?:(?:tex|says|source):\\s*${text}|sample: \\{[^}]*\\}),\\n`, left: '' },
+  {
+    file: /\/lessons\/[^/]+\/problems\.ts(?:\?|$)/,
+    what: `\\b(question|hint|note|because):\\s*${text}(?=\\s*[,}])`,
+    left: "$1: ''",
+  },
+] as const;
+
+/** *code* of the file *id* with the texts that pages print left out; undefined where the file has none to leave behind. */
 export function withoutPrintedText(code: string, id: string): string | undefined {
   const kind = printed.find(({ file }) => file.test(id));
-  return kind && code.replace(new RegExp(`\\b(${kind.keys}):\\s*${text}(?=\\s*[,}])`, 'g'), "$1: ''");
+  return kind && code.replace(new RegExp(kind.what, 'gm'), kind.left);
 }
 
 /** Vite plugin: what was printed into the page at build does not travel to the browser a second time. */
