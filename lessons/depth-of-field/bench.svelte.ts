@@ -24,7 +24,8 @@ const viewing = { 'print-width': 300, 'viewing-distance': 400 };
 /** Above this numerical aperture geometry alone misleads (README of `core/depth`, Waves). */
 const wideCone = 0.1;
 
-type Given = 'magnification' | 'f-number' | 'focal-length' | 'pupil-magnification' | 'circle-of-confusion' | 'wavelength';
+type Given =
+  'magnification' | 'f-number' | 'focal-length' | 'pupil-magnification' | 'circle-of-confusion' | 'wavelength';
 
 export const bench = new Bench({
   inputs: {
@@ -68,7 +69,9 @@ export const bench = new Bench({
         },
         pixels: {
           label: 'by pixels',
-          fills: (given) => ({ 'circle-of-confusion': circleOfConfusionByPixels({ pixelPitch: given['pixel-pitch'] }) }),
+          fills: (given) => ({
+            'circle-of-confusion': circleOfConfusionByPixels({ pixelPitch: given['pixel-pitch'] }),
+          }),
         },
       },
     },
@@ -81,7 +84,12 @@ export const bench = new Bench({
 export function depths(given: Readonly<Record<Given, number>>) {
   const { magnification } = given;
   const circleOfConfusion = given['circle-of-confusion'];
-  const lens = { focalLength: given['focal-length'], fNumber: given['f-number'], magnification, pupilMagnification: given['pupil-magnification'] };
+  const lens = {
+    focalLength: given['focal-length'],
+    fNumber: given['f-number'],
+    magnification,
+    pupilMagnification: given['pupil-magnification'],
+  };
   const effective = effectiveFNumber(lens);
   const aperture = numericalAperture({ magnification, effectiveFNumber: effective });
   const cone = {

@@ -20,7 +20,10 @@ interface CloseUp {
 
 /** The close-up depth by the right way; wrong ones change one of the numbers. */
 function closeUp(given: CloseUp): number {
-  return evaluateFormula(depthOfFieldCloseUpFormula, { ...given, 'effective-f-number': evaluateFormula(effectiveFNumberFormula, given) });
+  return evaluateFormula(depthOfFieldCloseUpFormula, {
+    ...given,
+    'effective-f-number': evaluateFormula(effectiveFNumberFormula, given),
+  });
 }
 
 const depthAtASize = numberFamily({
@@ -40,7 +43,8 @@ const depthAtASize = numberFamily({
     {
       id: 'marked-f-number',
       value: (given) => (2 * given['circle-of-confusion'] * given['f-number']) / given.magnification ** 2,
-      because: 'That puts in the marked {f-number}. The cone of light that reaches the sensor is narrower: first work out the effective f-number.',
+      because:
+        'That puts in the marked {f-number}. The cone of light that reaches the sensor is narrower: first work out the effective f-number.',
     },
     {
       id: 'one-side',
@@ -50,7 +54,8 @@ const depthAtASize = numberFamily({
     {
       id: 'not-squared',
       value: (given) => closeUp(given) * given.magnification,
-      because: 'That divides by m only once. Once for the blur carried back to the subject, and once more because the lens has come closer: m is squared.',
+      because:
+        'That divides by m only once. Once for the blur carried back to the subject, and once more because the lens has come closer: m is squared.',
     },
   ],
   hint: 'Which f-number does the lens work at, this close? And how often does the magnification count?',
@@ -82,13 +87,16 @@ const depthFromADistance = numberFamily({
   mistakes: [
     {
       id: 'distant-subject',
-      value: (given) => 2 * given['f-number'] * given['circle-of-confusion'] * (given['subject-distance'] / given['focal-length']) ** 2,
-      because: 'That is the rule for distant subjects, 2 N c s²/f². Here the subject is only a few focal lengths away, and it makes too much of it.',
+      value: (given) =>
+        2 * given['f-number'] * given['circle-of-confusion'] * (given['subject-distance'] / given['focal-length']) ** 2,
+      because:
+        'That is the rule for distant subjects, 2 N c s²/f². Here the subject is only a few focal lengths away, and it makes too much of it.',
     },
     {
       id: 'marked-f-number',
       value: (given) => (2 * given['f-number'] * given['circle-of-confusion']) / sizeAt(given) ** 2,
-      because: 'The magnification is right, but the marked {f-number} went in. This close the lens works at a larger one.',
+      because:
+        'The magnification is right, but the marked {f-number} went in. This close the lens works at a larger one.',
     },
     {
       id: 'one-side',
@@ -129,7 +137,8 @@ const anotherAperture = numberFamily({
     {
       id: 'like-the-light',
       value: (given) => given['first.depth-of-field'] * (given['second.f-number'] / given['first.f-number']) ** 2,
-      because: 'That is how the exposure goes, with the area of the hole. Depth goes with its width: once, not squared.',
+      because:
+        'That is how the exposure goes, with the area of the hole. Depth goes with its width: once, not squared.',
     },
     {
       id: 'as-before',
@@ -140,7 +149,9 @@ const anotherAperture = numberFamily({
   hint: 'How many times as large is the new f-number?',
   working: [
     {
-      values: (known) => ({ 'depth-of-field': (known['first.depth-of-field'] * known['second.f-number']) / known['first.f-number'] }),
+      values: (known) => ({
+        'depth-of-field': (known['first.depth-of-field'] * known['second.f-number']) / known['first.f-number'],
+      }),
       note: 'Depth goes with the f-number. From {first.f-number} to {second.f-number} the {first.depth-of-field} become {depth-of-field}.',
     },
   ],
@@ -157,7 +168,9 @@ const anotherLens = numberFamily({
       ...given,
       'first.focal-length': draw.pick([50, 60]),
       'second.focal-length': draw.pick([85, 100, 135, 180]),
-      'first.depth-of-field': Number(closeUp({ ...given, ...symmetric, 'circle-of-confusion': draw.pick(circles) }).toPrecision(2)),
+      'first.depth-of-field': Number(
+        closeUp({ ...given, ...symmetric, 'circle-of-confusion': draw.pick(circles) }).toPrecision(2),
+      ),
     };
   },
   answer: (given) => given['first.depth-of-field'],
@@ -165,18 +178,22 @@ const anotherLens = numberFamily({
   mistakes: [
     {
       id: 'same-distance',
-      value: (given) => given['first.depth-of-field'] * (given['first.focal-length'] / given['second.focal-length']) ** 2,
-      because: 'That would be a long lens from the same place. You stepped back until the picture was the same, and that makes up for all of it.',
+      value: (given) =>
+        given['first.depth-of-field'] * (given['first.focal-length'] / given['second.focal-length']) ** 2,
+      because:
+        'That would be a long lens from the same place. You stepped back until the picture was the same, and that makes up for all of it.',
     },
     {
       id: 'longer-is-thinner',
       value: (given) => (given['first.depth-of-field'] * given['first.focal-length']) / given['second.focal-length'],
-      because: 'That lets depth shrink as the focal length grows. The hole is wider at the same f-number, but it is farther away by as much.',
+      because:
+        'That lets depth shrink as the focal length grows. The hole is wider at the same f-number, but it is farther away by as much.',
     },
     {
       id: 'farther-is-deeper',
       value: (given) => (given['first.depth-of-field'] * given['second.focal-length']) / given['first.focal-length'],
-      because: 'That counts the longer distance but not the wider hole. Seen from the spider the hole is as wide as before.',
+      because:
+        'That counts the longer distance but not the wider hole. Seen from the spider the hole is as wide as before.',
     },
   ],
   hint: 'Which letters stand in the close-up formula, and which one is missing?',
@@ -204,7 +221,8 @@ const circleByViewing = numberFamily({
     {
       id: 'on-the-print',
       value: (given) => given['viewing-distance'] * arcminute,
-      because: 'That is the blur on the print. On the sensor the picture is {sensor-width} wide instead of {print-width}, and the blur smaller in proportion.',
+      because:
+        'That is the blur on the print. On the sensor the picture is {sensor-width} wide instead of {print-width}, and the blur smaller in proportion.',
     },
     {
       id: 'enlarged',
@@ -214,11 +232,14 @@ const circleByViewing = numberFamily({
     {
       id: 'pair-of-lines',
       value: (given) => (given['viewing-distance'] * arcminute * given['sensor-width']) / (2 * given['print-width']),
-      because: 'That takes the arcminute for a pair of a dark and a bright line. Here it is one of the two; some authors choose the other.',
+      because:
+        'That takes the arcminute for a pair of a dark and a bright line. Here it is one of the two; some authors choose the other.',
     },
   ],
   hint: 'First how much an arcminute is on the print. Then how much of that it is on the sensor.',
-  working: [{ formula: circleOfConfusionByViewingFormula, note: 'An arcminute at that distance, scaled from print to sensor:' }],
+  working: [
+    { formula: circleOfConfusionByViewingFormula, note: 'An arcminute at that distance, scaled from print to sensor:' },
+  ],
 });
 
 const howFarBehind = numberFamily({
@@ -238,12 +259,16 @@ const howFarBehind = numberFamily({
     {
       id: 'near-limit',
       value: (given) => evaluateFormula(nearLimitFormula, given),
-      because: 'That is how far sharpness reaches in front of the gate. Behind it the cone of light widens more slowly: c is taken away below the line, not added.',
+      because:
+        'That is how far sharpness reaches in front of the gate. Behind it the cone of light widens more slowly: c is taken away below the line, not added.',
     },
     {
       id: 'even-halves',
-      value: (given) => (given['circle-of-confusion'] * given['entrance-pupil-distance']) / (given.magnification * given['entrance-pupil']),
-      because: 'That is half of the close-up depth. This far away the two sides are no longer equal; use the exact limit.',
+      value: (given) =>
+        (given['circle-of-confusion'] * given['entrance-pupil-distance']) /
+        (given.magnification * given['entrance-pupil']),
+      because:
+        'That is half of the close-up depth. This far away the two sides are no longer equal; use the exact limit.',
     },
     {
       id: 'from-the-pupil',
@@ -252,7 +277,19 @@ const howFarBehind = numberFamily({
     },
   ],
   hint: 'Which of the two limits is it, and where does the circle of confusion stand below the line?',
-  working: [{ formula: farLimitFormula, note: 'A point behind the gate, whose cone is just as wide at the gate as the circle of confusion is there:' }],
+  working: [
+    {
+      formula: farLimitFormula,
+      note: 'A point behind the gate, whose cone is just as wide at the gate as the circle of confusion is there:',
+    },
+  ],
 });
 
-export const families = [depthAtASize, depthFromADistance, anotherAperture, anotherLens, circleByViewing, howFarBehind] as const;
+export const families = [
+  depthAtASize,
+  depthFromADistance,
+  anotherAperture,
+  anotherLens,
+  circleByViewing,
+  howFarBehind,
+] as const;

@@ -22,13 +22,15 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Where do lenses begin to differ?',
-    caption: 'Far to the left. Focused at {hyperfocal-distance} all behind is sharp with this one; close up they are one line.',
+    caption:
+      'Far to the left. Focused at {hyperfocal-distance} all behind is sharp with this one; close up they are one line.',
     set: { magnification: 0.1 },
     sheet: 'plot',
   },
   {
     question: 'Who decides what is sharp?',
-    caption: 'We do. As a share of the diagonal c is {circle-of-confusion}, and the same picture is sharp over {depth-of-field}.',
+    caption:
+      'We do. As a share of the diagonal c is {circle-of-confusion}, and the same picture is sharp over {depth-of-field}.',
     set: { 'circle-of-confusion-by': 'diagonal' },
   },
   {

@@ -9,7 +9,10 @@ for (const path of lessons) {
     test(`/${path} lets the thing itself be dragged at ${size.width} pixels`, async ({ page }) => {
       await page.setViewportSize(size);
       await page.goto(path);
-      const handle = page.locator('svg [role=slider]').filter({ has: page.locator('.grip') }).first();
+      const handle = page
+        .locator('svg [role=slider]')
+        .filter({ has: page.locator('.grip') })
+        .first();
       await handle.scrollIntoViewIfNeeded();
       const before = (await handle.getAttribute('aria-valuetext'))!;
       const grip = (await handle.locator('.grip').first().boundingBox())!;

@@ -66,11 +66,15 @@ export function sheetLayout(slab: Slab, box: SheetBox, held?: Scales) {
   const halfSpot = (spot / 2) * across.pixelsPerMillimetre;
   const halfPupil = (slab.entrancePupil / 2) * across.pixelsPerMillimetre;
   /** Half the width at *at* of the cone that has none at *tip* and is as wide as the spot in the sharp plane. */
-  const halfWidth = (tip: number, at: number) => (tip > -Infinity ? (halfSpot * (at - tip)) / (planeX - tip) : halfPupil);
+  const halfWidth = (tip: number, at: number) =>
+    tip > -Infinity ? (halfSpot * (at - tip)) / (planeX - tip) : halfPupil;
   /** Both edges of a cone from its tip, or from where the sheet begins, to the pupil, or to where the axis is broken. */
   const cone = (tip: number, from: number) =>
     [1, -1]
-      .map((side) => `M${from} ${middle + side * halfWidth(tip, from)}L${breakX} ${middle + side * halfWidth(tip, breakX)}`)
+      .map(
+        (side) =>
+          `M${from} ${middle + side * halfWidth(tip, from)}L${breakX} ${middle + side * halfWidth(tip, breakX)}`,
+      )
       .join('');
   const opening = Math.min(isPupilFar ? -halfWidth(nearX, breakX) : halfPupil, 0.8 * middle);
   const zigzag = (at: number) => `M${at} ${middle - 16}l6 12l-6 6l6 12`;

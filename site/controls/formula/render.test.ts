@@ -17,7 +17,9 @@ describe('a formula', () => {
 
   it('in numbers has a sign between those that are multiplied, and a slot for each', () => {
     const html = numericFormula(depthOfFieldCloseUpFormula, (id) => `<${id}>`.replaceAll(/[<>]/g, '|'));
-    expect(spoken(html)).toBe('Tc=2×|circle-of-confusion|×|effective-f-number||magnification|2=|depth-of-field-close-up|');
+    expect(spoken(html)).toBe(
+      'Tc=2×|circle-of-confusion|×|effective-f-number||magnification|2=|depth-of-field-close-up|',
+    );
     expect(html.match(/class="number" data-number=/g)).toHaveLength(4);
   });
 
