@@ -293,6 +293,12 @@ export { FaultyPhotograph, type RulerPhotograph } from './rig/fit/photograph.ts'
 export { pupilMagnificationByDiameters, type PupilDiameters } from './rig/fit/pupil-magnification-by-diameters.ts';
 export { straightLine, type StraightLine, type WeightedPoint } from './rig/fit/straight-line.ts';
 export { ImpossibleChain } from './rig/impossible-chain.ts';
+export { type KitChain } from './rig/kit/built-chain.ts';
+export { chainCount } from './rig/kit/chain-count.ts';
+export { gainOfPart, type PartGain } from './rig/kit/gain-of-part.ts';
+export { FaultyKit, type KitRow, type KitSubject } from './rig/kit/kit.ts';
+export { searchKit, type KitSearch } from './rig/kit/search-kit.ts';
+export { verdictWords, type Verdict as KitVerdict } from './rig/kit/verdict.ts';
 export { closestMagnification, lensInUse, stateAt } from './rig/lens-in-use.ts';
 export { type Focusing, type FocusState, type Lens, type LensInUse } from './rig/lens.ts';
 export {

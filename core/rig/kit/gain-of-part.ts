@@ -1,0 +1,42 @@
+import type { KitChain } from './built-chain.ts';
+import type { KitRow, KitSubject } from './kit.ts';
+import { searchKit, type KitSearch } from './search-kit.ts';
+
+/** What one further part would be worth. */
+export interface PartGain {
+  /** Chains that only it makes possible, and how many of them do what is wanted. */
+  readonly chains: number;
+  readonly suited: number;
+  /** The best chain without it and with it; null where none does what is wanted. */
+  readonly bestBefore: KitChain | null;
+  readonly bestAfter: KitChain | null;
+  /** Stops that the best chain gains; null where none did what is wanted before. */
+  readonly merit: number | null;
+}
+
+/**
+ * The marginal gain of one further part: the same search with it and without it.
+ *
+ * @param kit what is there; @param part what might be added, its id new
+ * @param subject as for `searchKit`; @param budget as for `searchKit`
+ * @returns the gain, never below 0 in any figure: what could be done before can be done still
+ * @throws FaultyKit, OutOfRange as `searchKit` does
+ */
+export function gainOfPart(kit: readonly KitRow[], part: KitRow, subject: KitSubject, budget: number): PartGain {
+  const before = searchKit(kit, subject, budget);
+  const after = searchKit([...kit, part], subject, budget);
+  const bestBefore = best(before);
+  const bestAfter = best(after);
+  return {
+    chains: after.count - before.count,
+    suited: after.suited.length - before.suited.length,
+    bestBefore,
+    bestAfter,
+    merit: bestBefore && bestAfter ? (bestAfter.merit ?? 0) - (bestBefore.merit ?? 0) : null,
+  };
+}
+
+function best(search: KitSearch): KitChain | null {
+  const [first] = search.suited;
+  return first === undefined ? null : search.chain(first);
+}

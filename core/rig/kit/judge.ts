@@ -1,0 +1,100 @@
+import { reflectedLightConstants } from '#core/exposure/metering-constants.ts';
+import type { KitCamera, KitLens, KitSubject } from './kit.ts';
+import { verdicts, type Verdict } from './verdict.ts';
+import { walkAt, type Walk } from './walk.ts';
+
+/** Where the verdict stands in the list: what is kept for each chain. */
+const code = Object.fromEntries(verdicts.map((verdict, index) => [verdict, index])) as Record<Verdict, number>;
+
+/** How a chain would be set for the subject, and what that is worth; overwritten by the next. */
+export interface Judgement {
+  verdict: number;
+  /** *m₀* of the main lens. */
+  focusMagnification: number;
+  /** *N* of the main lens. */
+  fNumber: number;
+  /** Stops of exposure in hand, less the stops lost by not filling the frame. */
+  merit: number;
+}
+
+/** Rounding: what misses a limit by less meets it. */
+const rounding = 1e-9;
+
+/**
+ * Sets a chain for the subject, judges it, and leaves what it found in *out*.
+ *
+ * As large as fits the frame; opened as far as the depth allows: N_w = Z m²/(2c); t = N_w² K/(L_v S) against c/(m v) and the longest exposure.
+ */
+export function judge(
+  walk: Walk,
+  camera: KitCamera,
+  { maxAperture, smallestAperture }: KitLens,
+  stopsDown: boolean,
+  subject: KitSubject,
+  out: Judgement,
+): void {
+  const wanted = camera.sensorWidth / subject.subjectWidth;
+  out.fNumber = maxAperture;
+  out.merit = 0;
+  out.focusMagnification = settingFor(walk, wanted);
+  walkAt(walk, out.focusMagnification);
+  const m = walk.magnification;
+  if (!(m > 1e-9 && walk.real)) return void (out.verdict = code['no picture']);
+  if (m > wanted * (1 + rounding)) return void (out.verdict = code['too large']);
+  if (m < wanted * subject.leastFill * (1 - rounding)) return void (out.verdict = code['too small']);
+  if (!(walk.workingDistance > 0)) return void (out.verdict = code.inside);
+  if (walk.workingDistance < subject.nearestDistance) return void (out.verdict = code['too near']);
+
+  const c = camera.circleOfConfusion;
+  const needed = (subject.subjectDepth * m * m) / (2 * c);
+  const most = stopsDown ? smallestAperture : maxAperture;
+  out.fNumber = Math.min(most, Math.max(maxAperture, needed / walk.conePerStop));
+  const effective = Math.max(walk.conePerStop * out.fNumber, walk.coneAtLeast);
+  if (effective < needed * (1 - rounding)) return void (out.verdict = code['too shallow']);
+
+  const exposure = (effective * effective * reflectedLightConstants.common) / (subject.luminance * subject.iso);
+  const steady = subject.subjectSpeed > 0 ? c / (m * subject.subjectSpeed) : Infinity;
+  const inHand = Math.log2(Math.min(steady, subject.longestExposure) / exposure);
+  out.merit = inHand + 2 * Math.log2(Math.min(1, m / wanted));
+  out.verdict = inHand < -rounding ? code['too dark'] : code.suited;
+}
+
+/**
+ * The *m₀* that gives *wanted*, or that end of the focus ring which comes nearest to it.
+ *
+ * By false position: exact at once where m is linear in m₀, as for a lens focused as a whole, and almost so for all others. Behind
+ * a reversed lens m can fall as the main lens moves out.
+ */
+function settingFor(walk: Walk, wanted: number): number {
+  let low = 0;
+  let high = walk.main.closest;
+  if (walk.reversed || high === 0) return 0;
+  let atLow = excess(walk, low, wanted);
+  let atHigh = excess(walk, high, wanted);
+  if (atLow > 0 === atHigh > 0) return Math.abs(atHigh) < Math.abs(atLow) ? high : low;
+  let kept = 0;
+  for (let step = 0; step < 60; step++) {
+    const middle = low - (atLow * (high - low)) / (atHigh - atLow);
+    const here = excess(walk, middle, wanted);
+    if (Math.abs(here) <= 1e-13 * wanted || middle === low || middle === high) return middle;
+    // The end that stays twice running counts for half, or it would stay for ever.
+    if (here > 0 === atHigh > 0) {
+      high = middle;
+      atHigh = here;
+      if (kept === 1) atLow /= 2;
+      kept = 1;
+    } else {
+      low = middle;
+      atLow = here;
+      if (kept === -1) atHigh /= 2;
+      kept = -1;
+    }
+  }
+  return low;
+}
+
+/** How much larger than *wanted* the picture is at a setting. */
+function excess(walk: Walk, focusMagnification: number, wanted: number): number {
+  walkAt(walk, focusMagnification);
+  return walk.magnification - wanted;
+}

@@ -1,0 +1,105 @@
+import { closestMagnification, lensInUse } from '../lens-in-use.ts';
+import { FaultyKit, type KitLens, type KitRow } from './kit.ts';
+
+type Numbers = Readonly<Record<string, readonly [least: number, most: number, open?: boolean]>>;
+
+const positive = [0, Infinity, true] as const;
+const notNegative = [0, Infinity] as const;
+
+/** What every kind of row has to hold, and in which range. A camera needs the mount’s register, a lens carries it too. */
+const numbersOf: Readonly<Record<KitRow['part'], Numbers>> = {
+  camera: {
+    registerDistance: positive,
+    sensorWidth: positive,
+    sensorHeight: positive,
+    circleOfConfusion: positive,
+  },
+  lens: { maxAperture: positive, smallestAperture: positive },
+  ring: { extension: notNegative },
+  'reversing ring': { extension: notNegative },
+  converter: { converterFactor: [1, Infinity, true], converterLength: positive },
+  'close-up lens': { closeUpPower: positive },
+  'coupling ring': { extension: notNegative },
+};
+
+const withoutMount: readonly KitRow['part'][] = ['close-up lens', 'coupling ring'];
+
+/** Throws {@link FaultyKit} for what is missing, contradictory or unphysical in a kit. */
+export function requireKit(kit: readonly KitRow[]): void {
+  const ids = new Map<string, number>();
+  const registers = new Map<string, { register: number; row: number }>();
+  kit.forEach((item, row) => {
+    requireNumbers(item, row);
+    const before = ids.get(item.id);
+    if (before !== undefined) throw new FaultyKit(row, `'${item.id}' is the id of row ${before} already`);
+    ids.set(item.id, row);
+    if (item.part === 'lens') requireUsableLens(item, row);
+    if (item.part !== 'camera' && item.part !== 'lens') return;
+    const register = item.part === 'camera' ? item.registerDistance : item.lens.registerDistance;
+    const known = registers.get(item.mount);
+    if (known && known.register !== register) {
+      throw new FaultyKit(
+        row,
+        `mount '${item.mount}' has a register distance of ${register} here, and of ${known.register} in row ${known.row}`,
+      );
+    }
+    registers.set(item.mount, { register, row });
+  });
+  if (!kit.some(({ part }) => part === 'camera')) throw new FaultyKit(null, 'there is no camera');
+  if (!kit.some(({ part }) => part === 'lens')) throw new FaultyKit(null, 'there is no lens');
+}
+
+function requireNumbers(item: KitRow, row: number): void {
+  const part: unknown = item.part;
+  if (typeof part !== 'string' || !Object.hasOwn(numbersOf, part)) {
+    throw new FaultyKit(row, `the part is ${String(part)}; accepted: ${Object.keys(numbersOf).join(', ')}`);
+  }
+  const values = item as unknown as Readonly<Record<string, unknown>>;
+  for (const name of withoutMount.includes(item.part) ? ['id'] : ['id', 'mount']) {
+    if (typeof values[name] !== 'string' || values[name] === '') {
+      throw new FaultyKit(row, `'${name}' is ${JSON.stringify(values[name])}; accepted: a text that is not empty`);
+    }
+  }
+  const numbers: Numbers = { price: notNegative, ...numbersOf[item.part] };
+  for (const [name, [least, most, open = false]] of Object.entries(numbers)) {
+    const value = values[name];
+    if (!(typeof value === 'number' && value < most && (open ? value > least : value >= least))) {
+      throw new FaultyKit(
+        row,
+        `'${name}' is ${String(value)}; accepted: a finite number ${open ? `above ${least}` : `of ${least} or above`}`,
+      );
+    }
+  }
+  if (item.part === 'close-up lens' && item.clearAperture !== undefined && !(item.clearAperture > 0)) {
+    throw new FaultyKit(row, `'clearAperture' is ${item.clearAperture}; accepted: above 0, or left out`);
+  }
+}
+
+/** The engine knows what no lens can have; here its complaint gets its row. */
+function requireUsableLens({ lens, maxAperture, smallestAperture }: KitLens, row: number): void {
+  if (maxAperture > smallestAperture) {
+    throw new FaultyKit(
+      row,
+      `it opens to f/${maxAperture}, which is less than the f/${smallestAperture} it stops down to`,
+    );
+  }
+  if (typeof lens !== 'object' || lens === null || typeof lens.focusing !== 'object') {
+    throw new FaultyKit(row, `'lens' is ${JSON.stringify(lens)}; accepted: a lens with its focusing`);
+  }
+  const protrusion = lens.rearProtrusion ?? 0;
+  if (!(protrusion >= 0 && protrusion < Infinity)) {
+    throw new FaultyKit(row, `'rearProtrusion' is ${protrusion}; accepted: a finite number of 0 or above`);
+  }
+  try {
+    const closest = closestMagnification(lens);
+    for (const setting of [0, closest / 2, closest]) {
+      const { focalLength, frontPrincipalDepth, entrancePupil } = lensInUse(lens, setting, maxAperture);
+      if (!(focalLength > 0 && Number.isFinite(frontPrincipalDepth) && entrancePupil > 0)) {
+        throw new FaultyKit(row, `set to ${setting} it would have a focal length of ${focalLength}`);
+      }
+    }
+  } catch (error) {
+    if (error instanceof RangeError) throw new FaultyKit(row, error.message);
+    throw error;
+  }
+}

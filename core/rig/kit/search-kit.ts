@@ -1,0 +1,102 @@
+import { blocksOf, judgeAll } from './blocks.ts';
+import { builtChain, type KitChain } from './built-chain.ts';
+import { chainCount } from './chain-count.ts';
+import { FaultyKit, type KitRow, type KitSubject } from './kit.ts';
+import { requireKit } from './require-kit.ts';
+import { requireSubject } from './require-subject.ts';
+import { verdicts, type Verdict } from './verdict.ts';
+
+/** A kit gone through: what does the job, best first, and why all the rest does not. */
+export interface KitSearch {
+  /** Chains that can be built, numbered from 0 in an order that only the names of the parts decide. */
+  readonly count: number;
+  /** Numbers of the chains that do what is wanted: most merit first; among equals the cheaper, then the one with fewer parts. */
+  readonly suited: Uint32Array;
+  /** How many chains each verdict was passed on. */
+  readonly tally: Readonly<Record<Verdict, number>>;
+  /** What was said of a chain. Throws RangeError for a number that no chain has. */
+  readonly verdictOf: (chain: number) => Verdict;
+  /** A chain with its parts, solved as it was judged. Throws RangeError for a number that no chain has. */
+  readonly chain: (chain: number) => KitChain;
+}
+
+/** More chains than this are refused before memory runs out. */
+const mostChains = 4_000_000;
+
+/**
+ * Every distinct chain that a kit allows, judged against a subject and a budget.
+ *
+ * @param kit cameras, lenses and parts in any order
+ * @param subject what is wanted of a chain
+ * @param budget what the parts of one chain may cost together; Infinity where money is no matter
+ * @returns the search; chains are put together only when asked for
+ * @throws FaultyKit for data that are missing, contradictory or unphysical, by row; OutOfRange for a subject that cannot be
+ *
+ * Assumes one converter at most in a chain, rings on either side of it; close-up lenses as thin and all in one place, the front rim;
+ * a lens whose iris nothing can reach as wide open; a lens turned round as set to infinity. Depth by the close-up form.
+ * Source: derived in [README](README.md#judging).
+ */
+export function searchKit(kit: readonly KitRow[], subject: KitSubject, budget: number): KitSearch {
+  requireKit(kit);
+  requireSubject(subject, budget);
+  const count = chainCount(kit);
+  if (count > mostChains) throw new FaultyKit(null, `it allows ${count} chains; accepted: up to ${mostChains}`);
+
+  const blocks = blocksOf(kit);
+  const found = judgeAll(blocks, subject);
+  const codes = new Uint8Array(count);
+  const prices = new Float64Array(count);
+  const merits = new Float64Array(count);
+  const parts = new Uint16Array(count);
+  const counts = new Uint32Array(verdicts.length);
+  const suited = new Uint32Array(count);
+  let suitedCount = 0;
+  const dear = verdicts.indexOf('over budget');
+  for (const { camera, front, backs, first, judged } of blocks) {
+    const price = camera.price + front.price;
+    const frontParts = 2 + front.closeUpLenses.length + (front.reversingRing ? 1 : 0) + (front.coupled ? 2 : 0);
+    for (let index = 0; index < backs.all.length; index++) {
+      const back = backs.all[index]!;
+      const chain = first + index;
+      const code = price + back.price > budget ? dear : found.codes[judged + back.lengths]!;
+      codes[chain] = code;
+      counts[code]!++;
+      if (code !== 0) continue;
+      prices[chain] = price + back.price;
+      parts[chain] = frontParts + back.behind.length + back.before.length + (back.converter ? 1 : 0);
+      merits[chain] = found.merits[judged + back.lengths]!;
+      suited[suitedCount++] = chain;
+    }
+  }
+  const order = suited
+    .slice(0, suitedCount)
+    .sort(
+      (one, other) =>
+        merits[other]! - merits[one]! || prices[one]! - prices[other]! || parts[one]! - parts[other]! || one - other,
+    );
+
+  const requireChain = (chain: number) => {
+    if (!(Number.isInteger(chain) && chain >= 0 && chain < count)) {
+      throw new RangeError(`there is no chain ${chain}; accepted: whole numbers from 0 to ${count - 1}`);
+    }
+  };
+  const verdictOf = (chain: number) => {
+    requireChain(chain);
+    return verdicts[codes[chain]!]!;
+  };
+  return {
+    count,
+    suited: order,
+    tally: Object.fromEntries(verdicts.map((verdict, code) => [verdict, counts[code]])) as Record<Verdict, number>,
+    verdictOf,
+    chain: (chain) => {
+      const verdict = verdictOf(chain);
+      const block = blocks.findLast(({ first }) => first <= chain)!;
+      const back = block.backs.all[chain - block.first]!;
+      const { focusMagnifications, fNumbers, merits: all } = found;
+      const judged = block.judged + back.lengths;
+      const set = { focusMagnification: focusMagnifications[judged]!, fNumber: fNumbers[judged]! };
+      return builtChain(kit, block, back, set, verdict, verdict === 'suited' ? all[judged]! : null);
+    },
+  };
+}

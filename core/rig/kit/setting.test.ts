@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest';
+import { closeTo } from '#tests/support/close-to.ts';
+import { lens50 } from '#tests/support/rig-parts.ts';
+import { lensInUse } from '../lens-in-use.ts';
+import type { Lens } from '../lens.ts';
+import { focusTo, settingOf } from './setting.ts';
+
+const lenses: readonly Lens[] = [
+  lens50,
+  { ...lens50, focusing: { by: 'internal', closestMagnification: 0.5, closestFocusDistance: 190, keeps: 'f-number' } },
+  {
+    ...lens50,
+    focusing: { by: 'internal', closestMagnification: 0.5, closestFocusDistance: 190, keeps: 'entrance-pupil' },
+  },
+];
+
+describe('focusTo', () => {
+  it.each(lenses)('holds what lensInUse answers, setting by setting: %#', (lens) => {
+    const setting = settingOf(lens);
+    for (const share of [0, 0.3, 1, 0.5]) {
+      focusTo(setting, share * setting.closest);
+      const exact = lensInUse(lens, share * setting.closest, 8);
+      const near = (value: number) => closeTo(value, { absolute: 1e-11, because: 'rounding' });
+      expect(setting.focalLength).toEqual(near(exact.focalLength));
+      expect(setting.flangeDepth).toEqual(near(exact.flangeDepth));
+      expect(setting.frontPrincipalDepth).toEqual(near(exact.frontPrincipalDepth));
+      expect(setting.focalLength / (8 * setting.fNumberDrift)).toEqual(near(exact.entrancePupil));
+    }
+  });
+});

@@ -1,0 +1,109 @@
+import { metre } from '#core/quantity/metre.ts';
+import { thinConverter } from '../thin-converter.ts';
+import type { BackLengths } from './back.ts';
+import type { Front } from './front.ts';
+import type { KitCamera, KitLens } from './kit.ts';
+import { focusTo, settingOf, type Setting } from './setting.ts';
+
+/**
+ * The engine’s walk from the sensor to the subject, written out for the few shapes that a kit allows, into numbers that stay
+ * where they are. `solveRig` says what they mean; a test holds one to the other.
+ */
+export interface Walk {
+  readonly main: Setting;
+  readonly reversed: boolean;
+  readonly closeUpPower: number;
+  readonly clearAperture: number;
+  readonly second: (Setting & { readonly pupil: number }) | null;
+  readonly couplingLength: number;
+  /** From the sensor to where the main lens is mounted. */
+  mountedAt: number;
+  converterAt: number;
+  converterPower: number;
+  /** m, below 0 for a picture the right way up. */
+  magnification: number;
+  workingDistance: number;
+  /** Where an image of the sensor stands at all: before the foremost H. */
+  real: boolean;
+  /** N_w per N of the main lens. */
+  conePerStop: number;
+  /** N_w that other stops allow at best; 0 where there are none. */
+  coneAtLeast: number;
+}
+
+export function walkOf({ lens, reversingRing, closeUpLenses, coupled }: Front): Walk {
+  return {
+    main: settingOf(lens.lens),
+    reversed: reversingRing !== null,
+    closeUpPower: closeUpLenses.reduce((sum, { closeUpPower }) => sum + closeUpPower, 0) / metre,
+    clearAperture: Math.min(...closeUpLenses.map(({ clearAperture = Infinity }) => clearAperture), Infinity),
+    second: coupled ? secondOf(coupled.lens) : null,
+    couplingLength: coupled?.ring.extension ?? 0,
+    mountedAt: 0,
+    converterAt: 0,
+    converterPower: 0,
+    magnification: 0,
+    workingDistance: 0,
+    real: false,
+    conePerStop: 0,
+    coneAtLeast: 0,
+  };
+}
+
+/** A second lens stays at infinity and wide open. */
+function secondOf({ lens, maxAperture }: KitLens): Setting & { readonly pupil: number } {
+  const setting = settingOf(lens);
+  return { ...setting, pupil: setting.focalLength / (maxAperture * setting.fNumberDrift) };
+}
+
+/** Puts the walk on a camera and a back. */
+export function mountWalk(walk: Walk, camera: KitCamera, back: BackLengths, reversingLength: number): void {
+  const flange = camera.registerDistance + back.behind;
+  const { converter } = back;
+  walk.converterPower = 0;
+  if (converter) {
+    const { focalLength, objectDistance } = thinConverter(converter);
+    walk.converterPower = 1 / focalLength;
+    walk.converterAt = flange + converter.converterLength - camera.registerDistance + objectDistance;
+  }
+  walk.mountedAt = flange + (converter?.converterLength ?? 0) + back.before + reversingLength;
+}
+
+/** Walks with the main lens at *m₀*. */
+export function walkAt(walk: Walk, focusMagnification: number): void {
+  const { main, reversed, second } = walk;
+  focusTo(main, focusMagnification);
+  const { focalLength: f, pupilMagnification: P, principalSeparation } = main;
+  let at = walk.converterPower === 0 ? 0 : walk.converterAt;
+  let y = at;
+  let v = 1 - walk.converterPower * at;
+
+  const rear = walk.mountedAt + (reversed ? main.frontPrincipalDepth : main.flangeDepth);
+  y += (rear - at) * v;
+  const exitDepth = f * (1 - (reversed ? 1 / P : P));
+  walk.conePerStop = (Math.abs(y - exitDepth * v) * main.fNumberDrift) / (reversed ? f : f * P);
+  v -= y / f;
+  at = rear + principalSeparation;
+  let end = at + (reversed ? main.flangeDepth : main.frontPrincipalDepth);
+  let foremost = reversed ? end + (main.lens.rearProtrusion ?? 0) : Math.max(end, walk.mountedAt);
+
+  walk.coneAtLeast = 0;
+  if (walk.closeUpPower !== 0) {
+    y += (end - at) * v;
+    at = end;
+    walk.coneAtLeast = Math.abs(y) / walk.clearAperture;
+    v -= walk.closeUpPower * y;
+  } else if (second) {
+    end += walk.couplingLength;
+    const secondRear = end + second.frontPrincipalDepth;
+    y += (secondRear - at) * v;
+    const secondExit = second.focalLength * (1 - 1 / second.pupilMagnification);
+    walk.coneAtLeast = Math.abs(y - secondExit * v) / second.pupil;
+    v -= y / second.focalLength;
+    at = secondRear + second.principalSeparation;
+    foremost = at + second.flangeDepth + (second.lens.rearProtrusion ?? 0);
+  }
+  walk.magnification = -v;
+  walk.real = y / -v > 0;
+  walk.workingDistance = (y + (foremost - at) * v) / -v;
+}
