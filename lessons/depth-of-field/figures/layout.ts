@@ -53,7 +53,7 @@ export function sheetLayout(slab: Slab, box: SheetBox, held?: Scales) {
   const spot = slab.circleOfConfusion / slab.magnification;
   // A far limit very far behind is drawn at the edge, lest the near one be drawn too small to see.
   const reach = Math.max(slab.near, Math.min(slab.far, 3 * slab.near));
-  const along = held?.along ?? steadyScale(slab.usualDepth / 2, reach, planeX, 0.6);
+  const along = held?.along ?? steadyScale(slab.usualDepth / 2, reach, planeX, 0.45);
   const wide = held?.across ?? steadyScale(slab.usualCircle / slab.magnification, spot, middle, 0.5);
   const across = wide.pixelsPerMillimetre > along.pixelsPerMillimetre ? wide : along;
   const x = (offset: number) => planeX - offset * along.pixelsPerMillimetre;

@@ -27,9 +27,11 @@ export function slantedScale(slab: Slab, seen: Seen, width: number, height: numb
   const perDepth = slab.magnification * rise * pixels;
   const [fine, labelled] = [roundStep(7 / perDepth), roundStep(spacing / perDepth)];
 
-  /** Marks outwards from the sharp plane, until they leave the frame or perspective runs them together. */
-  function marks(side: 1 | -1) {
-    const marks = [];
+  const marks = [];
+  const labels: { readonly words: string; readonly y: number }[] = [];
+
+  // Outwards from the sharp plane, until marks leave the frame or perspective runs them together.
+  for (const side of [-1, 1]) {
     for (let index = side === 1 ? 0 : 1, last = Infinity; index <= 150; index++) {
       const offset = Number((side * index * fine).toPrecision(10));
       if (offset <= -slab.entrancePupilDistance) break;
@@ -49,12 +51,11 @@ export function slantedScale(slab: Slab, seen: Seen, width: number, height: numb
         round: spread / 2,
         // What the half ellipse of the blurred line gains in width it loses in depth: the ink stays as much.
         ink: Math.min(1, (4 * pen) / (Math.PI * thick)),
-        label: isLabelled && Math.abs(middle - height / 2) < (height - spacing) / 2 ? String(offset).replace('-', '−') : '',
-        labelY: middle + 0.16 * spacing,
-        offset,
       });
+      if (isLabelled && Math.abs(middle - height / 2) < (height - spacing) / 2) {
+        labels.push({ words: String(offset).replace('-', '−'), y: middle + 0.16 * spacing });
+      }
     }
-    return marks;
   }
 
   const nearY = y(-slab.near);
@@ -62,7 +63,8 @@ export function slantedScale(slab: Slab, seen: Seen, width: number, height: numb
   return {
     tilt,
     scale,
-    marks: [...marks(-1), ...marks(1)],
+    marks,
+    labels,
     strokes: [
       ['limit', 'near-limit', `M0 ${nearY}H${width}`],
       ['limit', 'far-limit', `M0 ${farY}H${width}`],
