@@ -36,8 +36,9 @@ export function judge(
   const wanted = camera.sensorWidth / subject.subjectWidth;
   out.fNumber = maxAperture;
   out.merit = 0;
+  walk.focusedTo = -1;
   out.focusMagnification = settingFor(walk, wanted);
-  walkAt(walk, out.focusMagnification);
+  if (walk.focusedTo !== out.focusMagnification) walkAt(walk, out.focusMagnification);
   const m = walk.magnification;
   if (!(m > 1e-9 && walk.real)) return void (out.verdict = code['no picture']);
   if (m > wanted * (1 + rounding)) return void (out.verdict = code['too large']);
@@ -69,8 +70,9 @@ function settingFor(walk: Walk, wanted: number): number {
   let low = 0;
   let high = walk.main.closest;
   if (walk.reversed || high === 0) return 0;
-  let atLow = excess(walk, low, wanted);
+  // The far end last, for that is where most chains stay: too large a picture even there.
   let atHigh = excess(walk, high, wanted);
+  let atLow = excess(walk, low, wanted);
   if (atLow > 0 === atHigh > 0) return Math.abs(atHigh) < Math.abs(atLow) ? high : low;
   let kept = 0;
   for (let step = 0; step < 60; step++) {

@@ -18,6 +18,8 @@ export interface Walk {
   readonly couplingLength: number;
   /** From the sensor to where the main lens is mounted. */
   mountedAt: number;
+  /** *m₀* that the numbers below belong to; below 0 for none yet. */
+  focusedTo: number;
   converterAt: number;
   converterPower: number;
   /** m, below 0 for a picture the right way up. */
@@ -40,6 +42,7 @@ export function walkOf({ lens, reversingRing, closeUpLenses, coupled }: Front): 
     second: coupled ? secondOf(coupled.lens) : null,
     couplingLength: coupled?.ring.extension ?? 0,
     mountedAt: 0,
+    focusedTo: -1,
     converterAt: 0,
     converterPower: 0,
     magnification: 0,
@@ -73,6 +76,7 @@ export function mountWalk(walk: Walk, camera: KitCamera, back: BackLengths, reve
 export function walkAt(walk: Walk, focusMagnification: number): void {
   const { main, reversed, second } = walk;
   focusTo(main, focusMagnification);
+  walk.focusedTo = focusMagnification;
   const { focalLength: f, pupilMagnification: P, principalSeparation } = main;
   let at = walk.converterPower === 0 ? 0 : walk.converterAt;
   let y = at;
