@@ -2,6 +2,9 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { lessons, pages } from './pages.ts';
 
+// The page of sources has thousands of cells, and axe looks at each.
+test.setTimeout(400_000);
+
 for (const colorScheme of ['light', 'dark'] as const) {
   test.describe(`in ${colorScheme} colours`, () => {
     test.use({ colorScheme });
