@@ -158,9 +158,9 @@ const whereItBegins = choiceFamily({
   question:
     '“Diffraction begins at {claimed.f-number}”, says a neighbour at the club. You stop a perfect lens with equal pupils down from {wider.f-number} to {narrower.f-number}, at {magnification} in {wavelength} light. What becomes of a {spatial-frequency} pattern in the sharp plane?',
   options: {
-    same: 'Nothing; diffraction has not begun',
-    lower: 'It loses contrast, and some is left',
-    gone: 'At the smaller opening nothing is left of it',
+    same: 'Nothing, it has not begun',
+    lower: 'It loses contrast',
+    gone: 'It is gone',
   },
   givens: (draw) => {
     const mark = draw.pick([0, 1, 2, 3]);
