@@ -9,6 +9,7 @@ import { evaluateFormula } from '#core/quantity/formula.ts';
 
 const circles = [0.01, 0.015, 0.02, 0.025, 0.03];
 const apertures = [4, 5.6, 8, 11, 16];
+const symmetric = { 'pupil-magnification': 1 };
 const focalLengths = [50, 60, 85, 100];
 
 interface CloseUp {
@@ -24,6 +25,11 @@ function closeUp(given: CloseUp): number {
     ...given,
     'effective-f-number': evaluateFormula(effectiveFNumberFormula, given),
   });
+}
+
+/** As one would read it off: three figures. */
+function rounded(depth: number): number {
+  return Number(depth.toPrecision(3));
 }
 
 const depthAtASize = numberFamily({
@@ -64,8 +70,6 @@ const depthAtASize = numberFamily({
     { formula: depthOfFieldCloseUpFormula, note: 'Then the depth, both sides together:' },
   ],
 });
-
-const symmetric = { 'pupil-magnification': 1 };
 
 const depthFromADistance = numberFamily({
   id: 'depth-from-a-distance',
@@ -118,25 +122,33 @@ function sizeAt(given: { readonly 'focal-length': number; readonly 'subject-dist
 
 const anotherAperture = numberFamily({
   id: 'another-aperture',
-  asks: 'depth-of-field',
+  asks: 'depth-of-field-close-up',
   question:
-    'At {first.f-number} a bay leaf is sharp over {first.depth-of-field}. You set {second.f-number} and move nothing else. Over how much is it sharp now?',
-  givens: (draw) => ({
-    'first.f-number': draw.pick([4, 5.6, 8, 11, 16]),
-    'second.f-number': draw.pick([4, 8, 16, 22]),
-    'first.depth-of-field': draw.logStep(0.2, 20),
-  }),
-  answer: (given) => (given['first.depth-of-field'] * given['second.f-number']) / given['first.f-number'],
+    'A lens with pupils of one size shows a bay leaf at {magnification}. With {circle-of-confusion} as the circle of confusion the leaf is sharp over {first.depth-of-field} at {first.f-number}. You set {f-number} and move nothing else. Over how much is it sharp now?',
+  givens: (draw) => {
+    const given = {
+      ...symmetric,
+      magnification: draw.pick([0.25, 0.5, 1, 1.5]),
+      'circle-of-confusion': draw.pick(circles),
+      'first.f-number': draw.pick(apertures),
+    };
+    return {
+      ...given,
+      'f-number': draw.pick([4, 8, 16, 22]),
+      'first.depth-of-field': rounded(closeUp({ ...given, 'f-number': given['first.f-number'] })),
+    };
+  },
+  answer: closeUp,
   tolerance: { relative: 0.04, because: 'marked f-numbers are rounded by up to three per cent' },
   mistakes: [
     {
       id: 'other-way-round',
-      value: (given) => (given['first.depth-of-field'] * given['first.f-number']) / given['second.f-number'],
+      value: (given) => (given['first.depth-of-field'] * given['first.f-number']) / given['f-number'],
       because: 'That goes the wrong way. A larger f-number is a smaller hole, a more slender cone and more depth.',
     },
     {
       id: 'like-the-light',
-      value: (given) => given['first.depth-of-field'] * (given['second.f-number'] / given['first.f-number']) ** 2,
+      value: (given) => given['first.depth-of-field'] * (given['f-number'] / given['first.f-number']) ** 2,
       because:
         'That is how the exposure goes, with the area of the hole. Depth goes with its width: once, not squared.',
     },
@@ -148,32 +160,34 @@ const anotherAperture = numberFamily({
   ],
   hint: 'How many times as large is the new f-number?',
   working: [
+    { formula: effectiveFNumberFormula, note: 'The new f-number, as the lens works this close:' },
     {
-      values: (known) => ({
-        'depth-of-field': (known['first.depth-of-field'] * known['second.f-number']) / known['first.f-number'],
-      }),
-      note: 'Depth goes with the f-number. From {first.f-number} to {second.f-number} the {first.depth-of-field} become {depth-of-field}.',
+      formula: depthOfFieldCloseUpFormula,
+      note: 'The depth with it. Shorter: all but the f-number stayed, so {first.depth-of-field} times {f-number} over {first.f-number}.',
     },
   ],
 });
 
 const anotherLens = numberFamily({
   id: 'another-lens',
-  asks: 'depth-of-field',
+  asks: 'depth-of-field-close-up',
   question:
-    '{A first.focal-length} lens shows a jumping spider at {magnification} and {f-number}, sharp over {first.depth-of-field}. You change to {a second.focal-length} lens and step back until the spider is as large as before, at the same f-number. Both have pupils of one size. Over how much is it sharp now?',
+    '{A first.focal-length} lens shows a jumping spider at {magnification} and {f-number}. With {circle-of-confusion} as the circle of confusion it is sharp over {first.depth-of-field}. You change to {a second.focal-length} lens and step back until the spider is as large as before, at the same f-number. Both have pupils of one size. Over how much is it sharp now?',
   givens: (draw) => {
-    const given = { magnification: draw.pick([0.25, 0.5, 1, 1.5]), 'f-number': draw.pick(apertures) };
+    const given = {
+      ...symmetric,
+      magnification: draw.pick([0.25, 0.5, 1, 1.5]),
+      'circle-of-confusion': draw.pick(circles),
+      'f-number': draw.pick(apertures),
+    };
     return {
       ...given,
       'first.focal-length': draw.pick([50, 60]),
       'second.focal-length': draw.pick([85, 100, 135, 180]),
-      'first.depth-of-field': Number(
-        closeUp({ ...given, ...symmetric, 'circle-of-confusion': draw.pick(circles) }).toPrecision(2),
-      ),
+      'first.depth-of-field': rounded(closeUp(given)),
     };
   },
-  answer: (given) => given['first.depth-of-field'],
+  answer: closeUp,
   tolerance: { relative: 0.05, because: 'nobody sees the end of sharpness to five per cent' },
   mistakes: [
     {
@@ -198,10 +212,8 @@ const anotherLens = numberFamily({
   ],
   hint: 'Which letters stand in the close-up formula, and which one is missing?',
   working: [
-    {
-      values: (known) => ({ 'depth-of-field': known['first.depth-of-field'] }),
-      note: 'Magnification, f-number and circle of confusion are as before; the focal length does not appear. It stays {depth-of-field}.',
-    },
+    { formula: effectiveFNumberFormula, note: 'Nothing in this has changed, and the focal length is not in it:' },
+    { formula: depthOfFieldCloseUpFormula, note: 'Nor is it in this. The depth is what it was:' },
   ],
 });
 
