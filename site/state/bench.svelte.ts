@@ -3,7 +3,7 @@ import { printQuantity } from '#core/quantity/print.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { readAddress, writeAddress, type AddressPlan, type Range } from './address.ts';
 import type { Answer } from './answer.ts';
-import { Choices, type ChoicePlan, type ChoicePlans, type Inputs, type Some } from './choice.ts';
+import { Choices, type ChoicePlan, type ChoicePlans, type Inputs, type Kept, type Some } from './choice.ts';
 import type { Notice } from './notice.ts';
 
 export interface InputPlan {
@@ -23,8 +23,8 @@ export interface BenchPlan<Input extends QuantityName, Output extends QuantityNa
   readonly inputs: Readonly<Record<Input, number | InputPlan>>;
   readonly choices?: ChoicePlans<NoInfer<Input>>;
   readonly handles?: Readonly<Record<Pulled, Handle<NoInfer<Input>>>>;
-  /** The lesson's optics: total over the ranges of the inputs, with words at the edges. */
-  readonly compute: (given: Readonly<Record<NoInfer<Input>, number>>) => Readonly<Record<Output, Answer>>;
+  /** The lesson's optics: total over the ranges of the inputs, with words at the edges; *kept* has the choices that are kept. */
+  readonly compute: (given: Readonly<Record<NoInfer<Input>, number>>, kept: Kept) => Readonly<Record<Output, Answer>>;
 }
 
 /**
@@ -40,7 +40,9 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
   readonly starts: Inputs<Input>;
   /** Replaced as a whole when anything moves: cheap at this size, and no watching of single properties travels to readers. */
   inputs: Inputs<Input> = $state.raw({} as Record<Input, number>);
-  readonly answers: Readonly<Record<Input | Output, Answer>> = $derived.by(() => this.#answers(this.inputs));
+  /** What is chosen where a choice is kept; replaced as a whole. */
+  kept: Kept = $state.raw({});
+  readonly answers: Readonly<Record<Input | Output, Answer>> = $derived.by(() => this.#answers(this.inputs, this.kept));
   notices: readonly Notice[] = $state.raw([]);
 
   constructor(plan: BenchPlan<Input, Output, Pulled>) {
@@ -52,6 +54,7 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     ]);
     this.starts = Object.fromEntries(starts) as Record<Input, number>;
     this.inputs = this.starts;
+    this.kept = this.#choices.firstKept;
   }
 
   /** All answers for the inputs given, the rest at their starts; moves nothing. */
@@ -59,8 +62,8 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     return this.#answers(this.#choices.after(this.starts, given));
   }
 
-  #answers(inputs: Inputs<Input>): Readonly<Record<Input | Output, Answer>> {
-    const answers: Readonly<Record<string, Answer>> = { ...inputs, ...this.#plan.compute(inputs) };
+  #answers(inputs: Inputs<Input>, kept = this.#choices.firstKept): Readonly<Record<Input | Output, Answer>> {
+    const answers: Readonly<Record<string, Answer>> = { ...inputs, ...this.#plan.compute(inputs, kept) };
     return answers as Readonly<Record<Input | Output, Answer>>;
   }
 
@@ -68,11 +71,15 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
   atStep(set: Readonly<Record<string, number | string>>): Readonly<Record<string, Answer>> {
     let inputs = this.starts;
     const numbers: Record<string, number> = {};
+    const kept: Record<string, string> = { ...this.#choices.firstKept };
     for (const [name, value] of Object.entries(set)) {
       if (typeof value === 'number') numbers[name] = value;
-      else inputs = this.#choices.after(inputs, this.#choices.fills(name, value, inputs));
+      else {
+        inputs = this.#choices.after(inputs, this.#choices.fills(name, value, inputs));
+        if (name in kept) kept[name] = value;
+      }
     }
-    return this.#answers(this.#choices.after(inputs, numbers as Some<Input>));
+    return this.#answers(this.#choices.after(inputs, numbers as Some<Input>), kept);
   }
 
   /** The range in which an input, or a handle on one, is accepted. */
@@ -117,10 +124,11 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
 
   /** The option of a choice whose values the inputs have now, or undefined when they are the reader's own. */
   chosen(choice: string): string | undefined {
-    return this.#choices.holding(choice, this.inputs);
+    return this.kept[choice] ?? this.#choices.holding(choice, this.inputs);
   }
 
   choose(choice: string, slug: string): void {
+    if (choice in this.kept) this.kept = { ...this.kept, [choice]: slug };
     this.inputs = this.#choices.after(this.inputs, this.#choices.fills(choice, slug, this.inputs));
   }
 
@@ -128,6 +136,7 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
   read(search: string): void {
     const reading = readAddress(search, this.#addressPlan());
     this.inputs = this.starts;
+    this.kept = this.#choices.firstKept;
     for (const [choice, slug] of Object.entries(reading.choices)) this.choose(choice, slug);
     this.notices = reading.notices;
     const moved: Partial<Record<Input, number>> = {};
@@ -144,7 +153,7 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
   write(search: string): string {
     const rest = new URLSearchParams(search);
     for (const name of [...Object.keys(this.#plan.handles ?? {}), ...Object.keys(this.choices)]) rest.delete(name);
-    const { names, known } = this.#choices.written(this.inputs, this.starts);
+    const { names, known } = this.#choices.written(this.inputs, this.starts, this.kept);
     for (const [choice, slug] of Object.entries(names)) rest.set(choice, slug);
     return writeAddress(rest.toString(), this.inputs, known);
   }

@@ -89,3 +89,67 @@ describe('a choice that is computed from inputs', () => {
     expect(bench.at({ 'sensor-width': 30 })['circle-of-confusion']).toBe(0.02);
   });
 });
+
+/** A bench whose subject stays chosen though its depth is set by hand; the way of moving fills nothing at all. */
+function stackBench() {
+  return new Bench({
+    inputs: { 'subject-depth': 2 },
+    choices: {
+      subject: {
+        label: 'Subject',
+        kept: true,
+        options: {
+          pin: { label: 'pin', fills: { 'subject-depth': 2 } },
+          leaf: { label: 'leaf', fills: { 'subject-depth': 5 } },
+        },
+      },
+      by: {
+        label: 'Moved by',
+        kept: true,
+        options: { rail: { label: 'rail', fills: {} }, ring: { label: 'ring', fills: {} } },
+      },
+    },
+    compute: (given, kept) => ({ 'frame-count': given['subject-depth'] * (kept['by'] === 'rail' ? 1 : 10) }),
+  });
+}
+
+describe('a choice that is kept', () => {
+  it('begins with its first option', () => {
+    const bench = stackBench();
+    expect([bench.chosen('subject'), bench.chosen('by')]).toEqual(['pin', 'rail']);
+    expect(bench.answers['frame-count']).toBe(2);
+  });
+
+  it('fills its inputs and stays chosen when these are set by hand', () => {
+    const bench = stackBench();
+    bench.choose('subject', 'leaf');
+    expect(bench.inputs['subject-depth']).toBe(5);
+    bench.set('subject-depth', 3);
+    expect(bench.chosen('subject')).toBe('leaf');
+  });
+
+  it('is known to what is computed', () => {
+    const bench = stackBench();
+    bench.choose('by', 'ring');
+    expect(bench.answers['frame-count']).toBe(20);
+    expect(bench.atStep({ subject: 'leaf', by: 'ring' })['frame-count']).toBe(50);
+  });
+
+  it.each(['', '?subject=leaf', '?by=ring', '?subject=leaf&by=ring&subject-depth=2'])(
+    'is written so that whoever opens the address sees the same: “%s”',
+    (search) => {
+      const bench = stackBench();
+      bench.read('?subject=leaf&subject-depth=9');
+      bench.read(search);
+      expect(new URLSearchParams(bench.write(''))).toEqual(new URLSearchParams(search));
+    },
+  );
+
+  it('goes back to its first option where an address does not name it, or names nonsense', () => {
+    const bench = stackBench();
+    bench.choose('subject', 'leaf');
+    bench.read('?subject=stone');
+    expect([bench.chosen('subject'), bench.inputs['subject-depth']]).toEqual(['pin', 2]);
+    expect(bench.notices).toHaveLength(1);
+  });
+});

@@ -15,10 +15,15 @@ export interface Option<Input extends QuantityName> {
 
 export interface ChoicePlan<Input extends QuantityName> {
   readonly label: string;
+  /** Stays chosen whatever is set by hand, its first option at the start: a subject, a way of doing things. */
+  readonly kept?: true;
   readonly options: Readonly<Record<string, Option<Input>>>;
 }
 
 export type ChoicePlans<Input extends QuantityName> = Readonly<Record<string, ChoicePlan<Input>>>;
+
+/** Options by the name of their choice: what is chosen where a choice is kept. */
+export type Kept = Readonly<Record<string, string>>;
 
 /** The choices of one bench: what their options fill, which of them holds, and what follows when something moves. */
 export class Choices<Input extends QuantityName> {
@@ -28,6 +33,12 @@ export class Choices<Input extends QuantityName> {
   constructor(plans: ChoicePlans<Input>, range: (name: Input) => Range) {
     this.plans = plans;
     this.#range = range;
+  }
+
+  /** The first option of every choice that is kept. */
+  get firstKept(): Kept {
+    const kept = Object.entries(this.plans).filter(([, plan]) => plan.kept);
+    return Object.fromEntries(kept.map(([choice, { options }]) => [choice, Object.keys(options)[0]!]));
   }
 
   /** Choices whose options are computed from other inputs. */
@@ -67,14 +78,20 @@ export class Choices<Input extends QuantityName> {
 
   /**
    * What an address has to say beside the choices named here: a computed choice that holds is written by its name, and
-   * what it fills follows; a number of one's own is written even where it is the start's.
+   * what it fills follows; a number of one's own is written even where it is the start's. So is a choice that is kept.
    */
   written(
     inputs: Inputs<Input>,
     starts: Inputs<Input>,
+    kept: Kept,
   ): { names: Record<string, string>; known: Record<string, number> } {
     const names: Record<string, string> = {};
     const known: Record<string, number> = { ...starts };
+    for (const [choice, slug] of Object.entries(kept)) {
+      if (slug === this.firstKept[choice]) continue;
+      names[choice] = slug;
+      Object.assign(known, this.fills(choice, slug, inputs));
+    }
     for (const choice of this.computed) {
       const slug = this.holding(choice, inputs);
       if (slug !== undefined && slug !== this.holding(choice, starts)) names[choice] = slug;
