@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
 import { bench, depths } from '../bench.svelte.ts';
 import { valueOf } from '#site/state/answer.ts';
-import { sheetLayout, steadyScale, type Slab } from './layout.ts';
+import { sheetLayout, type Slab } from './layout.ts';
 
 const box = { width: 680, height: 420, text: 14.5, small: 12 };
 
@@ -78,16 +78,5 @@ describe('the sheet of the slab', () => {
   it('breaks the axis where the far limit is off the sheet', () => {
     expect(sheetLayout(slabAt({ magnification: 0.02, 'f-number': 64, 'focal-length': 20 }), box).isFarCut).toBe(true);
     expect(sheetLayout(slabAt({}), box).isFarCut).toBe(false);
-  });
-});
-
-describe('a steady scale', () => {
-  it('fits the usual length to its share of the room', () => {
-    expect(10 * steadyScale(10, 10, 400, 0.5).pixelsPerMillimetre).toBeLessThanOrEqual(200);
-  });
-
-  it('gives way to a length that would not fit, or not be seen', () => {
-    expect(100 * steadyScale(10, 100, 400, 0.5).pixelsPerMillimetre).toBeLessThanOrEqual(400);
-    expect(0.01 * steadyScale(10, 0.01, 400, 0.5).pixelsPerMillimetre).toBeGreaterThan(20);
   });
 });

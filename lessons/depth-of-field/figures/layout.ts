@@ -1,4 +1,4 @@
-import { drawingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
+import { steadyScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 
 /** What both views need to know, millimetres; the far limit may be infinite. */
@@ -18,17 +18,6 @@ export interface Slab {
 export interface Scales {
   readonly along: DrawingScale;
   readonly across: DrawingScale;
-}
-
-/**
- * A scale that stays while the aperture moves: chosen for the *usual* length, which shall take up to *share* of *room*, and given
- * up only when the *actual* length would no longer fit or no longer be seen.
- */
-export function steadyScale(usual: number, actual: number, room: number, share: number): DrawingScale {
-  const steady = drawingScale(usual, share * room);
-  const part = (actual * steady.pixelsPerMillimetre) / room;
-  if (part > 0.94) return drawingScale(actual, 0.94 * room);
-  return part < 0.04 ? drawingScale(actual, 0.2 * room) : steady;
 }
 
 /** A stroke of the drawing: its line type, the quantity it shows, its path. */

@@ -1,5 +1,6 @@
 import { roundStep } from '#site/controls/slider/rungs.ts';
-import { steadyScale, type Slab, type Stroke } from './layout.ts';
+import { steadyScale } from '#site/figures/scale/drawing-scale.ts';
+import type { Slab, Stroke } from './layout.ts';
 
 /** How the sensor sees a point at an offset from the sharp plane: image over subject size there, and its blur on the sensor, mm. */
 export type Seen = (offset: number) => { readonly enlargement: number; readonly blur: number };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawingScale, labelOfPixels, scaleLabel } from './drawing-scale.ts';
+import { drawingScale, labelOfPixels, scaleLabel, steadyScale } from './drawing-scale.ts';
 
 describe('the scale of a drawing', () => {
   it('is life size where 96 pixels hold the inch', () => {
@@ -29,5 +29,16 @@ describe('the scale of a drawing', () => {
   it('is a ratio to one', () => {
     expect([0.5, 2, 1, 0.3].map(scaleLabel)).toEqual(['1:2', '2:1', '1:1', '1:3.3']);
     expect(labelOfPixels(96 / 25.4 / 2)).toBe('1:2');
+  });
+});
+
+describe('a steady scale', () => {
+  it('fits the usual length to its share of the room', () => {
+    expect(10 * steadyScale(10, 10, 400, 0.5).pixelsPerMillimetre).toBeLessThanOrEqual(200);
+  });
+
+  it('gives way to a length that would not fit, or not be seen', () => {
+    expect(100 * steadyScale(10, 100, 400, 0.5).pixelsPerMillimetre).toBeLessThanOrEqual(400);
+    expect(0.01 * steadyScale(10, 0.01, 400, 0.5).pixelsPerMillimetre).toBeGreaterThan(20);
   });
 });

@@ -20,6 +20,17 @@ export function drawingScale(length: number, room: number): DrawingScale {
   return { pixelsPerMillimetre: best * pixelsPerPaperMillimetre, label: scaleLabel(best) };
 }
 
+/**
+ * A scale that stays while something moves: chosen for the *usual* length, which shall take up to *share* of *room*, and given
+ * up only when the *actual* length would no longer fit or no longer be seen.
+ */
+export function steadyScale(usual: number, actual: number, room: number, share: number): DrawingScale {
+  const steady = drawingScale(usual, share * room);
+  const part = (actual * steady.pixelsPerMillimetre) / room;
+  if (part > 0.94) return drawingScale(actual, 0.94 * room);
+  return part < 0.04 ? drawingScale(actual, 0.2 * room) : steady;
+}
+
 /** Any scale as a ratio to one, to two figures where it is not a recommended one. */
 export function scaleLabel(scale: number): string {
   const round = (value: number) => String(Number(value.toPrecision(value < 10 ? 2 : 3)));
