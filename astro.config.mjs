@@ -28,7 +28,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
   markdown: { processor: unified({ remarkPlugins: [remarkMath], rehypePlugins: [rehypeKatex, failOnBadTex] }) },
-  integrations: [svelte({ compilerOptions: { cssHash, discloseVersion: false } }), mdx(), offline()],
+  integrations: [svelte({ compilerOptions: { cssHash, discloseVersion: false, runes: true } }), mdx(), offline()],
   security: {
     csp: {
       directives: [

@@ -23,6 +23,14 @@ describe('leaner Svelte', () => {
     expect(leanerModule(...installed('render.js'))).not.toContain('boundary.js');
   });
 
+  it('knows neither asynchronous components nor those of earlier editions', () => {
+    const [flags, id] = installed('../flags/index.js');
+    expect(leanerModule(flags, id)).not.toMatch(
+      /export let (?:async|legacy)_mode_flag|(?:async|legacy)_mode_flag = true/,
+    );
+    expect(leanerModule(...installed('reactivity/async.js'))).toContain('fn(sync.map(derived));');
+  });
+
   it('stops the build at an edition whose lines are others', () => {
     expect(() => leanerModule('export let hydrating = 0;', '/client/dom/hydration.js')).toThrow(/look at this edition/);
   });

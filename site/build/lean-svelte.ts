@@ -1,11 +1,12 @@
 import type { Plugin } from 'vite';
 
 /**
- * Three parts of Svelte that no lesson uses, taken out by their switches.
+ * Parts of Svelte that no lesson uses, taken out by their switches.
  *
  * - Taking over built markup: islands are mounted anew (`site/islands/enliven.ts`), so the switch for it is a constant.
  * - Deep state: state here is primitive or raw (lint says so), so what would wrap objects gives them back as they are.
  * - Boundaries that wait or catch: nothing here is asynchronous, and an error is a fault that shows in the console as it is.
+ * - Asynchronous components and those of earlier editions: every component is written with runes (the compiler is told so).
  *
  * Each changes one known line and stops the build where a new edition of Svelte has another.
  */
@@ -26,6 +27,24 @@ const changes = [
     from: "import { boundary } from './dom/blocks/boundary.js';",
     to: "import { branch } from './reactivity/effects.js';\nconst boundary = (node, _, children) => branch(() => children(node));",
   },
+  {
+    file: /[\\/]client[\\/]reactivity[\\/]async\.js$/,
+    from: 'export function flatten(blockers, sync, async, fn) {\n',
+    to: 'export function flatten(_, sync, __, fn) {\n\tfn(sync.map(derived));\n}\n\nfunction flattenLater(blockers, sync, async, fn) {\n',
+  },
+  ...['async', 'legacy'].flatMap((mode) => [
+    {
+      file: /[\\/]internal[\\/]flags[\\/]index\.js$/,
+      from: `export let ${mode}_mode_flag = false;`,
+      to: `export const ${mode}_mode_flag = false;`,
+    },
+    {
+      file: /[\\/]internal[\\/]flags[\\/]index\.js$/,
+      from: `\t${mode}_mode_flag = true;`,
+      to: `\tthrow new Error('No component here is written for the ${mode} mode.');`,
+    },
+  ]),
+  { file: /[\\/]internal[\\/]flags[\\/]index\.js$/, from: '\tasync_mode_flag = false;\n', to: '' },
 ] as const;
 
 /** *code* of Svelte's module *id* without the parts that are never used; undefined where it has none. */

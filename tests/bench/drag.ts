@@ -81,25 +81,45 @@ async function holdOf(handle: Locator): Promise<{ x: number; y: number; width: n
 const valueOf = (handle: Locator) =>
   handle.evaluate((element) => (element instanceof HTMLInputElement ? element.value : element.ariaValueNow));
 
+/** The browser's own mouse: the test library's would run a script of its own in the page at every movement, and time it too. */
+async function handOn(page: Page) {
+  const session = await page.context().newCDPSession(page);
+  return (
+    type: 'mouseMoved' | 'mousePressed' | 'mouseReleased',
+    x: number,
+    y: number,
+    button: 'left' | 'none' = 'left',
+  ) =>
+    session.send('Input.dispatchMouseEvent', {
+      type,
+      x,
+      y,
+      button,
+      buttons: button === 'none' || type === 'mouseReleased' ? 0 : 1,
+      clickCount: 1,
+    });
+}
+
 /** Drags *handle* to and fro by a good part of its width. */
 export async function drag(page: Page, handle: Locator): Promise<Drag> {
   await page.bringToFront();
   const { x, y, width } = await holdOf(handle);
   const reach = Math.max(60, 0.35 * width);
+  const hand = await handOn(page);
 
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x + 1, y);
+  await hand('mouseMoved', x, y, 'none');
+  await hand('mousePressed', x, y);
+  await hand('mouseMoved', x + 1, y);
   await page.evaluate(() => Object.assign(window.dragProbe, { toFrame: [], work: [], longTasks: 0 }));
   const values = new Set<string | null>();
   for (let movement = 1; movement <= movements; movement++) {
-    await page.mouse.move(x + reach * Math.sin((2 * Math.PI * movement) / movements), y);
+    await hand('mouseMoved', x + reach * Math.sin((2 * Math.PI * movement) / movements), y);
     // Movements fall anywhere between two frames, as a hand's do.
     await new Promise((done) => setTimeout(done, 5 + ((movement * 7) % 17)));
     if (movement % (movements / 4) === 0) values.add(await valueOf(handle));
   }
   const { toFrame, work, longTasks } = await page.evaluate(() => window.dragProbe);
-  await page.mouse.up();
+  await hand('mouseReleased', x, y);
   return { toFrame, work, longTasks, moved: values.size > 1 };
 }
 

@@ -19,8 +19,8 @@ export interface SheetPlan {
   readonly id: string;
   /** What is drawn, as the title block says it. */
   readonly title: string;
-  /** The drawing in words, with its current numbers: what a listener gets instead. */
-  readonly inWords: string;
+  /** The drawing in words, with its current numbers: what a listener gets instead. Asked for when the hand rests. */
+  readonly inWords: () => string;
   readonly figure: Snippet<[SheetBox]>;
 }
 

@@ -13,7 +13,7 @@ export function benchFigure({ formula }: FormulaFile): string {
 
   const title = '⟨… what is drawn⟩';
   const print = (name: keyof typeof bench.answers) => printAnswer(name, bench.answers[name]);
-  const inWords = $derived(\`⟨… the drawing in words⟩ \${print('${gives}')}.\`);
+  const inWords = () => \`⟨… the drawing in words⟩ \${print('${gives}')}.\`;
 </script>
 
 {#snippet sheet(box: SheetBox)}
