@@ -1,0 +1,98 @@
+import { fftOf, scratchFor, transform, transformBack, type Scratch } from './fft.ts';
+import { damp, type Damping } from './damping.ts';
+
+/** Two real planes that are blurred alike, as the real and imaginary halves of one complex plane. */
+export interface Pair {
+  readonly columns: number;
+  readonly rows: number;
+  readonly re: Float32Array;
+  readonly im: Float32Array;
+}
+
+/** Which rows hold anything, and which are wanted afterwards: from the first up to but not including the second. */
+export interface RowsInUse {
+  readonly filled: readonly [first: number, end: number];
+  readonly wanted: readonly [first: number, end: number];
+}
+
+/** How many rows or columns are transformed together. */
+const batch = 32;
+
+/**
+ * Multiplies the spectrum of both planes by a real transfer, in place: a convolution with a point's image, round a torus.
+ *
+ * The transform of a real plane is Hermitian and a real, even transfer keeps it so, which is why two planes ride as one complex
+ * plane and never have to be told apart. Rows outside `filled` must be zero; rows outside `wanted` are left in a state that means nothing.
+ */
+export function convolve(pair: Pair, damping: Damping, { filled, wanted }: RowsInUse): void {
+  const scratch = scratchFor(Math.max(pair.columns, pair.rows), batch);
+  alongRows(pair, scratch, filled, transform);
+  const plan = fftOf(pair.rows);
+  for (let first = 0; first < pair.columns; first += batch) {
+    const count = Math.min(batch, pair.columns - first);
+    takeColumns(pair, scratch, first, count);
+    transform(plan, scratch, count);
+    damp(damping, scratch, first, count);
+    transformBack(plan, scratch, count);
+    putColumns(pair, scratch, first, count, wanted);
+  }
+  alongRows(pair, scratch, wanted, transformBack);
+}
+
+function alongRows(
+  { columns, re, im }: Pair,
+  scratch: Scratch,
+  [start, end]: readonly [number, number],
+  step: typeof transform,
+): void {
+  const plan = fftOf(columns);
+  for (let first = start; first < end; first += batch) {
+    const count = Math.min(batch, end - first);
+    turned(re, scratch.re, columns, first, count);
+    turned(im, scratch.im, columns, first, count);
+    step(plan, scratch, count);
+    turnedBack(scratch.re, re, columns, first, count);
+    turnedBack(scratch.im, im, columns, first, count);
+  }
+}
+
+/** Rows become columns, four at a time so that what is fetched is used. */
+function turned(plane: Float32Array, to: Float32Array, columns: number, first: number, count: number): void {
+  for (let row = 0; row < count; row++) {
+    const from = (first + row) * columns;
+    for (let column = 0, at = row; column < columns; column++, at += count) to[at] = plane[from + column]!;
+  }
+}
+
+function turnedBack(from: Float32Array, plane: Float32Array, columns: number, first: number, count: number): void {
+  for (let row = 0; row < count; row++) {
+    const to = (first + row) * columns;
+    for (let column = 0, at = row; column < columns; column++, at += count) plane[to + column] = from[at]!;
+  }
+}
+
+function takeColumns({ columns, rows, re, im }: Pair, scratch: Scratch, first: number, count: number): void {
+  for (let row = 0, to = 0; row < rows; row++) {
+    const from = row * columns + first;
+    for (let k = 0; k < count; k++, to++) {
+      scratch.re[to] = re[from + k]!;
+      scratch.im[to] = im[from + k]!;
+    }
+  }
+}
+
+function putColumns(
+  { columns, re, im }: Pair,
+  scratch: Scratch,
+  first: number,
+  count: number,
+  [start, end]: readonly [number, number],
+): void {
+  for (let row = start, from = start * count; row < end; row++) {
+    const to = row * columns + first;
+    for (let k = 0; k < count; k++, from++) {
+      re[to + k] = scratch.re[from]!;
+      im[to + k] = scratch.im[from]!;
+    }
+  }
+}

@@ -1,0 +1,31 @@
+import type { Scene } from './scene.ts';
+
+/**
+ * Throws RangeError unless the arrays of a scene are as long as it says and its heights are numbers.
+ *
+ * @returns heights of its lowest and its highest place that is covered, mm
+ */
+export function requireScene({ columns, rows, pitch, surfaces }: Scene): {
+  readonly low: number;
+  readonly high: number;
+} {
+  const size = columns * rows;
+  if (!(Number.isInteger(size) && size > 0 && pitch > 0 && pitch < Infinity && surfaces.length > 0))
+    throw new RangeError(
+      `a scene of ${columns} × ${rows} samples ${pitch} mm apart on ${surfaces.length} surfaces is none`,
+    );
+  let low = Infinity;
+  let high = -Infinity;
+  for (const { albedo, height, coverage } of surfaces) {
+    if (albedo.length !== 3 * size || height.length !== size || coverage.length !== size)
+      throw new RangeError(`a surface of the scene has not ${columns} × ${rows} samples in each of its planes`);
+    for (let at = 0; at < size; at++) {
+      if (!(coverage[at]! > 0)) continue;
+      const value = height[at]!;
+      if (!(value > low)) low = value;
+      if (!(value < high)) high = value;
+    }
+  }
+  if (!(high - low >= 0 && high < Infinity)) throw new RangeError('the scene has heights that are not finite numbers');
+  return { low, high };
+}

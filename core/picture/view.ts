@@ -1,0 +1,87 @@
+import { OutOfRange, requireFinite, requirePositive } from '#core/quantity/errors.ts';
+import { defocusBlur } from '#core/depth/defocus-blur.ts';
+import { magnificationOffPlane } from '#core/depth/magnification-off-plane.ts';
+import type { View } from './picture.ts';
+
+/** More pixels than that in a row or column would take a browser's memory. */
+const mostPixels = 8192;
+
+/**
+ * Throws unless a view can be rendered of a scene so deep.
+ *
+ * @throws OutOfRange by the quantity's name: above all an entrance pupil's distance that leaves the sharp plane, or the top of the
+ *   scene, inside the lens; RangeError for a number of pixels or slices that is none
+ */
+export function requireView(view: View, depth: number): void {
+  requirePositive('magnification', view.magnification);
+  requirePositive('effective-f-number', view.effectiveFNumber);
+  requirePositive('pupil-magnification', view.pupilMagnification);
+  requirePositive('pixel-pitch', view.pitch);
+  if (view.wavelength !== undefined) requirePositive('wavelength', view.wavelength);
+  const spherical = view.sphericalAberration ?? 0;
+  if (!(Math.abs(spherical) <= 20))
+    throw new OutOfRange('spherical-aberration', spherical, 'from −20 to 20 wavelengths');
+  if (view.motionBlur) {
+    if (!(view.motionBlur.width >= 0 && view.motionBlur.width < Infinity))
+      throw new OutOfRange('motion-blur', view.motionBlur.width, 'a finite length, 0 or above');
+    requireNumber('direction of the movement', view.motionBlur.angle);
+  }
+  if (view.electronsAtWhite !== undefined) requirePositive('electrons', view.electronsAtWhite);
+  requireNumber('seed', view.seed ?? 0);
+  requireNumber('height of the sharp plane', view.focusHeight);
+  requirePixels('columns', view.columns);
+  requirePixels('rows', view.rows);
+  const { entrancePupilDistance } = view;
+  if (!(entrancePupilDistance > 0 && entrancePupilDistance < Infinity))
+    throw new OutOfRange(
+      'entrance-pupil-distance',
+      entrancePupilDistance,
+      'a sharp plane in front of the entrance pupil',
+    );
+  const toTop = entrancePupilDistance + view.focusHeight - depth;
+  if (!(toTop > 0))
+    throw new OutOfRange(
+      'entrance-pupil-distance',
+      toTop,
+      'a subject that lies in front of the entrance pupil as a whole',
+    );
+}
+
+function requirePixels(what: string, count: number): void {
+  if (Number.isInteger(count) && count >= 1 && count <= mostPixels) return;
+  throw new RangeError(`the picture has ${count} ${what}; accepted: a whole number from 1 to ${mostPixels}`);
+}
+
+function requireNumber(what: string, value: number): void {
+  if (!Number.isFinite(value)) throw new RangeError(`the ${what} is ${value}; accepted: a finite number`);
+}
+
+/** *D* = m u/N_w, mm: the rim ray leaves the subject at the slope m/(2 N_w) and meets the pupil in the distance u. */
+export function entrancePupilOf({ magnification, entrancePupilDistance, effectiveFNumber }: View): number {
+  return (magnification * entrancePupilDistance) / effectiveFNumber;
+}
+
+/** Diameter on the sensor of the blur of a place at a height of the scene, mm: below zero for places nearer than the sharp plane. */
+export function blurAt(view: View, height: number): number {
+  const offset = view.focusHeight - height;
+  return Math.sign(offset) * defocusBlur({ ...view, entrancePupil: entrancePupilOf(view), offset });
+}
+
+/** Image over subject size of a place at a height of the scene. */
+export function scaleAt(view: View, height: number): number {
+  return magnificationOffPlane({ ...view, offset: view.focusHeight - height });
+}
+
+/**
+ * How much of a scene a view shows: what a scene has to cover so that nothing at the picture's rim is made up.
+ *
+ * @returns width and height on the subject, mm, at the deepest place, with the blur that reaches in from outside
+ * @throws OutOfRange as {@link requireView}
+ */
+export function fieldOf(view: View, depth: number): { readonly width: number; readonly height: number } {
+  requireView(view, requireFinite('subject-depth', depth));
+  const blur = Math.max(Math.abs(blurAt(view, 0)), Math.abs(blurAt(view, depth)));
+  const rim = blur + (view.motionBlur?.width ?? 0);
+  const scale = scaleAt(view, 0);
+  return { width: (view.columns * view.pitch + rim) / scale, height: (view.rows * view.pitch + rim) / scale };
+}
