@@ -26,14 +26,27 @@ export function prepared(scene: Scene, view: View, { slices = 24, oversampling =
   requireView(view, scene.depth);
   requireFrom1('slices', slices, 1000);
   requireFrom1('places of the grid in a pixel', oversampling, 8);
-  const heights = requireScene(scene);
+  const heights = checked.get(scene) ?? requireScene(scene);
+  checked.set(scene, heights);
   const spacing = view.pitch / oversampling;
   const sample = scene.pitch * view.magnification;
   const factor = Math.max(1, Math.round(spacing / sample));
-  const reduced = reducedScene(scene, factor, view.colour ? 3 : 1);
+  const reduced = reducedOnce(scene, factor, view.colour ? 3 : 1);
   const averaged = factor === 1 ? 0 : reduced.pitch * view.magnification;
   const pixels = { spacing, pixel: view.pitch, averaged, ...(view.motionBlur && { motion: view.motionBlur }) };
   return { ...heights, reduced, spacing, oversampling, pixels };
+}
+
+/** A scene is looked at many times: checked once, and kept as it was last wanted. Its arrays are taken never to change. */
+const checked = new WeakMap<Scene, { readonly low: number; readonly high: number }>();
+const kept = new WeakMap<Scene, { readonly factor: number; readonly channels: 1 | 3; readonly reduced: Reduced }>();
+
+function reducedOnce(scene: Scene, factor: number, channels: 1 | 3): Reduced {
+  const last = kept.get(scene);
+  if (last?.factor === factor && last.channels === channels) return last.reduced;
+  const reduced = reducedScene(scene, factor, channels);
+  kept.set(scene, { factor, channels, reduced });
+  return reduced;
 }
 
 function requireFrom1(what: string, count: number, most: number): void {

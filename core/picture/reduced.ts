@@ -1,12 +1,18 @@
+import { extendHeights } from './extended.ts';
 import type { Scene, Surface } from './scene.ts';
+import type { Box } from './sheet.ts';
 
 /** A surface as the renderer reads it: light and coverage multiplied, channels in planes of their own. */
 export interface Painted {
   /** one plane a channel: light times coverage */
   readonly light: readonly Float32Array[];
   readonly coverage: Float32Array;
-  /** mm; where nothing is covered it means nothing */
+  /** mm; where nothing is covered, that of what is covered nearby */
   readonly height: Float32Array;
+  /** everywhere at the same height */
+  readonly flat: boolean;
+  /** where there is anything */
+  readonly box: Box;
 }
 
 /** A scene whose samples are means over squares of *factor* × *factor* samples, in one channel (luminance) or three. */
@@ -26,32 +32,34 @@ const luminance = [0.2126, 0.7152, 0.0722] as const;
 
 /** The scene with *factor* times fewer samples each way; those that fill no square at the right and lower rim are left out. */
 export function reducedScene(scene: Scene, factor: number, channels: 1 | 3): Reduced {
-  const columns = Math.max(1, Math.floor(scene.columns / factor));
-  const rows = Math.max(1, Math.floor(scene.rows / factor));
   const side = Math.min(factor, scene.columns, scene.rows);
   const first = (count: number) => ((side - 1) / 2 - (count - 1) / 2) * scene.pitch;
-  return {
-    columns,
-    rows,
+  const frame = {
+    columns: Math.max(1, Math.floor(scene.columns / side)),
+    rows: Math.max(1, Math.floor(scene.rows / side)),
     pitch: scene.pitch * side,
     left: first(scene.columns),
     top: first(scene.rows),
-    surfaces: scene.surfaces.map((surface) => painted(surface, scene.columns, columns, rows, side, channels)),
+  };
+  return {
+    ...frame,
+    surfaces: scene.surfaces.map((surface) => painted(surface, scene.columns, frame, side, channels)),
   };
 }
 
 function painted(
   { albedo, height, coverage }: Surface,
   across: number,
-  columns: number,
-  rows: number,
+  { columns, rows }: { readonly columns: number; readonly rows: number },
   side: number,
   channels: 1 | 3,
 ): Painted {
   const plane = coverage.length;
   const size = columns * rows;
   const light = Array.from({ length: channels }, () => new Float32Array(size));
-  const result = { light, coverage: new Float32Array(size), height: new Float32Array(size) };
+  const covers = new Float32Array(size);
+  const heights = new Float32Array(size);
+  const [first, second, third] = light;
   const part = 1 / (side * side);
   for (let row = 0, at = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++, at++) {
@@ -64,6 +72,7 @@ function painted(
         const from = (row * side + y) * across + column * side;
         for (let k = from; k < from + side; k++) {
           const share = coverage[k]!;
+          if (share === 0) continue;
           red += share * albedo[k]!;
           green += share * albedo[plane + k]!;
           blue += share * albedo[2 * plane + k]!;
@@ -71,15 +80,34 @@ function painted(
           covered += share;
         }
       }
-      if (channels === 1) light[0]![at] = part * (luminance[0] * red + luminance[1] * green + luminance[2] * blue);
-      else {
-        light[0]![at] = part * red;
-        light[1]![at] = part * green;
-        light[2]![at] = part * blue;
-      }
-      result.coverage[at] = part * covered;
-      result.height[at] = covered > 0 ? high / covered : 0;
+      if (second && third) {
+        first![at] = part * red;
+        second[at] = part * green;
+        third[at] = part * blue;
+      } else first![at] = part * (luminance[0] * red + luminance[1] * green + luminance[2] * blue);
+      covers[at] = part * covered;
+      if (covered > 0) heights[at] = high / covered;
     }
   }
-  return result;
+  extendHeights(heights, covers, columns, rows);
+  return { light, coverage: covers, height: heights, flat: isFlat(heights), box: boxOf(covers, columns, rows) };
+}
+
+function isFlat(height: Float32Array): boolean {
+  for (let at = 1; at < height.length; at++) if (height[at] !== height[0]) return false;
+  return true;
+}
+
+function boxOf(coverage: Float32Array, columns: number, rows: number): Box {
+  const box = { left: columns, right: 0, top: rows, bottom: 0 };
+  for (let row = 0, at = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++, at++) {
+      if (!(coverage[at]! > 0)) continue;
+      if (column < box.left) box.left = column;
+      if (column >= box.right) box.right = column + 1;
+      if (row < box.top) box.top = row;
+      box.bottom = row + 1;
+    }
+  }
+  return box;
 }

@@ -1,4 +1,4 @@
-import type { Painted } from './reduced.ts';
+import type { Projected } from './project.ts';
 import { placeOf, type Slices } from './slices.ts';
 
 /** Places of a grid from *left* up to but not including *right*, and so on. */
@@ -23,7 +23,7 @@ export interface Sheet {
 const trace = 1e-4;
 
 /** Sorts a projected surface into slices. */
-export function sheetOf({ light, coverage, height }: Painted, columns: number, slices: Slices): Sheet {
+export function sheetOf({ light, coverage, height }: Projected, columns: number, slices: Slices): Sheet {
   const count = slices.blurs.length;
   const rows = coverage.length / columns;
   const [lefts, rights, tops, bottoms] = [columns, 0, rows, 0].map((start) =>

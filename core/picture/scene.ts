@@ -1,0 +1,85 @@
+import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
+
+/** One surface of a subject seen along the axis, on the grid of its scene: row by row from the top left. */
+export interface Surface {
+  /** Light leaving it, 1 a white surface fully lit: three planes, red, green, blue of linear sRGB; shading and highlights included */
+  readonly albedo: Float32Array;
+  /** mm towards the camera; 0 is the deepest place of the scene */
+  readonly height: Float32Array;
+  /** 0 where it is not, 1 where it is, in between at its outline */
+  readonly coverage: Float32Array;
+}
+
+/** A subject as a camera at an infinite distance would see it; the perspective of a real one is the renderer's. */
+export interface Scene {
+  readonly columns: number;
+  readonly rows: number;
+  /** Between neighbouring samples on the subject, mm, the same at every height */
+  readonly pitch: number;
+  /** The largest height, mm */
+  readonly depth: number;
+  /** Front surfaces first; what overhangs hides what comes later. The last one covers everything. */
+  readonly surfaces: readonly Surface[];
+}
+
+/** Where the light stands, seen from the subject, and how large it looks from there, radians. */
+export interface Lighting {
+  /** From the right-hand direction of the rows, turning towards the top */
+  readonly azimuth: number;
+  /** Above the plane of the picture, towards the camera */
+  readonly elevation: number;
+  /** The angle that its width takes up */
+  readonly angularSize: number;
+}
+
+/** From the upper left, halfway up, as large as a small window across a room. */
+export const usualLighting: Lighting = { azimuth: 2.2, elevation: 0.8, angularSize: 0.6 };
+
+export interface SceneOptions {
+  readonly columns: number;
+  readonly rows: number;
+  /** mm on the subject */
+  readonly pitch: number;
+  /** Which of all such subjects: the same seed, the same subject */
+  readonly seed: number;
+  readonly lighting?: Lighting;
+  /** Which place of the subject is in the middle, mm from its own middle to the right and downwards */
+  readonly centre?: { readonly x: number; readonly y: number };
+}
+
+/** Something to photograph, of a real thing's size, mm. */
+export interface Subject {
+  readonly slug: string;
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+  readonly depth: number;
+  /** One sentence for those who hear the picture */
+  readonly says: string;
+  readonly scene: (options: SceneOptions) => Scene;
+}
+
+/** More samples than that in a row or column would take a browser's memory. */
+const mostSamples = 8192;
+
+/**
+ * Throws unless a scene can be drawn on such a grid.
+ *
+ * @throws OutOfRange for a pitch that is not above 0; RangeError in words for a number of samples, a seed or a light that is none
+ */
+export function requireSceneOptions({ columns, rows, pitch, seed, lighting, centre }: SceneOptions): void {
+  requirePositive('pixel-pitch', pitch);
+  for (const [what, count] of [
+    ['columns', columns],
+    ['rows', rows],
+  ] as const) {
+    if (!(Number.isInteger(count) && count >= 1 && count <= mostSamples))
+      throw new RangeError(`the scene has ${count} ${what}; accepted: a whole number from 1 to ${mostSamples}`);
+  }
+  const numbers = { seed, ...lighting, ...centre };
+  for (const [what, value] of Object.entries(numbers)) {
+    if (!Number.isFinite(value)) throw new RangeError(`${what} of the scene is ${value}; accepted: a finite number`);
+  }
+  if (lighting && !(lighting.angularSize > 0 && lighting.angularSize < Math.PI))
+    throw new OutOfRange('angular-size', lighting.angularSize, 'above 0 and below π');
+}
