@@ -1,0 +1,38 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+export const stage: readonly StageStep[] = [
+  {
+    question: 'The ground is in focus. How much of it does the lens not see whole?',
+    caption: 'A band of {hidden-band} along the edge. From there the edge stands before part of the pupil.',
+    sheet: 'edge',
+  },
+  {
+    question: 'Twice as many frames. Does the band get narrower?',
+    caption: 'No: {frame-count} frames, and still {hidden-band}. Each of them looks past the same edge.',
+    set: { overlap: 0.65 },
+    sheet: 'edge',
+  },
+  {
+    question: 'What does make it narrower?',
+    caption: 'A smaller pupil. At {f-number} the band is {hidden-band}, and {frame-count} frames are enough.',
+    set: { 'f-number': 11 },
+    sheet: 'edge',
+  },
+  {
+    question: 'One step along the rail. What moves in the picture?',
+    caption: 'The middle stays, the sides move by {edge-shift}. Unless it is put right, edges there come out double.',
+    sheet: 'scale',
+  },
+  {
+    question: 'Rail or focus ring, at life size?',
+    caption:
+      'First frame to last, {whole-stack.scale-change} on the rail and {focus-ring.scale-change} on the ring: there the ring hardly moves the sharp plane.',
+    sheet: 'scale',
+  },
+  {
+    question: 'And at a quarter of life size?',
+    caption: 'The other way round: {whole-stack.scale-change} on the rail, {focus-ring.scale-change} on the ring.',
+    set: { magnification: 0.25, 'f-number': 4, 'subject-depth': 30 },
+    sheet: 'scale',
+  },
+];
