@@ -81,5 +81,5 @@ export function requireSceneOptions({ columns, rows, pitch, seed, lighting, cent
     if (!Number.isFinite(value)) throw new RangeError(`${what} of the scene is ${value}; accepted: a finite number`);
   }
   if (lighting && !(lighting.angularSize > 0 && lighting.angularSize < Math.PI))
-    throw new OutOfRange('angular-size', lighting.angularSize, 'above 0 and below π');
+    throw new OutOfRange('source-angle', lighting.angularSize, 'above 0 and below π');
 }
