@@ -28,7 +28,7 @@ export function scaleLayout(state: ScaleState, box: SheetBox, heldSpan?: number)
   const loupeX = width - loupe - 0.8 * text;
   const loupeY = top + 1.9 * text;
   const room = loupeX - 1.6 * text;
-  const half = Math.min(0.45 * room, 0.6 * height);
+  const half = Math.min(0.45 * room, 0.68 * height);
   const [x, y] = [room / 2, height / 2];
   const outline = (times: number) => {
     const [w, h] = [half * times, (half * times * 2) / 3];

@@ -1,0 +1,58 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { valueOf } from '#site/state/answer.ts';
+import { closeTo } from '#tests/support/close-to.ts';
+import { bench, merging } from '../bench.svelte.ts';
+import { edgeLayout, type EdgeState } from './edge-layout.ts';
+
+const box = { width: 680, height: 420, text: 14.5, small: 12 };
+
+/** The edge that the lesson's optics give for these inputs, the rest at their starts. */
+function edgeAt(changes: Partial<typeof bench.starts>): EdgeState {
+  const given = { ...bench.starts, ...changes };
+  const answers = merging(given);
+  return {
+    edgeHeight: given['edge-height'],
+    entrancePupil: answers['entrance-pupil'],
+    entrancePupilDistance: answers['entrance-pupil-distance'],
+    band: valueOf(answers['hidden-band']),
+    usualBand: valueOf(merging({ ...given, 'f-number': 5.6 })['hidden-band']) ?? 1,
+  };
+}
+
+describe('the sheet of an edge', () => {
+  it('draws rays through edge and rim that end where the band ends', () => {
+    // So close to the pupil that the sheet holds it.
+    const state = edgeAt({ magnification: 20, 'focal-length': 20, 'edge-height': 8 });
+    const place = edgeLayout(state, box);
+    const slope = place.halfBand / (place.edgeX - place.groundX);
+    const halfPupil = (state.entrancePupil / 2) * place.across.pixelsPerMillimetre;
+    expect(slope * (place.pupilX - place.edgeX)).toEqual(
+      closeTo(halfPupil, { relative: 1e-9, because: 'a straight line drawn from both its ends' }),
+    );
+  });
+
+  it('shows a band twice as wide at the same scale where the pupil is twice as wide', () => {
+    const [narrow, wide] = [8, 4].map((fNumber) => edgeLayout(edgeAt({ 'f-number': fNumber }), box));
+    expect(wide!.across).toEqual(narrow!.across);
+    expect(wide!.halfBand / narrow!.halfBand).toBeCloseTo(2, 9);
+  });
+
+  it('is drawn in finite numbers everywhere, the band never off the sheet', () => {
+    const inputs = fc.record({
+      magnification: fc.double({ min: 0.02, max: 20, noNaN: true }),
+      'f-number': fc.double({ min: 0.95, max: 64, noNaN: true }),
+      'focal-length': fc.double({ min: 4, max: 800, noNaN: true }),
+      'edge-height': fc.double({ min: 0.001, max: 1000, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(inputs, (given) => {
+        const place = edgeLayout(edgeAt(given), box);
+        const drawn = [place.plate, ...place.strokes.map(([, , path]) => path)].join('');
+        expect(drawn).not.toMatch(/NaN|Infinity/);
+        expect(Object.values(place.grip).every(Number.isFinite)).toBe(true);
+        expect(place.halfBand).toBeLessThanOrEqual(place.middle);
+      }),
+    );
+  });
+});
