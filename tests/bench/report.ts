@@ -2,6 +2,7 @@ import { limits, verdict } from './limits.ts';
 import { slowdown } from './drag.ts';
 import type { FirstVisit } from './first-visit.ts';
 import type { Responsiveness } from './responsiveness.ts';
+import { table } from './table.ts';
 import type { Weight } from './weight.ts';
 
 export interface PageResult {
@@ -17,19 +18,11 @@ export interface LessonResult {
 }
 
 export interface Results {
-  /** What it ran on: times can only be compared on one machine, the bare page's beside them. */
+  /** What it ran on, and how busy that was (programs waiting for a processor: well below one each, or the times mean little). Times can only be compared on one machine, the bare page's beside them. */
   readonly machine: string;
   readonly browser: string;
-  /** Programs waiting for a processor, on average over the minute before: well below one a processor, or the times mean little. */
-  readonly load: number;
   readonly pages: readonly PageResult[];
   readonly lessons: readonly LessonResult[];
-}
-
-/** A table whose first columns, *words* of them, hold words and the others numbers. */
-function table(head: readonly string[], words: number, rows: readonly (readonly string[])[]): string {
-  const rule = head.map((_, column) => (column < words ? '---' : '--:'));
-  return [head, rule, ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
 }
 
 const kilobytes = (bytes: number) => (bytes / 1000).toFixed(1);
@@ -77,7 +70,7 @@ function responses({ lessons }: Results): string {
 export function report(results: Results): string {
   return `# What the pages cost
 
-Written by \`npm run bench\`. ${results.machine}, load ${results.load.toFixed(1)} at the start; ${results.browser}.
+Written by \`npm run bench -- pages\`. ${results.machine}; ${results.browser}.
 
 ## Bytes
 

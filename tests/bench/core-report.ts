@@ -1,0 +1,73 @@
+import { kitSpeed, kitSpeedTable } from './kit-speed.ts';
+import { verdict } from './limits.ts';
+import { rigSpeed } from './rig-speed.ts';
+import { table } from './table.ts';
+import { frequencies, radii, waveSpeed } from './wave-speed.ts';
+
+/** One part of the core, measured: what it is called and what is said of it, as Markdown. */
+interface Part {
+  readonly name: string;
+  readonly measure: () => string;
+}
+
+const frame = 1000 / 60;
+
+function rig(): string {
+  const { solvedPerSecond, fromPartsPerSecond, timesByHand } = rigSpeed();
+  const millions = (count: number) => `${(count / 1e6).toFixed(2)} million a second`;
+  return table(['camera, converter, ring, lens, close-up lens', 'measured', 'limit', ''], 1, [
+    ['solved', millions(solvedPerSecond), 'at least 1 million', verdict(solvedPerSecond >= 1e6)],
+    ['checked, put together and solved', millions(fromPartsPerSecond), '', ''],
+    [
+      'time, over that of the chain multiplied out by hand',
+      timesByHand.toFixed(2),
+      'at most 3',
+      verdict(timesByHand <= 3),
+    ],
+  ]);
+}
+
+function kit(): string {
+  return `Each size searched several times in one run; the first search of a run is slower, its code being new to the machine. Limit for the kit of
+3 cameras, 6 lenses, 5 rings, 3 close-up lenses and 1 converter: 100 ms.
+
+${kitSpeedTable(kitSpeed())}`;
+}
+
+function waves(): string {
+  const rows = waveSpeed().map((speed) => {
+    const together = speed.spread + speed.transfer;
+    return [
+      `${speed.defocusAberration} λ defocus, ${speed.sphericalAberration} λ spherical`,
+      speed.spread.toFixed(2),
+      speed.transfer.toFixed(2),
+      (together / frame).toFixed(3),
+      ((speed.plainSpread + speed.plainTransfer) / together).toFixed(0),
+      speed.apart.toExponential(0),
+      verdict(together <= frame / 4 && speed.apart <= 2e-6),
+    ];
+  });
+  return `The image of a point at ${radii} radii and the transfer at ${frequencies} frequencies. Limit: together a quarter of a frame at 60 Hz, right to 1e-6.
+
+${table(['pupil', 'image, ms', 'transfer, ms', 'of a frame', 'times faster than plain sums', 'apart from them', 'limits'], 1, rows)}`;
+}
+
+/** A new part of the core's speed is one more line here. */
+const parts: readonly Part[] = [
+  { name: 'One rig', measure: rig },
+  { name: 'A kit searched', measure: kit },
+  { name: 'Waves', measure: waves },
+];
+
+/** Measures every part of the core on one core of the machine, and says so as a page of Markdown. */
+export function coreReport(machine: string): string {
+  const sections = parts.map(({ name, measure }) => {
+    process.stdout.write(`${name}\n`);
+    return `## ${name}\n\n${measure()}\n`;
+  });
+  return `# What the core takes
+
+Written by \`npm run bench -- core\`. ${machine}. Times are of one core; ratios are of two ways in one run.
+
+${sections.join('\n')}`;
+}

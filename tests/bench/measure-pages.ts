@@ -1,0 +1,41 @@
+import { chromium } from '@playwright/test';
+import { browserFlags, findBrowser } from '../support/find-browser.ts';
+import { listen } from '../support/listen.ts';
+import { normalBase, staticServer } from '../support/static-server.ts';
+import { builtPages, dist, lessonPages } from './built.ts';
+import { firstVisit } from './first-visit.ts';
+import type { LessonResult, PageResult, Results } from './report.ts';
+import { responsivenessOf } from './responsiveness.ts';
+import { weightOf } from './weight.ts';
+
+/** Weighs the built pages whose paths contain one of *wanted*, all where that is empty, and drags every handle of the lessons among them. */
+export async function measurePages(wanted: readonly string[]): Promise<Omit<Results, 'machine'>> {
+  const all = builtPages();
+  const pages = wanted.length === 0 ? all : all.filter((page) => wanted.some((part) => page.includes(part)));
+
+  const base = normalBase(process.env.BASE_PATH ?? '/');
+  const server = staticServer(dist, base);
+  const address = `http://localhost:${await listen(server, 0)}${base}`;
+  const browser = await chromium.launch({ executablePath: await findBrowser(), args: [...browserFlags] });
+  const lessons = lessonPages(pages);
+
+  const pageResults: PageResult[] = [];
+  for (const page of pages) {
+    process.stdout.write(`bytes of /${page}\n`);
+    pageResults.push({
+      page,
+      lesson: lessons.includes(page),
+      weight: weightOf(page),
+      firstVisit: await firstVisit(browser, address + page),
+    });
+  }
+  const lessonResults: LessonResult[] = [];
+  for (const page of lessons) {
+    process.stdout.write(`dragging on /${page}\n`);
+    lessonResults.push({ page, handles: await responsivenessOf(browser, address + page) });
+  }
+  const version = `Chromium ${browser.version()}`;
+  await browser.close();
+  server.close();
+  return { browser: version, pages: pageResults, lessons: lessonResults };
+}
