@@ -48,25 +48,25 @@ export function radialTransfer(optics: Optics, blur: number, reach: number): Rad
 
   const spacing = 1 / (16 * (size + fNumber * counted * (4 + 2 * Math.abs(spherical))));
   const known = Math.max(4, Math.ceil(end / spacing));
-  const samples = Float64Array.from({ length: known + 4 }, (_, k) => at((Math.abs(k - 1) * end) / known));
+  const samples = Float64Array.from({ length: known + 3 }, (_, k) => at((k * end) / known));
   return finer(samples, end / known, 8, reach);
 }
 
-/** Cubic between the samples, of which the first stands before zero; zero beyond the last but two. */
+/** Cubic between the samples; zero beyond the last but two. Transfers start with a slope: before zero the first parabola goes on. */
 function finer(samples: Float64Array, spacing: number, times: number, reach: number): RadialTransfer {
   const step = spacing / times;
-  const known = samples.length - 4;
+  const known = samples.length - 3;
   const values = new Float32Array(Math.ceil(reach / step) + 3);
   for (let k = 0; k < known; k++) {
-    const a = samples[k]!;
-    const b = samples[k + 1]!;
-    const c = samples[k + 2]!;
-    const d = samples[k + 3]!;
+    const b = samples[k]!;
+    const c = samples[k + 1]!;
+    const d = samples[k + 2]!;
+    const a = k > 0 ? samples[k - 1]! : 3 * b - 3 * c + d;
     for (let j = 0; j < times && k * times + j < values.length; j++) {
       const x = j / times;
       values[k * times + j] = b + 0.5 * x * (c - a + x * (2 * a - 5 * b + 4 * c - d + x * (3 * (b - c) + d - a)));
     }
   }
-  if (known * times < values.length) values[known * times] = samples[known + 1]!;
+  if (known * times < values.length) values[known * times] = samples[known]!;
   return { step, values };
 }
