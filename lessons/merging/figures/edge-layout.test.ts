@@ -48,7 +48,7 @@ describe('the sheet of an edge', () => {
     fc.assert(
       fc.property(inputs, (given) => {
         const place = edgeLayout(edgeAt(given), box);
-        const drawn = [place.plate, ...place.strokes.map(([, , path]) => path)].join('');
+        const drawn = [...place.plate, ...place.strokes].map(([, , path]) => path).join('');
         expect(drawn).not.toMatch(/NaN|Infinity/);
         expect(Object.values(place.grip).every(Number.isFinite)).toBe(true);
         expect(place.halfBand).toBeLessThanOrEqual(place.middle);

@@ -19,6 +19,13 @@ export interface EdgeScales {
 /** A stroke of the drawing: its line type, the quantity it shows, its path. */
 export type Stroke = readonly [line: string, quantity: string | undefined, path: string];
 
+export interface Label {
+  readonly name: string | undefined;
+  readonly words: string;
+  readonly x: number;
+  readonly y: number;
+}
+
 /**
  * Where everything stands on the sheet, pixels. The background is the fixed line on the left, the edge stands before it on the axis, the lens
  * is to the right; heights count from *top*. Cones are slender, so heights have a scale of their own. Scales that are *held* while the hand drags stay.
@@ -66,7 +73,7 @@ export function edgeLayout(state: EdgeState, box: SheetBox, held?: EdgeScales) {
     pupilX,
     halfBand: Math.min(halfBand, middle),
     grip: { x: gripX, y: middle - rim(gripX), half: rim(gripX) },
-    plate: `M${edgeX} ${middle}V0h${-thick}V${middle - thick}z`,
+    plate: [['plate', undefined, `M${edgeX} ${middle}V0h${-thick}V${middle - thick}z`]] satisfies Stroke[],
     strokes: [
       ['axis', undefined, `M4 ${middle}H${width}`],
       ...(state.band === undefined ? [] : rays),

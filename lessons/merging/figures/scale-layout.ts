@@ -52,7 +52,11 @@ export function scaleLayout(state: ScaleState, box: SheetBox, heldSpan?: number)
     square,
     pixel,
     startX,
-    nextX,
+    /** The detail one frame later. */
+    next:
+      nextX === undefined
+        ? undefined
+        : { x: nextX, line: [['last', 'edge-shift', `M${nextX} 0V${loupe}`]] satisfies Stroke[] },
     scale: labelOfPixels((2 * half) / state.sensorWidth),
     /** Where text goes at the outline of this size: just within its upper or lower side, or above it. */
     textAt: (times: number, where: 'within' | 'low' | 'over') => ({
@@ -66,13 +70,18 @@ export function scaleLayout(state: ScaleState, box: SheetBox, heldSpan?: number)
             : Math.max(0, y - (half * times * 2) / 3) + 1.2 * small),
     }),
     /** From the middle of the frame’s right side to the loupe. */
-    callout: `M${loupeX} ${loupeY}L${x + half} ${top + y}L${loupeX} ${loupeY + loupe}`,
+    callout: [
+      ['rim', undefined, `M${loupeX} ${loupeY}L${x + half} ${top + y}L${loupeX} ${loupeY + loupe}`],
+    ] satisfies Stroke[],
     outlines: [
       ['first', undefined, outline(1)],
       ['last', 'scale-change', state.rail === undefined ? '' : outline(state.rail)],
       ['ring', 'edge-shift', state.ring === undefined ? '' : outline(state.ring)],
       ['axis', undefined, `M${x - half} ${y}h${2 * half}M${x} ${y - (half * 2) / 3}v${(half * 4) / 3}`],
     ] satisfies Stroke[],
-    grid,
+    squares: [
+      ['grid', undefined, grid],
+      ['first', undefined, `M${startX} 0V${loupe}`],
+    ] satisfies Stroke[],
   };
 }
