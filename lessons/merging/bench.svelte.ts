@@ -93,7 +93,7 @@ export function merging(given: Readonly<Record<Given, number>>) {
     return scaleChange === undefined ? change : edgeShift({ ...sensor, scaleChange });
   };
   const onRail = (step: number) =>
-    answerOr('none: the subject would reach the lens', () =>
+    answerOr('the subject would reach the lens', () =>
       scaleChangeOnRail({ frameStep: step, entrancePupilDistance: cone.entrancePupilDistance }),
     );
   const stack =
@@ -101,7 +101,7 @@ export function merging(given: Readonly<Record<Given, number>>) {
       ? single
       : stackOf(railPlan({ nearLimit: near, farLimit: far, subjectDepth: given['subject-depth'], overlap }), onRail);
   const { 'stack-travel': travel } = stack;
-  const byRing = travel === 0 ? 0 : answerOr('none: the lens would reach the subject', () => ringChange(lens, travel));
+  const byRing = travel === 0 ? 0 : answerOr('the lens would reach the subject', () => ringChange(lens, travel));
   return {
     ...stack,
     'depth-of-field': far === Infinity ? { value: Infinity, words: '∞, no end' } : near + far,
@@ -112,14 +112,14 @@ export function merging(given: Readonly<Record<Given, number>>) {
     'whole-stack.edge-shift': shift(stack['whole-stack.scale-change']),
     'focus-ring.scale-change': byRing,
     'focus-ring.edge-shift': shift(byRing),
-    'hidden-band': answerOr('none: an edge so high would be inside the lens', () =>
+    'hidden-band': answerOr('an edge so high would be inside the lens', () =>
       hiddenBand({ ...cone, edgeHeight: given['edge-height'] }),
     ),
   };
 }
 
 /** A depth of field without end needs no stack. */
-const oneFrame: Answer = { words: 'none: one frame shows it all' };
+const oneFrame: Answer = { words: 'one frame shows it all' };
 const single = {
   'frame-step': oneFrame,
   'frame-count': 1,
