@@ -71,7 +71,7 @@ export function ours(pupil: Pupil) {
 }
 
 /** The same two by plain sums, fine enough to agree to about 1e-6. */
-export function plain(pupil: Pupil, points = { spread: 6000, across: 2400, up: 200 }) {
+export function plain(pupil: Pupil, points = { spread: 6000, across: 2400, up: 600 }) {
   return {
     spread: () => plainSpread(pupil, points.spread),
     transfer: () => plainTransfer(pupil, points.across, points.up),

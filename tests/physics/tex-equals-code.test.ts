@@ -24,6 +24,24 @@ function finiteAnswer(formula: AnyFormula, values: Record<string, number>): numb
   }
 }
 
+/** Values of the inputs for which the formula has a finite answer. */
+function someInputs(formula: AnyFormula): Record<string, number> {
+  const found = fc
+    .sample(quantities(formula.from, formula.sample), { seed: 2, numRuns: samples })
+    .find((values) => finiteAnswer(formula, values) !== undefined);
+  if (!found) throw new Error(`No sample of ${formula.gives} has a finite answer.`);
+  return found;
+}
+
+function refused(formula: AnyFormula, values: Record<string, number>): string | undefined {
+  try {
+    evaluateFormula(formula, values);
+    return undefined;
+  } catch (error) {
+    return error instanceof OutOfRange ? error.quantity : String(error);
+  }
+}
+
 describe.each(await everyFormula())('$path', ({ name, formula, exports }) => {
   it('holds the function that its name promises', () => {
     expect(exports[name]).toBe(formula.evaluate);
@@ -44,6 +62,16 @@ describe.each(await everyFormula())('$path', ({ name, formula, exports }) => {
     expect(symbolicFormula(formula.tex)).toContain(`data-quantity="${formula.gives}"`);
     const inNumbers = numericFormula(formula, () => '1');
     for (const id of [formula.gives, ...formula.from]) expect(inNumbers).toContain(`data-number="${id}"`);
+  });
+
+  it('refuses by name every input that is no number, or below zero where there is no such thing', () => {
+    const values = someInputs(formula);
+    for (const id of formula.from) {
+      expect(refused(formula, { ...values, [id]: NaN }), `${id} that is no number`).toBe(id);
+      // A chain with a lens that gathers the light, before the camera, gains some: a loss below zero.
+      const isSigned = quantityOf(id).least < 0 || id === 'light-loss';
+      if (!isSigned) expect(refused(formula, { ...values, [id]: -1e-9 }), `negative ${id}`).toBe(id);
+    }
   });
 
   it('computes what its TeX says', () => {
