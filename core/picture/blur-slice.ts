@@ -2,6 +2,7 @@ import type { Blurred } from './composite.ts';
 import { convolve, type Pair } from './convolve.ts';
 import { dampingOf, type Blur } from './damping.ts';
 import { fastLength } from './fft.ts';
+import { carriedOn } from './torus.ts';
 import { takeShare, type Box, type Sheet } from './sheet.ts';
 
 /**
@@ -13,28 +14,29 @@ import { takeShare, type Box, type Sheet } from './sheet.ts';
  * @param blur its optics, pixels and movement
  * @param reach how far that carries light, in places of the grid
  * @param picture where the picture lies on the grid
+ * @returns planes that hold good until the next slice is blurred
  */
 export function blurredSlice(sheet: Sheet, slice: number, box: Box, blur: Blur, reach: number, picture: Box): Blurred {
   const wanted = within(grown(box, reach), picture);
-  const left = Math.min(box.left, wanted.left);
-  const top = Math.min(box.top, wanted.top);
-  // Round a torus, what runs out on one side comes in on the other: there has to be room for it outside what is wanted.
-  const columns = fastLength(Math.max(box.right + reach - wanted.left, wanted.right - (box.left - reach)));
-  const rows = fastLength(Math.max(box.bottom + reach - wanted.top, wanted.bottom - (box.top - reach)));
+  const { left, top, columns, rows } = planeFor(box, reach, picture);
   const damping = dampingOf(blur, columns, rows);
-  const inUse = {
-    filled: [box.top - top, box.bottom - top],
-    wanted: [wanted.top - top, wanted.bottom - top],
-  } as const;
+  const onPlane = moved(box, -left, -top);
+  const goesOn = {
+    left: box.left <= picture.left - reach,
+    right: box.right >= picture.right + reach,
+    top: box.top <= picture.top - reach,
+    bottom: box.bottom >= picture.bottom + reach,
+  };
 
   const sources = [...sheet.light, sheet.coverage];
   const planes: Float32Array[] = [];
   for (let k = 0; k < sources.length; k += 2) {
-    const pair: Pair = { columns, rows, re: new Float32Array(columns * rows), im: new Float32Array(columns * rows) };
-    const to = (box.top - top) * columns + box.left - left;
+    const pair: Pair = { columns, rows, re: room(k, columns * rows), im: room(k + 1, columns * rows) };
+    const to = onPlane.top * columns + onPlane.left;
     takeShare(sheet, sources[k]!, slice, box, pair.re, columns, to);
     takeShare(sheet, sources[k + 1]!, slice, box, pair.im, columns, to);
-    convolve(pair, damping, inUse);
+    const filled = carriedOn(pair, onPlane, goesOn, reach);
+    convolve(pair, damping, { filled, wanted: [wanted.top - top, wanted.bottom - top] });
     planes.push(pair.re, pair.im);
   }
   return {
@@ -44,6 +46,26 @@ export function blurredSlice(sheet: Sheet, slice: number, box: Box, blur: Blur, 
     light: planes.slice(0, -1),
     coverage: planes.at(-1)!,
     wanted: moved(wanted, -picture.left, -picture.top),
+  };
+}
+
+/** Planes are kept from one slice to the next, so that the memory of a picture does not grow with its slices. */
+const rooms: Float32Array[] = [];
+
+function room(number: number, size: number): Float32Array {
+  if (!rooms[number] || rooms[number].length < size) rooms[number] = new Float32Array(size);
+  return rooms[number].subarray(0, size).fill(0);
+}
+
+/** The plane on which a slice is blurred: its first place on the grid, and a size that transforms fast. */
+export function planeFor(box: Box, reach: number, picture: Box) {
+  const wanted = within(grown(box, reach), picture);
+  // Round a torus, what runs out on one side comes in on the other: there has to be room for it outside what is wanted.
+  return {
+    left: Math.min(box.left, wanted.left),
+    top: Math.min(box.top, wanted.top),
+    columns: fastLength(Math.max(box.right + reach - wanted.left, wanted.right - (box.left - reach))),
+    rows: fastLength(Math.max(box.bottom + reach - wanted.top, wanted.bottom - (box.top - reach))),
   };
 }
 

@@ -25,7 +25,7 @@ const batch = 32;
  * plane and never have to be told apart. Rows outside `filled` must be zero; rows outside `wanted` are left in a state that means nothing.
  */
 export function convolve(pair: Pair, damping: Damping, { filled, wanted }: RowsInUse): void {
-  const scratch = scratchFor(Math.max(pair.columns, pair.rows), batch);
+  const scratch = scratchOnce(Math.max(pair.columns, pair.rows) * batch);
   alongRows(pair, scratch, filled, transform);
   const plan = fftOf(pair.rows);
   for (let first = 0; first < pair.columns; first += batch) {
@@ -37,6 +37,14 @@ export function convolve(pair: Pair, damping: Damping, { filled, wanted }: RowsI
     putColumns(pair, scratch, first, count, wanted);
   }
   alongRows(pair, scratch, wanted, transformBack);
+}
+
+/** Kept from one convolution to the next, as large as any has needed. */
+let kept = scratchFor(1, 1);
+
+function scratchOnce(size: number): Scratch {
+  if (kept.re.length < size) kept = scratchFor(size, 1);
+  return kept;
 }
 
 function alongRows(

@@ -1,6 +1,7 @@
 import { sampler } from './between.ts';
 import type { View } from './picture.ts';
 import type { Painted, Reduced } from './reduced.ts';
+import type { Box } from './sheet.ts';
 
 /** Places on the sensor, mm from the axis, at which a picture is made up: those of its pixels, perhaps some between, and a rim around them. */
 export interface Grid {
@@ -32,61 +33,78 @@ export function projected(scene: Reduced, surface: Painted, view: View, grid: Gr
   const light = surface.light.map(() => new Float32Array(size));
   const coverage = new Float32Array(size);
   const height = new Float32Array(size);
-  const between = sampler(scene, [...surface.light, surface.coverage], [...light, coverage]);
+  if (surface.solid) coverage.fill(1);
+  const between = surface.solid
+    ? sampler(scene, surface.light, light)
+    : sampler(scene, [...surface.light, surface.coverage], [...light, coverage]);
   const heights = surface.height;
-  const { columns, rows } = scene;
-  const [lastColumn, lastRow] = [columns - 1, rows - 1];
-  const atFocus = 1 / (view.magnification * scene.pitch);
-  const perHeight = atFocus / view.entrancePupilDistance;
-  const startScale = atFocus + view.focusHeight * perHeight;
+  const flat = surface.low === surface.high;
+  const { columns } = scene;
+  const [lastColumn, lastRow] = [columns - 1, scene.rows - 1];
+  const { atNone, perHeight } = scaleOf(scene, view);
   const [left, top] = [scene.left / scene.pitch, scene.top / scene.pitch];
-  const reach = reachOf(surface, columns, rows);
+  const seen = boxOnGrid(scene, surface, view, grid);
   let sum = 0;
   let rowStart = heights[0]!;
-  for (let row = 0, at = 0; row < grid.rows; row++) {
+  for (let row = seen.top; row < seen.bottom; row++) {
     const y = grid.top + row * grid.spacing;
     let known = rowStart;
-    for (let column = 0; column < grid.columns; column++, at++) {
+    let at = row * grid.columns + seen.left;
+    for (let column = seen.left; column < seen.right; column++, at++) {
       const x = grid.left + column * grid.spacing;
-      let scale = startScale - known * perHeight;
+      let scale = atNone - known * perHeight;
       let across = x * scale - left;
       let down = y * scale - top;
-      for (let round = surface.flat ? 3 : 0; round < 3; round++) {
-        // Linear between the four samples around.
+      const enough = 0.01 / (perHeight * (Math.abs(x) + Math.abs(y)));
+      for (let round = flat ? 3 : 0; round < 3; round++) {
+        // Linear between the four samples around. Places are never negative here: cutting off is rounding down.
         const inColumn = across < 0 ? 0 : across > lastColumn ? lastColumn : across;
         const inRow = down < 0 ? 0 : down > lastRow ? lastRow : down;
-        const a = Math.trunc(inColumn);
+        const a = inColumn | 0;
         const b = a < lastColumn ? a + 1 : a;
-        const upper = Math.trunc(inRow) * columns;
-        const lower = upper < lastRow * columns ? upper + columns : upper;
+        const upperRow = inRow | 0;
+        const upper = upperRow * columns;
+        const lower = upperRow < lastRow ? upper + columns : upper;
         const right = inColumn - a;
         const above = heights[upper + a]! + right * (heights[upper + b]! - heights[upper + a]!);
         const below = heights[lower + a]! + right * (heights[lower + b]! - heights[lower + a]!);
-        const found = above + (inRow - Math.trunc(inRow)) * (below - above);
-        const change = found - known;
-        known = found;
-        scale = startScale - known * perHeight;
+        const change = above + (inRow - upperRow) * (below - above) - known;
+        known += change;
+        scale = atNone - known * perHeight;
         across = x * scale - left;
         down = y * scale - top;
-        if (Math.abs(change * perHeight) * (Math.abs(x) + Math.abs(y)) < 0.01) break;
+        if (Math.abs(change) < enough) break;
       }
-      if (column === 0) rowStart = known;
+      if (column === seen.left) rowStart = known;
       height[at] = known;
-      sum += known;
-      if (across > reach.left && across < reach.right && down > reach.top && down < reach.bottom)
-        sum += between(across, down, at);
+      sum += known + between(across, down, at);
     }
   }
   if (!Number.isFinite(sum)) throw new RangeError('a surface of the scene holds what is not a finite number');
   return { light, coverage, height };
 }
 
-/** Outside of this no sample within two columns or rows covers anything. A surface that meets the rim goes on beyond it. */
-function reachOf({ box }: Painted, columns: number, rows: number) {
+/** Samples of the scene per millimetre on the sensor, at the height 0, and by how much fewer they are for each mm of height. */
+function scaleOf({ pitch }: Reduced, { magnification, entrancePupilDistance, focusHeight }: View) {
+  const atFocus = 1 / (magnification * pitch);
+  const perHeight = atFocus / entrancePupilDistance;
+  return { atNone: atFocus + focusHeight * perHeight, perHeight };
+}
+
+/** The part of the grid on which a surface can be seen, at whatever of its heights. One that meets the scene's rim goes on beyond it. */
+function boxOnGrid(scene: Reduced, { box, low, high }: Painted, view: View, grid: Grid): Box {
+  const { atNone, perHeight } = scaleOf(scene, view);
+  const scales = [atNone - low * perHeight, atNone - high * perHeight];
+  const place = (sample: number, start: number, gridStart: number) =>
+    scales.map((scale) => ((sample + start / scene.pitch) / scale - gridStart) / grid.spacing);
+  const first = (sample: number, start: number, gridStart: number) =>
+    sample > 0 ? Math.max(0, Math.floor(Math.min(...place(sample - 2, start, gridStart)))) : 0;
+  const end = (sample: number, count: number, start: number, gridStart: number, most: number) =>
+    sample < count ? Math.min(most, Math.ceil(Math.max(...place(sample + 1, start, gridStart))) + 1) : most;
   return {
-    left: box.left > 0 ? box.left - 2 : -Infinity,
-    right: box.right < columns ? box.right + 1 : Infinity,
-    top: box.top > 0 ? box.top - 2 : -Infinity,
-    bottom: box.bottom < rows ? box.bottom + 1 : Infinity,
+    left: first(box.left, scene.left, grid.left),
+    right: end(box.right, scene.columns, scene.left, grid.left, grid.columns),
+    top: first(box.top, scene.top, grid.top),
+    bottom: end(box.bottom, scene.rows, scene.top, grid.top, grid.rows),
   };
 }

@@ -9,8 +9,11 @@ export interface Painted {
   readonly coverage: Float32Array;
   /** mm; where nothing is covered, that of what is covered nearby */
   readonly height: Float32Array;
-  /** everywhere at the same height */
-  readonly flat: boolean;
+  /** heights of its lowest and its highest place, mm */
+  readonly low: number;
+  readonly high: number;
+  /** covers everything */
+  readonly solid: boolean;
   /** where there is anything */
   readonly box: Box;
 }
@@ -90,12 +93,19 @@ function painted(
     }
   }
   extendHeights(heights, covers, columns, rows);
-  return { light, coverage: covers, height: heights, flat: isFlat(heights), box: boxOf(covers, columns, rows) };
+  const box = boxOf(covers, columns, rows);
+  return { light, coverage: covers, height: heights, ...rangeOf(heights), solid: rangeOf(covers).low === 1, box };
 }
 
-function isFlat(height: Float32Array): boolean {
-  for (let at = 1; at < height.length; at++) if (height[at] !== height[0]) return false;
-  return true;
+function rangeOf(values: Float32Array): { readonly low: number; readonly high: number } {
+  let low = Infinity;
+  let high = -Infinity;
+  for (let at = 0; at < values.length; at++) {
+    const value = values[at]!;
+    if (value < low) low = value;
+    if (value > high) high = value;
+  }
+  return { low, high };
 }
 
 function boxOf(coverage: Float32Array, columns: number, rows: number): Box {

@@ -41,6 +41,6 @@ export function* rendering(scene: Scene, view: View, options: RenderOptions = {}
 /** How far from its middle the image of a point out of focus still has light that counts, mm on the sensor. */
 function carriedBy(view: View, blur: number): number {
   const { pitch, effectiveFNumber, wavelength = 0.000555, sphericalAberration = 0, motionBlur } = view;
-  const waves = wavelength * effectiveFNumber * (3 + 8 * Math.abs(sphericalAberration));
+  const waves = wavelength * effectiveFNumber * (4 + 8 * Math.abs(sphericalAberration));
   return (Math.abs(blur) + (motionBlur?.width ?? 0)) / 2 + waves + 2 * pitch;
 }

@@ -26,28 +26,57 @@ const trace = 1e-4;
 export function sheetOf({ light, coverage, height }: Projected, columns: number, slices: Slices): Sheet {
   const count = slices.blurs.length;
   const rows = coverage.length / columns;
-  const [lefts, rights, tops, bottoms] = [columns, 0, rows, 0].map((start) =>
-    new Int32Array(count + 1).fill(start),
-  ) as [Int32Array, Int32Array, Int32Array, Int32Array];
   const places = new Float32Array(coverage.length);
+  const bounds = new Bounds(count, columns, rows);
+  let known = NaN;
+  let place = 0;
   for (let row = 0, at = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++, at++) {
-      const place = placeOf(slices, height[at]!);
-      places[at] = place;
-      if (Math.abs(coverage[at]!) < trace) continue;
-      const below = Math.trunc(place);
-      for (let slice = below; slice < (place > below ? below + 2 : below + 1); slice++) {
-        if (column < lefts[slice]!) lefts[slice] = column;
-        if (column >= rights[slice]!) rights[slice] = column + 1;
-        if (row < tops[slice]!) tops[slice] = row;
-        if (row >= bottoms[slice]!) bottoms[slice] = row + 1;
+      const here = height[at]!;
+      if (here !== known) {
+        known = here;
+        place = placeOf(slices, here);
       }
+      places[at] = place;
+      if (coverage[at]! > trace || coverage[at]! < -trace) bounds.include(place, column, row);
     }
   }
-  const boxes = slices.blurs.map((_, k) =>
-    rights[k]! > lefts[k]! ? { left: lefts[k]!, right: rights[k]!, top: tops[k]!, bottom: bottoms[k]! } : undefined,
-  );
-  return { columns, light, coverage, places, boxes };
+  return { columns, light, coverage, places, boxes: bounds.boxes() };
+}
+
+/** The smallest boxes around what each slice has a share in. */
+class Bounds {
+  readonly #lefts: Int32Array;
+  readonly #rights: Int32Array;
+  readonly #tops: Int32Array;
+  readonly #bottoms: Int32Array;
+
+  constructor(count: number, columns: number, rows: number) {
+    this.#lefts = new Int32Array(count).fill(columns);
+    this.#rights = new Int32Array(count);
+    this.#tops = new Int32Array(count).fill(rows);
+    this.#bottoms = new Int32Array(count);
+  }
+
+  include(place: number, column: number, row: number): void {
+    const below = Math.trunc(place);
+    this.#grow(below, column, row);
+    if (place > below) this.#grow(below + 1, column, row);
+  }
+
+  #grow(slice: number, column: number, row: number): void {
+    if (column < this.#lefts[slice]!) this.#lefts[slice] = column;
+    if (column >= this.#rights[slice]!) this.#rights[slice] = column + 1;
+    if (row < this.#tops[slice]!) this.#tops[slice] = row;
+    if (row >= this.#bottoms[slice]!) this.#bottoms[slice] = row + 1;
+  }
+
+  boxes(): (Box | undefined)[] {
+    return Array.from(this.#lefts, (left, k) => {
+      const right = this.#rights[k]!;
+      return right > left ? { left, right, top: this.#tops[k]!, bottom: this.#bottoms[k]! } : undefined;
+    });
+  }
 }
 
 /** Copies what a slice has of a plane within *box* to a plane of *columns*, its top left corner at *to*. */
