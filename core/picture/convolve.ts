@@ -24,7 +24,20 @@ const batch = 32;
  * The transform of a real plane is Hermitian and a real, even transfer keeps it so, which is why two planes ride as one complex
  * plane and never have to be told apart. Rows outside `filled` must be zero; rows outside `wanted` are left in a state that means nothing.
  */
-export function convolve(pair: Pair, damping: Damping, { filled, wanted }: RowsInUse): void {
+export function convolve(pair: Pair, damping: Damping, rowsInUse: RowsInUse): void {
+  throughSpectrum(pair, (scratch, first, count) => damp(damping, scratch, first, count), rowsInUse);
+}
+
+/**
+ * Transforms both planes there and back, times their size, and shows their spectrum in between.
+ *
+ * @param between is given *count* columns of the spectrum from *first* on, side by side in the scratch
+ */
+export function throughSpectrum(
+  pair: Pair,
+  between: (scratch: Scratch, first: number, count: number) => void,
+  { filled, wanted }: RowsInUse,
+): void {
   const scratch = scratchOnce(Math.max(pair.columns, pair.rows) * batch);
   alongRows(pair, scratch, filled, transform);
   const plan = fftOf(pair.rows);
@@ -32,7 +45,7 @@ export function convolve(pair: Pair, damping: Damping, { filled, wanted }: RowsI
     const count = Math.min(batch, pair.columns - first);
     takeColumns(pair, scratch, first, count);
     transform(plan, scratch, count);
-    damp(damping, scratch, first, count);
+    between(scratch, first, count);
     transformBack(plan, scratch, count);
     putColumns(pair, scratch, first, count, wanted);
   }
@@ -64,7 +77,7 @@ function alongRows(
   }
 }
 
-/** Rows become columns, four at a time so that what is fetched is used. */
+/** Rows become columns. */
 function turned(plane: Float32Array, to: Float32Array, columns: number, first: number, count: number): void {
   for (let row = 0; row < count; row++) {
     const from = (first + row) * columns;

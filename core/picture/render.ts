@@ -8,15 +8,14 @@ import { pictureOf, prepared } from './prepared.ts';
 import { projected } from './project.ts';
 import type { Scene } from './scene.ts';
 import { sheetOf } from './sheet.ts';
-import { slicesOf } from './slices.ts';
+import { slicesOf, type Slices } from './slices.ts';
 import { radialTransfer, type RadialTransfer } from './transfer.ts';
 
 /** The picture of a scene, slice by slice; yields the share that is done. See `renderPicture`. */
 export function* rendering(scene: Scene, view: View, options: RenderOptions = {}): Generator<number, Picture> {
   const { reduced, low, high, spacing, oversampling, pixels } = prepared(scene, view, options);
   const slices = slicesOf(view, low, high, options.slices ?? 24);
-  const widest = Math.max(view.columns, view.rows) * oversampling;
-  const reaches = slices.blurs.map((blur) => Math.min(widest, Math.ceil(carriedBy(view, blur) / spacing)));
+  const reaches = reachesOf(view, slices, spacing, oversampling);
   const { grid, picture } = framed(view, oversampling, Math.max(...reaches));
   const layers = emptyLayers(picture.right - picture.left, picture.bottom - picture.top, view.colour ? 3 : 1);
   const known: RadialTransfer[] = [];
@@ -36,6 +35,12 @@ export function* rendering(scene: Scene, view: View, options: RenderOptions = {}
   }
   fillOpen(layers);
   return withNoise(pictureOf(layers, view, oversampling), view);
+}
+
+/** For each slice, over how many places of the grid its blur carries light: at most over a picture's longer side. */
+export function reachesOf(view: View, { blurs }: Slices, spacing: number, oversampling: number): number[] {
+  const widest = Math.max(view.columns, view.rows) * oversampling;
+  return blurs.map((blur) => Math.min(widest, Math.ceil(carriedBy(view, blur) / spacing)));
 }
 
 /** How far from its middle the image of a point out of focus still has light that counts, mm on the sensor. */

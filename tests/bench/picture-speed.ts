@@ -1,0 +1,131 @@
+import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
+import { grown, planeFor, within } from '#core/picture/blur-slice.ts';
+import { throughSpectrum } from '#core/picture/convolve.ts';
+import { framed } from '#core/picture/grid.ts';
+import { renderPicture, type View } from '#core/picture/picture.ts';
+import { prepared } from '#core/picture/prepared.ts';
+import { projected } from '#core/picture/project.ts';
+import { reachesOf } from '#core/picture/render.ts';
+import type { Scene } from '#core/picture/scene.ts';
+import { sheetOf } from '#core/picture/sheet.ts';
+import { slicesOf } from '#core/picture/slices.ts';
+import { smallScene } from '#tests/support/small-scenes.ts';
+import { percentile } from './percentile.ts';
+
+/** How long a picture takes, on one core. */
+export interface PictureSpeed {
+  /** Milliseconds of a whole picture, 768 × 512 in {@link slices} slices, one channel; medians, as all the others */
+  readonly whole: number;
+  /** Its time over that of the Fourier transforms it needs, by the same code */
+  readonly timesTransforms: number;
+  /** Its time over that of the same convolutions alone in compiled code: scipy, one thread; undefined where there is no scipy */
+  readonly timesCompiled: number | undefined;
+  /** Milliseconds of the first picture while a slider moves: 192 × 128 of a scene as coarse, 8 slices */
+  readonly coarse: number;
+  /** Milliseconds of the coarse one, made from the whole picture's scene as it is when first looked at */
+  readonly coarseOfFine: number;
+}
+
+export const slices = 24;
+
+/** Life size at f/16 effective, focused halfway up a slope 6 mm deep, before which a ball stands. Blurs up to 31 pixels. */
+export const view: View = {
+  magnification: 1,
+  effectiveFNumber: 16,
+  pupilMagnification: 1,
+  entrancePupilDistance: 100,
+  focusHeight: 3,
+  pitch: 0.006,
+  columns: 768,
+  rows: 512,
+};
+
+/** A chequered slope and a ball before it, *finer* times as fine as the coarse picture's pixels. */
+export function slopeAndBall(finer: number): Scene {
+  const [columns, rows] = [208 * finer, 144 * finer];
+  const radius = 30 * finer;
+  const fromBall = (x: number, y: number) => Math.hypot(x + 20 * finer, y) / radius;
+  return smallScene(
+    { columns, rows, pitch: 0.024 / finer },
+    {
+      light: () => 0.9,
+      height: (x, y) => 5 + 2 * Math.sqrt(Math.max(0, 1 - fromBall(x, y) ** 2)),
+      coverage: (x, y) => Math.min(1, Math.max(0, (1 - fromBall(x, y)) * radius + 0.5)),
+    },
+    {
+      light: (x, y) => ((Math.floor(x / (2 * finer)) + Math.floor(y / (2 * finer))) % 2 === 0 ? 0.2 : 0.8),
+      height: (_, y) => 6 * (0.5 + y / rows),
+    },
+  );
+}
+
+const coarseView = { ...view, columns: 192, rows: 128, pitch: 0.024 };
+
+/** Columns and rows of every plane that a picture blurs. */
+export function planesOf(scene: Scene, of: View, most: number): (readonly [columns: number, rows: number])[] {
+  const { reduced, low, high, spacing, oversampling } = prepared(scene, of, {});
+  const depths = slicesOf(of, low, high, most);
+  const reaches = reachesOf(of, depths, spacing, oversampling);
+  const { grid, picture } = framed(of, oversampling, Math.max(...reaches));
+  return reduced.surfaces.flatMap((surface) =>
+    sheetOf(projected(reduced, surface, of, grid), grid.columns, depths).boxes.flatMap((box, slice) => {
+      const seen = box && within(box, grown(picture, reaches[slice]!));
+      if (!seen || seen.right <= seen.left || seen.bottom <= seen.top) return [];
+      const { columns, rows } = planeFor(seen, reaches[slice]!, picture);
+      return [[columns, rows] as const];
+    }),
+  );
+}
+
+function millisecondsOf(task: () => void): number {
+  const start = performance.now();
+  task();
+  return performance.now() - start;
+}
+
+function transformAlone([columns, rows]: readonly [number, number]): void {
+  const plane = () => new Float32Array(columns * rows).fill(0.5);
+  throughSpectrum({ columns, rows, re: plane(), im: plane() }, () => undefined, {
+    filled: [0, rows],
+    wanted: [0, rows],
+  });
+}
+
+/** Milliseconds that scipy takes for convolutions on such planes, two real planes each; undefined where it does not run. */
+function compiled(planes: readonly (readonly [number, number])[]): number | undefined {
+  const script = join(import.meta.dirname, 'picture-compiled.py');
+  const { status, stdout } = spawnSync('python3', [script, JSON.stringify(planes)], { encoding: 'utf8' });
+  const milliseconds = Number(stdout);
+  return status === 0 && milliseconds > 0 ? milliseconds : undefined;
+}
+
+/** Measures a whole picture and a coarse one. */
+export function pictureSpeed(): PictureSpeed {
+  const fine = slopeAndBall(4);
+  const coarse = slopeAndBall(1);
+  const planes = planesOf(fine, view, slices);
+  // In turn, so that all meet the same machine; the median of the rounds does not mind when it is busy for one.
+  const rounds = Array.from({ length: 9 }, (_, round) => {
+    const moved = { ...coarseView, focusHeight: 3 + round / 10 };
+    const whole = millisecondsOf(() => renderPicture(fine, view, { slices }));
+    const scipy = compiled(planes);
+    return {
+      whole,
+      timesTransforms: whole / millisecondsOf(() => planes.forEach(transformAlone)),
+      timesCompiled: scipy && whole / scipy,
+      coarse: millisecondsOf(() => renderPicture(coarse, moved, { slices: 8 })),
+      coarseOfFine: millisecondsOf(() => renderPicture({ ...fine }, moved, { slices: 8 })),
+    };
+  });
+  const median = (of: (round: (typeof rounds)[number]) => number) => percentile(rounds.map(of), 0.5);
+  return {
+    whole: median(({ whole }) => whole),
+    timesTransforms: median(({ timesTransforms }) => timesTransforms),
+    timesCompiled: rounds.every((round) => round.timesCompiled)
+      ? median(({ timesCompiled }) => timesCompiled!)
+      : undefined,
+    coarse: median((round) => round.coarse),
+    coarseOfFine: median(({ coarseOfFine }) => coarseOfFine),
+  };
+}
