@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { closeTo } from '#tests/support/close-to.ts';
+import { lifeSize } from '#tests/support/in-view.ts';
+import { placeOf, slicesOf } from './slices.ts';
+import { blurAt } from './view.ts';
+
+const view = { ...lifeSize, focusHeight: 4 };
+
+describe('slicesOf', () => {
+  it('has the nearest and the deepest place among its slices, and the sharp plane between them', () => {
+    const { blurs } = slicesOf(view, 0, 10, 24);
+    expect(blurs).toHaveLength(24);
+    expect(blurs[0]).toBe(blurAt(view, 10));
+    expect(blurs.at(-1)).toBe(blurAt(view, 0));
+    expect(blurs.filter((blur) => Math.abs(blur) < 1e-12)).toHaveLength(1);
+    expect([...blurs].sort((a, b) => a - b)).toEqual(blurs);
+  });
+
+  it('shares a place out so that the mean of b² is that of its own blur', () => {
+    const slices = slicesOf(view, 0, 10, 12);
+    for (let height = 0.05; height < 10; height += 0.31) {
+      const place = placeOf(slices, height);
+      const below = Math.min(Math.trunc(place), 10);
+      const share = place - below;
+      const mean = (1 - share) * slices.blurs[below]! ** 2 + share * slices.blurs[below + 1]! ** 2;
+      const own = blurAt(view, height) ** 2;
+      const because = 'read from a table of 4096 heights';
+      expect(mean).toEqual(closeTo(own, { absolute: 2e-3 * slices.blurs[below]! ** 2 + 2e-7, because }));
+    }
+  });
+
+  it('lies closer where blurs are small: steps hidden by the pixel near the sharp plane, at constant ratio far from it', () => {
+    const { blurs } = slicesOf(view, 0, 10, 24);
+    const sharp = blurs.findIndex((blur) => Math.abs(blur) < 1e-12);
+    expect(blurs[sharp + 1]! - blurs[sharp]!).toBeLessThan(0.02);
+    const ratio = (k: number) => blurs[k]! / blurs[k + 1]!;
+    expect(ratio(0)).toEqual(closeTo(ratio(1), { relative: 0.05, because: 'sinh is nearly an exponential there' }));
+  });
+
+  it('is one slice for what is flat, and few where depth hardly shows', () => {
+    expect(slicesOf(view, 2, 2, 24).blurs).toHaveLength(1);
+    expect(slicesOf(view, 2, 2, 24).blurs[0]).toEqual(
+      closeTo(blurAt(view, 2), { relative: 1e-12, because: 'asinh and back' }),
+    );
+    expect(slicesOf(view, 2, 2.01, 24).blurs.length).toBeLessThan(5);
+    expect(slicesOf(view, 0, 10, 2).blurs).toEqual([blurAt(view, 10), blurAt(view, 0)]);
+  });
+});
