@@ -23,11 +23,11 @@ export interface Prepared {
 
 /** Checks what is given and brings the scene to about one sample a place of the grid. */
 export function prepared(scene: Scene, view: View, { slices = 24, oversampling = 1 }: RenderOptions): Prepared {
-  requireView(view, scene.depth);
   requireFrom1('slices', slices, 1000);
   requireFrom1('places of the grid in a pixel', oversampling, 8);
   const heights = checked.get(scene) ?? requireScene(scene);
   checked.set(scene, heights);
+  requireView(view, heights.high);
   const spacing = view.pitch / oversampling;
   const sample = scene.pitch * view.magnification;
   const factor = Math.max(1, Math.round(spacing / sample));

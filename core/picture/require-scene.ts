@@ -16,16 +16,18 @@ export function requireScene({ columns, rows, pitch, surfaces }: Scene): {
     );
   let low = Infinity;
   let high = -Infinity;
+  let sum = 0;
   for (const { albedo, height, coverage } of surfaces) {
     if (albedo.length !== 3 * size || height.length !== size || coverage.length !== size)
       throw new RangeError(`a surface of the scene has not ${columns} × ${rows} samples in each of its planes`);
     for (let at = 0; at < size; at++) {
       if (!(coverage[at]! > 0)) continue;
       const value = height[at]!;
-      if (!(value > low)) low = value;
-      if (!(value < high)) high = value;
+      if (value < low) low = value;
+      if (value > high) high = value;
+      sum += value;
     }
   }
-  if (!(high - low >= 0 && high < Infinity)) throw new RangeError('the scene has heights that are not finite numbers');
+  if (!(Number.isFinite(sum) && high >= low)) throw new RangeError('the scene has heights that are not finite numbers');
   return { low, high };
 }

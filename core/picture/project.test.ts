@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import { closeTo } from '#tests/support/close-to.ts';
+import { lifeSize } from '#tests/support/in-view.ts';
+import { smallScene, type SmallSurface } from '#tests/support/small-scenes.ts';
+import { framed } from './grid.ts';
+import { projected } from './project.ts';
+import { reducedScene } from './reduced.ts';
+import { scaleAt } from './view.ts';
+
+const view = { ...lifeSize, columns: 61, rows: 41, pitch: 0.01, focusHeight: 2 };
+const { grid } = framed(view, 1, 0);
+
+function seen(surface: SmallSurface) {
+  const reduced = reducedScene(smallScene({ columns: 101, rows: 81, pitch: 0.01 }, surface), 1, 1);
+  return projected(reduced, reduced.surfaces[0]!, view, grid);
+}
+
+describe('a projected surface', () => {
+  it('in the sharp plane is the scene itself, sample by sample', () => {
+    const { light, coverage, height } = seen({ light: (x, y) => Math.sin(x * x + 7 * y), height: 2 });
+    for (let y = -20; y <= 20; y++)
+      for (let x = -30; x <= 30; x++) {
+        expect(light[0]![(y + 20) * 61 + x + 30]).toBeCloseTo(Math.sin(x * x + 7 * y), 6);
+      }
+    expect(coverage.every((share) => share === 1)).toBe(true);
+    expect(height.every((value) => value === 2)).toBe(true);
+  });
+
+  it('on a slope shows each place at the scale of its own height', () => {
+    const slope = (x: number) => 4 + x / 20;
+    // Light that says where it comes from: between samples a straight line stays straight.
+    const { light, height } = seen({ light: (x) => 0.5 + x / 200, height: slope });
+    for (let x = -30; x <= 30; x++) {
+      const from = (light[0]![20 * 61 + x + 30]! - 0.5) * 200;
+      expect(height[20 * 61 + x + 30]).toEqual(
+        closeTo(slope(from), { absolute: 1e-3, because: 'the search stops at a hundredth of a sample' }),
+      );
+      expect(from * scaleAt(view, slope(from))).toEqual(
+        closeTo(x, { absolute: 0.01, because: 'the search stops there' }),
+      );
+    }
+  });
+
+  it('looks the same from the left and from the right of an outline that stands high', () => {
+    const { coverage } = seen({
+      light: () => 1,
+      height: (x) => (Math.abs(x) < 12 ? 9 : 0),
+      coverage: (x) => (Math.abs(x) < 12 ? 1 : 0),
+    });
+    const row = Array.from(coverage.subarray(20 * 61, 21 * 61));
+    [...row].reverse().forEach((share, x) => expect(share).toBeCloseTo(row[x]!, 5));
+    expect(row.filter((share) => share > 0.5).length).toBeGreaterThan(23);
+  });
+
+  it('goes on beyond the rim of the scene as it ends', () => {
+    const wide = framed({ ...view, columns: 201 }, 1, 0).grid;
+    const reduced = reducedScene(
+      smallScene({ columns: 101, rows: 81, pitch: 0.01 }, { light: (x) => x, height: 2 }),
+      1,
+      1,
+    );
+    const { light } = projected(reduced, reduced.surfaces[0]!, view, wide);
+    expect(light[0]![20 * 201]).toBe(-50);
+    expect(light[0]![20 * 201 + 200]).toBe(50);
+  });
+
+  it('refuses what is not a number', () => {
+    expect(() => seen({ light: (x) => (x === 3 ? NaN : 0), height: 2 })).toThrow(/not a finite number/);
+  });
+});
