@@ -82,6 +82,7 @@ export { railPlan, type RailStack, type RailPlan } from './depth/rail-plan.ts';
 export { scaleBetweenFocusSettings, type TwoFocusSettings } from './depth/scale-between-focus-settings.ts';
 export { scaleChangeFocusing, scaleChangeFocusingFormula } from './depth/scale-change-focusing.formula.ts';
 export { scaleChangeOnRail, scaleChangeOnRailFormula } from './depth/scale-change-on-rail.formula.ts';
+export { framesBeforeDeadline, framesBeforeDeadlineFormula } from './depth/frames-before-deadline.formula.ts';
 export { stackTime, stackTimeFormula } from './depth/stack-time.formula.ts';
 export { stackTravel, stackTravelFormula } from './depth/stack-travel.formula.ts';
 export { subjectDepthOfTilt, subjectDepthOfTiltFormula } from './depth/subject-depth-of-tilt.formula.ts';

@@ -1,0 +1,302 @@
+import { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
+import { frameCount, frameCountFormula } from '#core/depth/frame-count.formula.ts';
+import { frameStep, frameStepFormula } from '#core/depth/frame-step.formula.ts';
+import { framesBeforeDeadline, framesBeforeDeadlineFormula } from '#core/depth/frames-before-deadline.formula.ts';
+import { stackTime, stackTimeFormula } from '#core/depth/stack-time.formula.ts';
+import { subjectDepthOfTilt, subjectDepthOfTiltFormula } from '#core/depth/subject-depth-of-tilt.formula.ts';
+import { effectiveFNumber, effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
+import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+
+interface Lens {
+  readonly magnification: number;
+  readonly 'f-number': number;
+  readonly 'pupil-magnification': number;
+  readonly 'circle-of-confusion': number;
+}
+const worksAt = (given: Lens) =>
+  effectiveFNumber({
+    magnification: given.magnification,
+    fNumber: given['f-number'],
+    pupilMagnification: given['pupil-magnification'],
+  });
+const depthAt = (given: Lens, fNumber: number) =>
+  depthOfFieldCloseUp({
+    circleOfConfusion: given['circle-of-confusion'],
+    magnification: given.magnification,
+    effectiveFNumber: fNumber,
+  });
+
+const step = numberFamily({
+  id: 'step-of-the-rail',
+  asks: 'frame-step',
+  question:
+    'At {magnification}, marked {f-number}, with a lens of pupil magnification {pupil-magnification} and a blur of {circle-of-confusion} allowed, you want neighbours to share {overlap} of their depth. How far does the rail go between two frames?',
+  givens: (draw) => ({
+    magnification: draw.pick([0.5, 0.8, 1, 1.5, 2, 3]),
+    'f-number': draw.pick([4, 5.6, 8, 11]),
+    'pupil-magnification': draw.pick([0.7, 0.85, 1.2, 1.5]),
+    'circle-of-confusion': draw.pick([0.012, 0.02, 0.03]),
+    overlap: draw.pick([0.2, 0.25, 0.3, 0.4]),
+  }),
+  answer: (given) => frameStep({ depthOfField: depthAt(given, worksAt(given)), overlap: given.overlap }),
+  tolerance: { relative: 0.03, because: 'depths are known no better than the circle of confusion is' },
+  mistakes: [
+    {
+      id: 'no-overlap',
+      value: (given) => depthAt(given, worksAt(given)),
+      because:
+        'That is the whole depth of a frame: a stack without overlap. The seams would lie just where both frames are about to be soft, and the slightest slip of the rail opens a gap.',
+    },
+    {
+      id: 'marked-f-number',
+      value: (given) => frameStep({ depthOfField: depthAt(given, given['f-number']), overlap: given.overlap }),
+      because:
+        'That takes {f-number} from the ring. At {magnification} the lens works at a larger number, and each frame is deeper: you would take more frames than you need.',
+    },
+    {
+      id: 'overlap-taken-as-step',
+      value: (given) => given.overlap * depthAt(given, worksAt(given)),
+      because: 'That is the part that neighbours share. The rail goes by the rest of the depth.',
+    },
+  ],
+  hint: 'The f-number the lens works at, then the depth of one frame, then what is left of it without the shared part.',
+  working: [
+    { formula: effectiveFNumberFormula, note: 'The lens works at' },
+    { formula: depthOfFieldCloseUpFormula, note: 'so that one frame is sharp over' },
+    {
+      formula: frameStepFormula,
+      values: (known) => ({ 'depth-of-field': known['depth-of-field-close-up'] }),
+      note: 'and the rail goes by what is not shared:',
+    },
+  ],
+});
+
+const howMany = numberFamily({
+  id: 'how-many-frames',
+  asks: 'frame-count',
+  question:
+    'One frame is sharp over {depth-of-field}. The subject is {subject-depth} deep, and neighbours shall share {overlap} of their depth. How many frames does it take?',
+  givens: (draw) => ({
+    'depth-of-field': draw.pick([0.09, 0.14, 0.17, 0.23, 0.31]),
+    'subject-depth': draw.pick([2, 3, 4, 5]),
+    overlap: draw.pick([0.3, 0.35, 0.4]),
+  }),
+  answer: (given) =>
+    frameCount({
+      depthOfField: given['depth-of-field'],
+      subjectDepth: given['subject-depth'],
+      overlap: given.overlap,
+    }),
+  tolerance: { absolute: 0.4, because: 'frames are counted whole' },
+  mistakes: [
+    {
+      id: 'no-overlap',
+      value: (given) => Math.ceil(given['subject-depth'] / given['depth-of-field']),
+      because:
+        'That lays the depths end to end. With {overlap} shared, each new frame adds only the rest of its depth.',
+    },
+    {
+      id: 'depth-over-overlap',
+      value: (given) => Math.ceil(given['subject-depth'] / (given['depth-of-field'] * given.overlap)),
+      because: 'That steps by the part that is shared. The step is what is not shared.',
+    },
+    {
+      id: 'rounded-down',
+      value: (given) =>
+        1 +
+        Math.floor(
+          (given['subject-depth'] - given['depth-of-field']) / (given['depth-of-field'] * (1 - given.overlap)),
+        ),
+      because:
+        'That rounds down, and the far end of the subject stays soft. A part of a step still takes a whole frame.',
+    },
+  ],
+  hint: 'The first frame covers its whole depth. How much is left, and how much of that does each further frame add?',
+  working: [{ formula: frameCountFormula, note: 'The first frame covers its depth, each further one a step:' }],
+});
+
+const howLong = numberFamily({
+  id: 'how-long',
+  asks: 'stack-time',
+  question:
+    'A stack of {frame-count} frames, {exposure-time} each. Between frames the rail needs {settling-time} to come to rest, and meanwhile the flash {recycling-time} to be ready. How long does the stack take?',
+  givens: (draw) => ({
+    'frame-count': draw.pick([10, 15, 20, 30]),
+    'exposure-time': draw.pick([0.5, 1, 2]),
+    'settling-time': draw.pick([2, 3, 4]),
+    'recycling-time': draw.pick([1, 1.5]),
+  }),
+  answer: (given) =>
+    stackTime({
+      frameCount: given['frame-count'],
+      exposureTime: given['exposure-time'],
+      settlingTime: given['settling-time'],
+      recyclingTime: given['recycling-time'],
+    }),
+  tolerance: { relative: 0.01, because: 'one wait more or less must show' },
+  mistakes: [
+    {
+      id: 'waits-added',
+      value: (given) =>
+        given['frame-count'] * given['exposure-time'] +
+        (given['frame-count'] - 1) * (given['settling-time'] + given['recycling-time']),
+      because: 'That adds the two waits. They run at the same time: the longer one decides.',
+    },
+    {
+      id: 'one-wait-too-many',
+      value: (given) =>
+        given['frame-count'] * (given['exposure-time'] + Math.max(given['settling-time'], given['recycling-time'])),
+      because: 'That waits once more after the last frame. Between {frame-count} frames there is one wait fewer.',
+    },
+    {
+      id: 'waits-forgotten',
+      value: (given) => given['frame-count'] * given['exposure-time'],
+      because: 'That counts the exposures alone. Most of the time goes in between them.',
+    },
+  ],
+  hint: 'How many waits lie between that many frames, and which of the two takes longer?',
+  working: [{ formula: stackTimeFormula, note: 'Exposures, and between them the longer wait:' }],
+});
+
+const deadline = numberFamily({
+  id: 'before-it-melts',
+  asks: 'frame-count',
+  question:
+    'A frost crystal will hold for {time-limit}. Each frame takes {exposure-time}. In between the rail needs {settling-time} to come to rest, and the flash {recycling-time} to be ready. How many frames are finished in time?',
+  givens: (draw) => ({
+    'time-limit': draw.pick([20, 30, 45, 60]),
+    'exposure-time': draw.pick([0.5, 1]),
+    'settling-time': draw.pick([1.8, 2.3, 3.1]),
+    'recycling-time': draw.pick([0.7, 1.2]),
+  }),
+  answer: (given) => inTime(given),
+  tolerance: { absolute: 0.4, because: 'frames are counted whole' },
+  mistakes: [
+    {
+      id: 'exposures-alone',
+      value: (given) => Math.floor(given['time-limit'] / given['exposure-time']),
+      because: 'That leaves no time for the rail. Between any two frames {settling-time} go by.',
+    },
+    {
+      id: 'waits-added',
+      value: (given) => inTime({ ...given, 'settling-time': given['settling-time'] + given['recycling-time'] }),
+      because:
+        'That waits for the rail and then for the flash. They go on at the same time, so the longer wait is enough.',
+    },
+    {
+      id: 'unfinished-frame',
+      value: (given) => inTime(given) + 1,
+      because:
+        'The last of these would not be finished: the crystal goes while its wait or its exposure still runs. A part of a frame is no frame.',
+    },
+  ],
+  hint: 'Think of the last frame as having a wait after it as well, give that wait to the time there is, and divide.',
+  working: [
+    {
+      formula: framesBeforeDeadlineFormula,
+      note: 'The wait after the last frame costs nothing, so it is added to the time:',
+    },
+  ],
+});
+
+function inTime(given: {
+  'time-limit': number;
+  'exposure-time': number;
+  'settling-time': number;
+  'recycling-time': number;
+}): number {
+  return framesBeforeDeadline({
+    timeLimit: given['time-limit'],
+    exposureTime: given['exposure-time'],
+    settlingTime: given['settling-time'],
+    recyclingTime: given['recycling-time'],
+  });
+}
+
+const tilted = numberFamily({
+  id: 'a-tilted-stamp',
+  asks: 'subject-depth',
+  question:
+    'A flat stamp, {subject-width} long, lies tilted by {subject-tilt} against the sensor. How deep is the stack that it needs?',
+  givens: (draw) => ({
+    'subject-width': draw.pick([18, 22, 25, 30]),
+    'subject-tilt': draw.pick([10, 15, 20, 25]) * (Math.PI / 180),
+  }),
+  answer: (given) => subjectDepthOfTilt({ subjectWidth: given['subject-width'], subjectTilt: given['subject-tilt'] }),
+  tolerance: { relative: 0.01, because: 'a slope must not pass for a sine' },
+  mistakes: [
+    {
+      id: 'cosine',
+      value: (given) => given['subject-width'] * Math.cos(given['subject-tilt']),
+      because: 'That is how long the stamp looks from the camera. Depth is the other side of the triangle.',
+    },
+    {
+      id: 'tangent',
+      value: (given) => given['subject-width'] * Math.tan(given['subject-tilt']),
+      because:
+        'That takes {subject-width} as the side across the picture. It is the length along the slope: a sine, not a tangent.',
+    },
+    {
+      id: 'flat-is-flat',
+      value: () => 0,
+      because:
+        'Flat it is, but not parallel to the sensor: one end is nearer. Turned square to the camera it would need one frame.',
+    },
+  ],
+  hint: 'Draw the stamp from the side. Which side of the right-angled triangle points along the axis?',
+  working: [{ formula: subjectDepthOfTiltFormula, note: 'The depth is the side against the angle:' }],
+});
+
+type Move = 'rail' | 'ring' | 'square';
+
+// prettier-ignore
+const cases: readonly (readonly [scene: string, truth: Move, tempting: Move])[] = [
+  ['With a lens on a bellows, turning the ring hardly moves the sharp plane', 'rail', 'ring'],
+  ['With a lens that moves as a whole, the sharp plane will not go farther in however you turn the ring', 'rail', 'ring'],
+  ['The reversed lens has no ring that does anything', 'rail', 'ring'],
+  ['The subject is a flat engraving, lying a little aslant under the camera', 'square', 'rail'],
+  ['The subject is a pressed leaf between two panes, held at an angle', 'square', 'ring'],
+];
+/** Far below life size the same question has another answer. */
+const gardens = ['a flower bed', 'a row of mushrooms', 'a hedge in frost'];
+
+const whichWay = choiceFamily({
+  id: 'rail-ring-or-neither',
+  question: '{scene}. You work at {magnification}. What do you move to have all of it sharp?',
+  givens: (draw) => {
+    if (draw.pick([0, 1, 2]) === 0) {
+      const scene = `Of ${draw.pick(gardens)} a depth of ${draw.pick([150, 200, 300])} mm is to be sharp, and the rail is 100 mm long`;
+      return { scene, truth: 'ring' as const, tempting: 'rail' as const, magnification: draw.pick([0.05, 0.08, 0.1]) };
+    }
+    const [scene, truth, tempting] = draw.pick(cases);
+    return { scene, truth, tempting, magnification: draw.pick([1, 1.5, 2, 3]) };
+  },
+  options: {
+    rail: 'The camera, on a rail',
+    ring: 'The focus ring',
+    square: 'The camera, once, so that it stands square to the subject',
+  },
+  answer: (given) => given.truth,
+  mistakes: [
+    {
+      id: 'the-other-way',
+      value: (given) => given.tempting,
+      because:
+        'Ask what that does to the sharp plane here. The ring moves it well at small magnifications and, in a lens that moves as a whole, not at all at life size. A rail moves it by just as much as the camera goes, which is too little for a garden. And what is flat needs no stack, only a camera turned square to it.',
+    },
+    {
+      id: 'a-stack-for-all',
+      value: (given) =>
+        (['rail', 'ring', 'square'] as const).find((move) => move !== given.truth && move !== given.tempting)!,
+      because: 'Look again at the magnification and at the shape of the subject: one of them decides.',
+    },
+  ],
+  hint: 'First: is the subject flat? Then: is it near life size or far below it?',
+  working: [
+    {
+      note: 'What is flat is turned square to the camera. Near life size and beyond, move the camera: the ring changes size more than it moves the sharp plane. Far below life size turn the ring: it covers any depth, and the size hardly changes.',
+    },
+  ],
+});
+
+export const families = [step, howMany, howLong, deadline, tilted, whichWay] as const;
