@@ -1,3 +1,4 @@
+import { vectorScratch } from './vector-scratch.ts';
 import { fftOf, scratchFor, transform, transformBack, type Scratch } from './fft.ts';
 import { damp, type Damping } from './damping.ts';
 
@@ -31,7 +32,7 @@ export function convolve(pair: Pair, damping: Damping, rowsInUse: RowsInUse): vo
 /**
  * Transforms both planes there and back, times their size, and shows their spectrum in between.
  *
- * @param between is given *count* columns of the spectrum from *first* on, side by side in the scratch
+ * @param between is given *count* columns of the spectrum from *first* on, side by side in the scratch, a row every {@link lanesFor} them
  */
 export function throughSpectrum(
   pair: Pair,
@@ -44,19 +45,22 @@ export function throughSpectrum(
   for (let first = 0; first < pair.columns; first += batch) {
     const count = Math.min(batch, pair.columns - first);
     takeColumns(pair, scratch, first, count);
-    transform(plan, scratch, count);
+    transform(plan, scratch, lanesFor(count));
     between(scratch, first, count);
-    transformBack(plan, scratch, count);
+    transformBack(plan, scratch, lanesFor(count));
     putColumns(pair, scratch, first, count, wanted);
   }
   alongRows(pair, scratch, wanted, transformBack);
 }
 
+/** Places that so many signals take side by side: whole vectors, the last of them perhaps not filled. */
+export const lanesFor = (count: number) => (count + 3) & ~3;
+
 /** Kept from one convolution to the next, as large as any has needed. */
 let kept = scratchFor(1, 1);
 
 function scratchOnce(size: number): Scratch {
-  if (kept.re.length < size) kept = scratchFor(size, 1);
+  if (kept.re.length < size) kept = vectorScratch(size) ?? scratchFor(size, 1);
   return kept;
 }
 
@@ -71,7 +75,7 @@ function alongRows(
     const count = Math.min(batch, end - first);
     turned(re, scratch.re, columns, first, count);
     turned(im, scratch.im, columns, first, count);
-    step(plan, scratch, count);
+    step(plan, scratch, lanesFor(count));
     turnedBack(scratch.re, re, columns, first, count);
     turnedBack(scratch.im, im, columns, first, count);
   }
@@ -79,25 +83,30 @@ function alongRows(
 
 /** Rows become columns. */
 function turned(plane: Float32Array, to: Float32Array, columns: number, first: number, count: number): void {
+  const lanes = lanesFor(count);
   for (let row = 0; row < count; row++) {
     const from = (first + row) * columns;
-    for (let column = 0, at = row; column < columns; column++, at += count) to[at] = plane[from + column]!;
+    for (let column = 0, at = row; column < columns; column++, at += lanes) to[at] = plane[from + column]!;
   }
 }
 
 function turnedBack(from: Float32Array, plane: Float32Array, columns: number, first: number, count: number): void {
+  const lanes = lanesFor(count);
   for (let row = 0; row < count; row++) {
     const to = (first + row) * columns;
-    for (let column = 0, at = row; column < columns; column++, at += count) plane[to + column] = from[at]!;
+    for (let column = 0, at = row; column < columns; column++, at += lanes) plane[to + column] = from[at]!;
   }
 }
 
 function takeColumns({ columns, rows, re, im }: Pair, scratch: Scratch, first: number, count: number): void {
-  for (let row = 0, to = 0; row < rows; row++) {
+  const lanes = lanesFor(count);
+  const { re: toRe, im: toIm } = scratch;
+  for (let row = 0; row < rows; row++) {
     const from = row * columns + first;
-    for (let k = 0; k < count; k++, to++) {
-      scratch.re[to] = re[from + k]!;
-      scratch.im[to] = im[from + k]!;
+    const to = row * lanes;
+    for (let k = 0; k < count; k++) {
+      toRe[to + k] = re[from + k]!;
+      toIm[to + k] = im[from + k]!;
     }
   }
 }
@@ -109,11 +118,14 @@ function putColumns(
   count: number,
   [start, end]: readonly [number, number],
 ): void {
-  for (let row = start, from = start * count; row < end; row++) {
+  const lanes = lanesFor(count);
+  const { re: fromRe, im: fromIm } = scratch;
+  for (let row = start; row < end; row++) {
     const to = row * columns + first;
-    for (let k = 0; k < count; k++, from++) {
-      re[to + k] = scratch.re[from]!;
-      im[to + k] = scratch.im[from]!;
+    const from = row * lanes;
+    for (let k = 0; k < count; k++) {
+      re[to + k] = fromRe[from + k]!;
+      im[to + k] = fromIm[from + k]!;
     }
   }
 }

@@ -83,8 +83,10 @@ export function damp(
 ): void {
   const across = Math.floor(columns / 2) + 1;
   const { re, im } = scratch;
-  for (let row = 0, at = 0; row < rows; row++) {
+  const lanes = (count + 3) & ~3;
+  for (let row = 0; row < rows; row++) {
     const from = Math.min(row, rows - row) * across;
+    let at = row * lanes;
     for (let column = first; column < first + count; column++, at++) {
       let factor = quarter[from + (2 * column > columns ? columns - column : column)]!;
       if (motion) factor *= sinc(motion.acrossColumns[column]! + motion.acrossRows[row]!);

@@ -22,6 +22,8 @@ export interface Scratch {
   im: Float32Array;
   otherRe: Float32Array;
   otherIm: Float32Array;
+  /** makes a pass in a way of its own; `butterflies` if absent. Strides then have to be multiples of 4. */
+  run?: (scratch: Scratch, stage: Stage, stride: number) => void;
 }
 
 const known = new Map<number, Fft>();
@@ -115,7 +117,8 @@ export function scratchFor(length: number, batch: number): Scratch {
 export function transform(plan: Fft, scratch: Scratch, batch: number): void {
   let stride = batch;
   for (const stage of plan.stages) {
-    butterflies[stage.radix](scratch, stage, stride);
+    if (scratch.run) scratch.run(scratch, stage, stride);
+    else butterflies[stage.radix](scratch, stage, stride);
     [scratch.re, scratch.otherRe] = [scratch.otherRe, scratch.re];
     [scratch.im, scratch.otherIm] = [scratch.otherIm, scratch.im];
     stride *= stage.radix;
