@@ -1,5 +1,5 @@
 import { vectorScratch } from './vector-scratch.ts';
-import { fftOf, scratchFor, transform, transformBack, type Scratch } from './fft.ts';
+import { fftOf, lanesFor, scratchFor, transform, transformBack, type Scratch } from './fft.ts';
 import { damp, type Damping } from './damping.ts';
 
 /** Two real planes that are blurred alike, as the real and imaginary halves of one complex plane. */
@@ -53,9 +53,6 @@ export function throughSpectrum(
   alongRows(pair, scratch, wanted, transformBack);
 }
 
-/** Places that so many signals take side by side: whole vectors, the last of them perhaps not filled. */
-export const lanesFor = (count: number) => (count + 3) & ~3;
-
 /** Kept from one convolution to the next, as large as any has needed. */
 let kept = scratchFor(1, 1);
 
@@ -81,20 +78,44 @@ function alongRows(
   }
 }
 
-/** Rows become columns. */
+/** Rows become columns: four rows at once, so that what is written lies side by side. */
 function turned(plane: Float32Array, to: Float32Array, columns: number, first: number, count: number): void {
   const lanes = lanesFor(count);
-  for (let row = 0; row < count; row++) {
-    const from = (first + row) * columns;
-    for (let column = 0, at = row; column < columns; column++, at += lanes) to[at] = plane[from + column]!;
+  for (let row = 0; row < count; row += 4) {
+    const a = (first + row) * columns;
+    const b = row + 1 < count ? a + columns : a;
+    const c = row + 2 < count ? b + columns : b;
+    const d = row + 3 < count ? c + columns : c;
+    for (let column = 0, at = row; column < columns; column++, at += lanes) {
+      to[at] = plane[a + column]!;
+      to[at + 1] = plane[b + column]!;
+      to[at + 2] = plane[c + column]!;
+      to[at + 3] = plane[d + column]!;
+    }
   }
 }
 
+/** Columns become rows again. */
 function turnedBack(from: Float32Array, plane: Float32Array, columns: number, first: number, count: number): void {
   const lanes = lanesFor(count);
-  for (let row = 0; row < count; row++) {
-    const to = (first + row) * columns;
-    for (let column = 0, at = row; column < columns; column++, at += lanes) plane[to + column] = from[at]!;
+  for (let row = 0; row < count; row += 4) {
+    const left = Math.min(4, count - row);
+    const a = (first + row) * columns;
+    if (left < 4) {
+      for (let k = 0; k < left; k++)
+        for (let column = 0, at = row + k; column < columns; column++, at += lanes)
+          plane[a + k * columns + column] = from[at]!;
+      continue;
+    }
+    const b = a + columns;
+    const c = b + columns;
+    const d = c + columns;
+    for (let column = 0, at = row; column < columns; column++, at += lanes) {
+      plane[a + column] = from[at]!;
+      plane[b + column] = from[at + 1]!;
+      plane[c + column] = from[at + 2]!;
+      plane[d + column] = from[at + 3]!;
+    }
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Scratch } from './fft.ts';
+import { lanesFor, type Scratch } from './fft.ts';
 import type { RadialTransfer } from './transfer.ts';
 
 /** What is done to light between the scene and the pixels' values, on a grid of the sensor. */
@@ -83,11 +83,12 @@ export function damp(
 ): void {
   const across = Math.floor(columns / 2) + 1;
   const { re, im } = scratch;
-  const lanes = (count + 3) & ~3;
+  const lanes = lanesFor(count);
   for (let row = 0; row < rows; row++) {
-    const from = Math.min(row, rows - row) * across;
-    let at = row * lanes;
-    for (let column = first; column < first + count; column++, at++) {
+    const from = (2 * row > rows ? rows - row : row) * across;
+    const start = row * lanes - first;
+    for (let column = first; column < first + count; column++) {
+      const at = start + column;
       let factor = quarter[from + (2 * column > columns ? columns - column : column)]!;
       if (motion) factor *= sinc(motion.acrossColumns[column]! + motion.acrossRows[row]!);
       re[at] = re[at]! * factor;

@@ -93,6 +93,9 @@ function passesOf(length: number): number {
   return rest === 1 ? cost : Infinity;
 }
 
+/** Places that so many signals take side by side: whole vectors of four, the last of them perhaps not filled. */
+export const lanesFor = (count: number) => (count + 3) & ~3;
+
 /** Room for *batch* transforms of a length. */
 export function scratchFor(length: number, batch: number): Scratch {
   const [re, im, otherRe, otherIm] = [0, 0, 0, 0].map(() => new Float32Array(length * batch)) as [
