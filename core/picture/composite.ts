@@ -38,20 +38,25 @@ export interface Blurred {
  * no more. So a slope's slices add up without a seam, and light of what lies deeper cannot spread over a nearer edge that is sharp.
  */
 export function laySlice(layers: Layers, slice: Blurred): void {
-  const { wanted } = slice;
+  const { wanted, coverage } = slice;
   const { left, open } = layers;
+  const width = wanted.right - wanted.left;
+  const shares = new Float32Array(width);
   for (let row = wanted.top; row < wanted.bottom; row++) {
-    let to = row * layers.columns + wanted.left;
-    let from = (row - slice.top) * slice.columns + wanted.left - slice.left;
-    for (let column = wanted.left; column < wanted.right; column++, to++, from++) {
-      const covered = slice.coverage[from]!;
-      const room = left[to]!;
-      const share = open[to]! * (covered > room ? room / covered : 1);
-      left[to] = covered > room ? 0 : room - covered;
-      for (let channel = 0; channel < slice.light.length; channel++) {
-        const plane = layers.light[channel]!;
-        plane[to] = plane[to]! + share * slice.light[channel]![from]!;
-      }
+    const to = row * layers.columns + wanted.left;
+    const from = (row - slice.top) * slice.columns + wanted.left - slice.left;
+    for (let column = 0; column < width; column++) {
+      const covered = coverage[from + column]!;
+      const room = left[to + column]!;
+      const taken = covered > room ? room : covered;
+      shares[column] = covered > room ? (open[to + column]! * room) / covered : open[to + column]!;
+      left[to + column] = room - taken;
+    }
+    for (let channel = 0; channel < slice.light.length; channel++) {
+      const plane = layers.light[channel]!;
+      const light = slice.light[channel]!;
+      for (let column = 0; column < width; column++)
+        plane[to + column] = plane[to + column]! + shares[column]! * light[from + column]!;
     }
   }
 }

@@ -1,5 +1,5 @@
 import type { Projected } from './project.ts';
-import { placeOf, type Slices } from './slices.ts';
+import { placesOf, type Slices } from './slices.ts';
 
 /** Places of a grid from *left* up to but not including *right*, and so on. */
 export interface Box {
@@ -24,24 +24,32 @@ const trace = 1e-4;
 
 /** Sorts a projected surface into slices. */
 export function sheetOf({ light, coverage, height }: Projected, columns: number, slices: Slices): Sheet {
-  const count = slices.blurs.length;
   const rows = coverage.length / columns;
-  const places = new Float32Array(coverage.length);
-  const bounds = new Bounds(count, columns, rows);
-  let known = NaN;
-  let place = 0;
+  const places = placesOf(slices, height);
+  const bounds = new Bounds(slices.blurs.length, columns, rows);
   for (let row = 0, at = 0; row < rows; row++) {
+    // Neighbours mostly lie between the same two slices: boxes grow by runs of such.
+    let run = none;
+    let start = 0;
     for (let column = 0; column < columns; column++, at++) {
-      const here = height[at]!;
-      if (here !== known) {
-        known = here;
-        place = placeOf(slices, here);
-      }
-      places[at] = place;
-      if (coverage[at]! > trace || coverage[at]! < -trace) bounds.include(place, column, row);
+      const share = coverage[at]!;
+      const between = share > trace || share < -trace ? slicesAround(places[at]!) : none;
+      if (between === run) continue;
+      if (run !== none) bounds.include(run, start, column, row);
+      run = between;
+      start = column;
     }
+    if (run !== none) bounds.include(run, start, columns, row);
   }
   return { columns, light, coverage, places, boxes: bounds.boxes() };
+}
+
+const none = -1;
+
+/** 2k on the slice k, 2k + 1 between it and the next. */
+function slicesAround(place: number): number {
+  const below = place | 0;
+  return place > below ? 2 * below + 1 : 2 * below;
 }
 
 /** The smallest boxes around what each slice has a share in. */
@@ -58,17 +66,14 @@ class Bounds {
     this.#bottoms = new Int32Array(count);
   }
 
-  include(place: number, column: number, row: number): void {
-    const below = Math.trunc(place);
-    this.#grow(below, column, row);
-    if (place > below) this.#grow(below + 1, column, row);
-  }
-
-  #grow(slice: number, column: number, row: number): void {
-    if (column < this.#lefts[slice]!) this.#lefts[slice] = column;
-    if (column >= this.#rights[slice]!) this.#rights[slice] = column + 1;
-    if (row < this.#tops[slice]!) this.#tops[slice] = row;
-    if (row >= this.#bottoms[slice]!) this.#bottoms[slice] = row + 1;
+  /** Both slices of what {@link slicesAround} says get the places of a row from *start* up to but not including *end*. */
+  include(around: number, start: number, end: number, row: number): void {
+    for (let slice = around >> 1; slice <= (around + 1) >> 1; slice++) {
+      if (start < this.#lefts[slice]!) this.#lefts[slice] = start;
+      if (end > this.#rights[slice]!) this.#rights[slice] = end;
+      if (row < this.#tops[slice]!) this.#tops[slice] = row;
+      if (row >= this.#bottoms[slice]!) this.#bottoms[slice] = row + 1;
+    }
   }
 
   boxes(): (Box | undefined)[] {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
 import { lifeSize } from '#tests/support/in-view.ts';
-import { placeOf, slicesOf } from './slices.ts';
+import { placesOf, slicesOf } from './slices.ts';
 import { blurAt } from './view.ts';
 
 const view = { ...lifeSize, focusHeight: 4 };
@@ -19,7 +19,7 @@ describe('slicesOf', () => {
   it('shares a place out so that the mean of b² is that of its own blur', () => {
     const slices = slicesOf(view, 0, 10, 12);
     for (let height = 0.05; height < 10; height += 0.31) {
-      const place = placeOf(slices, height);
+      const place = placesOf(slices, Float32Array.of(height))[0]!;
       const below = Math.min(Math.trunc(place), 10);
       const share = place - below;
       const mean = (1 - share) * slices.blurs[below]! ** 2 + share * slices.blurs[below + 1]! ** 2;

@@ -59,10 +59,17 @@ function placeAmong(blurs: readonly number[], blur: number): number {
   return k + Math.min(1, Math.max(0, share));
 }
 
-/** Where a height lies among the slices, from the table. */
-export function placeOf({ places, low, high }: Slices, height: number): number {
-  if (!(high > low)) return places[0]!;
-  const at = Math.min(heights, Math.max(0, ((height - low) / (high - low)) * heights));
-  const below = Math.trunc(at);
-  return places[below]! + (at - below) * (places[below + 1]! - places[below]!);
+/** Where heights lie among the slices, from the table. */
+export function placesOf({ places, low, high }: Slices, height: Float32Array): Float32Array {
+  const found = new Float32Array(height.length);
+  if (!(high > low)) return found.fill(places[0]!);
+  const scale = heights / (high - low);
+  for (let at = 0; at < height.length; at++) {
+    const place = (height[at]! - low) * scale;
+    const inside = place > 0 ? (place < heights ? place : heights) : 0;
+    const below = inside | 0;
+    const start = places[below]!;
+    found[at] = start + (inside - below) * (places[below + 1]! - start);
+  }
+  return found;
 }

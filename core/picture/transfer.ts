@@ -23,7 +23,7 @@ const mostWaves = 50;
  * @param reach the highest frequency that is asked for, line pairs per millimetre
  * @returns transfers for linear interpolation: within 5e-4
  *
- * Known at a sixteenth of the disc's own period and at 64 places up to the cutoff, cubic in between.
+ * Known at a tenth of the disc's own period and at 40 places up to the cutoff, cubic in between.
  */
 export function radialTransfer(optics: Optics, blur: number, reach: number): RadialTransfer {
   const lights = optics.wavelength ? [{ wavelength: optics.wavelength, share: 1 }] : photopicLight;
@@ -46,10 +46,10 @@ export function radialTransfer(optics: Optics, blur: number, reach: number): Rad
       ? blurDiscTransfer({ defocusBlur: size, spatialFrequency: frequency })
       : lights.reduce((sum, { wavelength, share }) => sum + share * oneLight(frequency, wavelength), 0);
 
-  const spacing = 1 / (16 * (size + fNumber * counted * (4 + 2 * Math.abs(spherical))));
+  const spacing = 1 / (10 * (size + fNumber * counted * (4 + 8 * Math.abs(spherical))));
   const known = Math.max(4, Math.ceil(end / spacing));
   const samples = Float64Array.from({ length: known + 3 }, (_, k) => at((k * end) / known));
-  return finer(samples, end / known, 8, reach);
+  return finer(samples, end / known, 12, reach);
 }
 
 /** Cubic between the samples; zero beyond the last but two. Transfers start with a slope: before zero the first parabola goes on. */
