@@ -1,0 +1,71 @@
+import { usualLighting, type SceneOptions, type Surface } from '../scene.ts';
+import { placesOf, within, type Colour } from './canvas.ts';
+import { lightFrom, mirrored } from './shade.ts';
+
+/** A place in space: mm to the right, downwards, and towards the camera. */
+export type Place = readonly [number, number, number];
+
+/** A round rod between two places, each end with its own radius, mm: hairs, wires, legs, arms of crystals. */
+export interface Capsule {
+  readonly from: Place;
+  readonly to: Place;
+  readonly radii: readonly [number, number];
+  readonly colour: Colour;
+  /** Light mirrored along its shining line. */
+  readonly gloss?: number;
+}
+
+/**
+ * Lays a rod over a surface in place: it is the surface where it is nearer to the camera, and thin rods cover less than a sample.
+ *
+ * Height along the axis plus what the roundness adds; exact where the rod is not steep.
+ */
+export function layCapsule(
+  surface: Surface,
+  options: SceneOptions,
+  { from, to, radii, colour, gloss = 0 }: Capsule,
+): void {
+  const { columns, rows, pitch, lighting = usualLighting } = options;
+  const light = lightFrom(lighting);
+  const places = placesOf(options);
+  const reach = Math.max(...radii) + pitch;
+  const [left, right] = span(places.x, Math.min(from[0], to[0]) - reach, Math.max(from[0], to[0]) + reach);
+  const [top, bottom] = span(places.y, Math.min(from[1], to[1]) - reach, Math.max(from[1], to[1]) + reach);
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const squared = dx * dx + dy * dy;
+  const size = columns * rows;
+  for (let row = top; row < bottom; row++) {
+    for (let column = left; column < right; column++) {
+      const [x, y] = [places.x[column]! - from[0], places.y[row]! - from[1]];
+      const along = squared === 0 ? 0 : Math.min(1, Math.max(0, (x * dx + y * dy) / squared));
+      const [offX, offY] = [x - along * dx, y - along * dy];
+      const off = Math.sqrt(offX * offX + offY * offY);
+      const radius = radii[0] + along * (radii[1] - radii[0]);
+      // A rod thinner than a sample fills as much of it as it is wide.
+      const drawn = Math.max(radius, pitch / 2);
+      const coverage = within(off - drawn, pitch) * Math.min(1, radius / drawn);
+      const at = row * columns + column;
+      if (coverage === 0) continue;
+      const bulge = Math.sqrt(Math.max(0, radius * radius - off * off));
+      const height = from[2] + along * (to[2] - from[2]) + bulge;
+      if (surface.coverage[at]! > 0 && height < surface.height[at]! && coverage <= surface.coverage[at]!) continue;
+      const [nx, ny, nz] = off > radius ? [offX / off, offY / off, 0] : [offX / radius, offY / radius, bulge / radius];
+      const facing = Math.max(0, nx * light[0] + ny * light[1] + nz * light[2]);
+      const shade = 0.35 + 0.65 * facing;
+      const glint = gloss === 0 ? 0 : gloss * mirrored([nx, ny, nz], light, lighting.angularSize, 0.6);
+      surface.albedo[at] = colour[0] * shade + glint;
+      surface.albedo[size + at] = colour[1] * shade + glint;
+      surface.albedo[2 * size + at] = colour[2] * shade + glint;
+      surface.height[at] = height;
+      surface.coverage[at] = Math.max(surface.coverage[at]!, coverage);
+    }
+  }
+}
+
+/** The indices of *places* from *least* to *most*. */
+function span(places: Float64Array, least: number, most: number): readonly [number, number] {
+  const step = places.length > 1 ? places[1]! - places[0]! : 1;
+  const first = Math.ceil((least - places[0]!) / step);
+  const last = Math.floor((most - places[0]!) / step) + 1;
+  return [Math.min(places.length, Math.max(0, first)), Math.min(places.length, Math.max(0, last))];
+}

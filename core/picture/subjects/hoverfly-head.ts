@@ -1,0 +1,191 @@
+import { requireSceneOptions, usualLighting, type SceneOptions, type Subject, type Surface } from '../scene.ts';
+import { emptySurface, kept, painted, ramp, within, type Sample } from './canvas.ts';
+import { layCapsule, type Capsule } from './capsule.ts';
+import { grain, sequence } from './noise.ts';
+import { lightFrom, lit, mirrored, type Direction } from './shade.ts';
+
+const depth = 2.6;
+
+/** An ellipsoid that faces the camera: middle and half axes, mm. */
+interface Ellipsoid {
+  readonly middle: readonly [number, number, number];
+  readonly axes: readonly [number, number, number];
+}
+
+const eyes: readonly Ellipsoid[] = [-1, 1].map((side) => ({
+  middle: [0.74 * side, -0.12, 0.9],
+  axes: [0.72, 0.98, 0.85],
+}));
+const face: Ellipsoid = { middle: [0, 0.28, 0.95], axes: [0.5, 0.95, 0.78] };
+const brow: Ellipsoid = { middle: [0, -0.72, 0.85], axes: [0.42, 0.5, 0.62] };
+const shoulders: Ellipsoid = { middle: [0, -0.75, -0.35], axes: [1.75, 1.35, 0.95] };
+
+/** How far a place is into an ellipsoid: 1 at its middle, 0 at its outline, negative beyond; its half axes in the picture alone. */
+function inside({ middle, axes }: Ellipsoid, x: number, y: number): number {
+  const [u, v] = [(x - middle[0]) / axes[0], (y - middle[1]) / axes[1]];
+  return 1 - u * u - v * v;
+}
+
+/** The height of an ellipsoid's near side, mm; to be asked where it is. */
+export function heightOfEllipsoid({ middle, axes }: Ellipsoid, x: number, y: number): number {
+  return middle[2] + axes[2] * Math.sqrt(Math.max(0, inside({ middle, axes }, x, y)));
+}
+
+function normalOf({ middle, axes }: Ellipsoid, x: number, y: number): Direction {
+  const z = Math.sqrt(Math.max(0, inside({ middle, axes }, x, y)));
+  const [nx, ny, nz] = [(x - middle[0]) / axes[0] ** 2, (y - middle[1]) / axes[1] ** 2, z / axes[2]];
+  const length = Math.hypot(nx, ny, nz) || 1;
+  return [nx / length, ny / length, nz / length];
+}
+
+/** Distance to the outline, mm, near enough close to it. */
+function outlineOf({ axes }: Ellipsoid, share: number): number {
+  return -0.5 * share * Math.min(axes[0], axes[1]);
+}
+
+/** Six-sided facets over a round eye: dark seams between them, as far as the grid can show them. */
+function facet(u: number, v: number, period: number): number {
+  const thirds = [0, 1, 2].map((turn) =>
+    Math.cos((2 * Math.PI * (u * Math.cos((turn * Math.PI) / 3) + v * Math.sin((turn * Math.PI) / 3))) / period),
+  );
+  return (thirds[0]! + thirds[1]! + thirds[2]!) / 3;
+}
+
+function paintEye(eye: Ellipsoid, x: number, y: number, options: SceneOptions, sample: Sample): void {
+  const normal = normalOf(eye, x, y);
+  const lighting = options.lighting ?? usualLighting;
+  const light = lightFrom(lighting);
+  const pattern = kept(0.045, options.pitch) * facet(normal[0] * eye.axes[0], normal[1] * eye.axes[1], 0.045);
+  const facing = Math.max(0, normal[0] * light[0] + normal[1] * light[1] + normal[2] * light[2]);
+  const band = 0.5 + 0.5 * Math.cos(9 * normal[1] + 1.5 * normal[0]);
+  const shade = (0.35 + 0.65 * facing) * (0.75 + 0.3 * pattern);
+  const glint = 1.5 * mirrored(normal, light, lighting.angularSize, 0.05) + 0.08 * mirrored(normal, light, 1.6, 0.8);
+  sample.red = (0.3 + 0.12 * band) * shade + glint;
+  sample.green = (0.085 + 0.03 * band) * shade + glint;
+  sample.blue = 0.05 * shade + glint;
+}
+
+/** The head with its eyes, one surface: whatever is nearest to the camera, down to the shoulders behind. */
+function head(options: SceneOptions): Surface {
+  const { pitch, seed } = options;
+  const whole = painted(options, (x, y, sample) => {
+    sample.coverage = 0;
+    let nearest = -Infinity;
+    const parts = [...eyes, face, brow];
+    for (const part of parts) {
+      const share = inside(part, x, y);
+      const coverage = within(outlineOf(part, share), pitch);
+      if (coverage === 0) continue;
+      const height = heightOfEllipsoid(part, x, y);
+      sample.coverage = Math.max(sample.coverage, coverage);
+      if (height <= nearest) continue;
+      nearest = height;
+      sample.height = height;
+      if (part === face || part === brow) {
+        const stripe = ramp(0.16, 0.1, Math.abs(x)) * ramp(-0.2, 0.1, y);
+        const fuzz = 1 + 0.35 * grain(2 * x, y, 0.12, pitch, seed);
+        const yellow = part === face ? 1 : 0.55;
+        const light = lightFrom(options.lighting ?? usualLighting);
+        const normal = normalOf(part, x, y);
+        const shade =
+          (0.35 + 0.65 * Math.max(0, normal[0] * light[0] + normal[1] * light[1] + normal[2] * light[2])) * fuzz;
+        sample.red = (0.62 * yellow * (1 - stripe) + 0.03 * stripe) * shade;
+        sample.green = (0.44 * yellow * (1 - stripe) + 0.025 * stripe) * shade;
+        sample.blue = (0.1 * yellow * (1 - stripe) + 0.02 * stripe) * shade;
+      } else paintEye(part, x, y, options, sample);
+    }
+  });
+  return whole;
+}
+
+/** The shoulders and, far behind, a leaf out of reach. */
+function behind(options: SceneOptions): Surface {
+  const { pitch, seed } = options;
+  const painting = painted(options, (x, y, sample) => {
+    const share = inside(shoulders, x, y);
+    const isBody = share > 0;
+    sample.height = isBody ? Math.max(0, heightOfEllipsoid(shoulders, x, y)) : 0;
+    if (isBody && sample.height > 0) {
+      const hair = 0.7 + 0.5 * grain(x, 3 * y, 0.2, pitch, seed + 5);
+      sample.red = 0.16 * hair;
+      sample.green = 0.12 * hair;
+      sample.blue = 0.05 * hair;
+    } else {
+      const leaf = 0.8 + 0.5 * grain(x, y, 2.2, pitch, seed + 9);
+      sample.red = 0.1 * leaf;
+      sample.green = 0.24 * leaf;
+      sample.blue = 0.07 * leaf;
+    }
+  });
+  return lit(painting, options, { ambient: 0.45 });
+}
+
+/** Antennae, mouth and bristles: they stand before what they hide. */
+function overhanging(options: SceneOptions): Surface {
+  const surface = emptySurface(options);
+  const next = sequence(options.seed + 31);
+  const lay = (rod: Capsule) => layCapsule(surface, options, rod);
+  const dark = [0.05, 0.035, 0.02] as const;
+  for (let index = 0; index < 70; index++) {
+    const around = (next() - 0.5) * 5.4;
+    const out = 0.75 + 0.35 * next();
+    const [x, y] = [0.5 * Math.sin(around) * out, -0.55 - 0.55 * Math.cos(around) * out];
+    const length = 0.16 + 0.2 * next();
+    const z = 1 + 0.4 * next();
+    lay({
+      from: [x, y, z],
+      to: [x * (1 + length), y - length * (0.6 + 0.5 * next()), z + 0.1 + 0.2 * next()],
+      radii: [0.008, 0.002],
+      colour: [0.4, 0.3, 0.1],
+      gloss: 0.2,
+    });
+  }
+  for (let index = 0; index < 40; index++) {
+    const [x, y] = [(next() - 0.5) * 0.8, 0.5 + 0.6 * next()];
+    lay({
+      from: [x, y, 1.35],
+      to: [x * 1.25, y + 0.12 + 0.1 * next(), 1.6 + 0.1 * next()],
+      radii: [0.006, 0.002],
+      colour: [0.55, 0.45, 0.25],
+    });
+  }
+  for (const side of [-1, 1]) {
+    lay({
+      from: [0.13 * side, -0.22, 1.55],
+      to: [0.2 * side, -0.1, 1.9],
+      radii: [0.07, 0.08],
+      colour: dark,
+      gloss: 0.4,
+    });
+    lay({
+      from: [0.2 * side, -0.1, 1.9],
+      to: [0.34 * side, 0.12, 2.2],
+      radii: [0.11, 0.15],
+      colour: [0.09, 0.05, 0.02],
+      gloss: 0.5,
+    });
+    lay({
+      from: [0.3 * side, 0.02, 2.15],
+      to: [0.72 * side, -0.28, 2.5],
+      radii: [0.016, 0.008],
+      colour: dark,
+      gloss: 0.5,
+    });
+  }
+  return surface;
+}
+
+/** The head of a hoverfly, looking at the camera: two round eyes of many facets that mirror the light, antennae held out before the face. */
+export const hoverflyHead: Subject = {
+  slug: 'hoverfly-head',
+  name: 'Hoverfly’s head',
+  width: 3.2,
+  height: 2.4,
+  depth,
+  says: 'The head of a hoverfly from the front: two large brown eyes that mirror the light, a yellow face, antennae held out towards the camera.',
+  scene(options) {
+    requireSceneOptions(options);
+    const surfaces = [overhanging(options), head(options), behind(options)];
+    return { columns: options.columns, rows: options.rows, pitch: options.pitch, depth, surfaces };
+  },
+};
