@@ -1,7 +1,8 @@
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { grown, planeFor, within } from '#core/picture/blur-slice.ts';
-import { throughSpectrum } from '#core/picture/convolve.ts';
+import { convolve, throughSpectrum } from '#core/picture/convolve.ts';
+import { dampingOf } from '#core/picture/damping.ts';
 import { framed } from '#core/picture/grid.ts';
 import { renderPicture, type View } from '#core/picture/picture.ts';
 import { prepared } from '#core/picture/prepared.ts';
@@ -15,12 +16,15 @@ import { percentile } from './percentile.ts';
 
 /** How long a picture takes, on one core. */
 export interface PictureSpeed {
+  readonly subject: string;
   /** Milliseconds of a whole picture, 768 × 512 in {@link slices} slices, one channel; medians, as all the others */
   readonly whole: number;
   /** Its time over that of the Fourier transforms it needs, by the same code */
   readonly timesTransforms: number;
-  /** Its time over that of the same convolutions alone in compiled code: scipy, one thread; undefined where there is no scipy */
+  /** Its time over that of the same convolutions in compiled code, and nothing else done there: scipy, one thread; undefined where there is no scipy */
   readonly timesCompiled: number | undefined;
+  /** Its convolutions alone over the same in compiled code */
+  readonly convolutionsTimesCompiled: number | undefined;
   /** Milliseconds of the first picture while a slider moves: 192 × 128 of a scene as coarse, 8 slices */
   readonly coarse: number;
   /** Milliseconds of the coarse one, made from the whole picture's scene as it is when first looked at */
@@ -29,7 +33,7 @@ export interface PictureSpeed {
 
 export const slices = 24;
 
-/** Life size at f/16 effective, focused halfway up a slope 6 mm deep, before which a ball stands. Blurs up to 31 pixels. */
+/** Life size at f/16 effective, focused halfway up subjects 6 mm deep. Blurs up to 31 pixels. */
 export const view: View = {
   magnification: 1,
   effectiveFNumber: 16,
@@ -41,7 +45,18 @@ export const view: View = {
   rows: 512,
 };
 
-/** A chequered slope and a ball before it, *finer* times as fine as the coarse picture's pixels. */
+const chequered = (finer: number) => (x: number, y: number) =>
+  (Math.floor(x / (2 * finer)) + Math.floor(y / (2 * finer))) % 2 === 0 ? 0.2 : 0.8;
+
+/** A chequered sheet of bumps and hollows, *finer* times as fine as the coarse picture's pixels. Every slice is as large as the picture. */
+export function bumps(finer: number): Scene {
+  return smallScene(
+    { columns: 208 * finer, rows: 144 * finer, pitch: 0.024 / finer },
+    { light: chequered(finer), height: (x, y) => 3 + 3 * Math.sin(x / (6 * finer)) * Math.cos(y / (6 * finer)) },
+  );
+}
+
+/** A chequered slope and a ball before it: slices are bands. */
 export function slopeAndBall(finer: number): Scene {
   const [columns, rows] = [208 * finer, 144 * finer];
   const radius = 30 * finer;
@@ -54,7 +69,7 @@ export function slopeAndBall(finer: number): Scene {
       coverage: (x, y) => Math.min(1, Math.max(0, (1 - fromBall(x, y)) * radius + 0.5)),
     },
     {
-      light: (x, y) => ((Math.floor(x / (2 * finer)) + Math.floor(y / (2 * finer))) % 2 === 0 ? 0.2 : 0.8),
+      light: chequered(finer),
       height: (_, y) => 6 * (0.5 + y / rows),
     },
   );
@@ -84,12 +99,23 @@ function millisecondsOf(task: () => void): number {
   return performance.now() - start;
 }
 
-function transformAlone([columns, rows]: readonly [number, number]): void {
+const filledPair = ([columns, rows]: readonly [number, number]) => {
   const plane = () => new Float32Array(columns * rows).fill(0.5);
-  throughSpectrum({ columns, rows, re: plane(), im: plane() }, () => undefined, {
-    filled: [0, rows],
-    wanted: [0, rows],
-  });
+  return { pair: { columns, rows, re: plane(), im: plane() }, all: { filled: [0, rows], wanted: [0, rows] } as const };
+};
+
+/** Milliseconds of the transforms there and back on such planes, and of the whole convolutions, their transfers known. */
+function convolutions(planes: readonly (readonly [number, number])[]) {
+  const time = { transforms: 0, convolutions: 0 };
+  for (const [columns, rows] of planes) {
+    const { pair, all } = filledPair([columns, rows]);
+    const damping = dampingOf({ spacing: view.pitch, pixel: view.pitch, averaged: 0 }, columns, rows);
+    time.transforms += millisecondsOf(() => throughSpectrum(pair, () => undefined, all));
+    pair.re.fill(0.5);
+    pair.im.fill(0.5);
+    time.convolutions += millisecondsOf(() => convolve(pair, damping, all));
+  }
+  return time;
 }
 
 /** Milliseconds that scipy takes for convolutions on such planes, two real planes each; undefined where it does not run. */
@@ -100,32 +126,46 @@ function compiled(planes: readonly (readonly [number, number])[]): number | unde
   return status === 0 && milliseconds > 0 ? milliseconds : undefined;
 }
 
-/** Measures a whole picture and a coarse one. */
-export function pictureSpeed(): PictureSpeed {
-  const fine = slopeAndBall(4);
-  const coarse = slopeAndBall(1);
+/** Measures whole pictures and coarse ones. */
+export function pictureSpeed(): readonly PictureSpeed[] {
+  return [
+    speedOf('bumps, every slice as large as the picture', bumps),
+    speedOf('a slope and a ball before it', slopeAndBall),
+  ];
+}
+
+function speedOf(subject: string, sceneOf: (finer: number) => Scene): PictureSpeed {
+  const fine = sceneOf(4);
+  const coarse = sceneOf(1);
   const planes = planesOf(fine, view, slices);
   // In turn, so that all meet the same machine; the median of the rounds does not mind when it is busy for one.
   const rounds = Array.from({ length: 9 }, (_, round) => {
     const moved = { ...coarseView, focusHeight: 3 + round / 10 };
     const whole = millisecondsOf(() => renderPicture(fine, view, { slices }));
-    const scipy = compiled(planes);
+    const alone = convolutions(planes);
+    const scipy = compiled(planes) ?? NaN;
     return {
       whole,
-      timesTransforms: whole / millisecondsOf(() => planes.forEach(transformAlone)),
-      timesCompiled: scipy && whole / scipy,
+      timesTransforms: whole / alone.transforms,
+      timesCompiled: whole / scipy,
+      convolutionsTimesCompiled: alone.convolutions / scipy,
       coarse: millisecondsOf(() => renderPicture(coarse, moved, { slices: 8 })),
       coarseOfFine: millisecondsOf(() => renderPicture({ ...fine }, moved, { slices: 8 })),
     };
   });
-  const median = (of: (round: (typeof rounds)[number]) => number) => percentile(rounds.map(of), 0.5);
+  const median = (key: keyof (typeof rounds)[number]) =>
+    percentile(
+      rounds.map((round) => round[key]),
+      0.5,
+    );
+  const known = rounds.every(({ timesCompiled }) => Number.isFinite(timesCompiled));
   return {
-    whole: median(({ whole }) => whole),
-    timesTransforms: median(({ timesTransforms }) => timesTransforms),
-    timesCompiled: rounds.every((round) => round.timesCompiled)
-      ? median(({ timesCompiled }) => timesCompiled!)
-      : undefined,
-    coarse: median((round) => round.coarse),
-    coarseOfFine: median(({ coarseOfFine }) => coarseOfFine),
+    subject,
+    whole: median('whole'),
+    timesTransforms: median('timesTransforms'),
+    timesCompiled: known ? median('timesCompiled') : undefined,
+    convolutionsTimesCompiled: known ? median('convolutionsTimesCompiled') : undefined,
+    coarse: median('coarse'),
+    coarseOfFine: median('coarseOfFine'),
   };
 }
