@@ -209,6 +209,20 @@ export { tristimulus, type Tristimulus } from './light/tristimulus.ts';
 export type { Vector } from './light/vector.ts';
 export { wedgeFilmThickness, type WedgeFilm } from './light/wedge-film.ts';
 
+export {
+  picturing,
+  renderPicture,
+  sharpPicture,
+  toDisplay,
+  toneCurve,
+  type Picture,
+  type RenderOptions,
+  type View,
+} from './picture/picture.ts';
+export type { Lighting, Scene, SceneOptions, Subject, Surface as SceneSurface } from './picture/scene.ts';
+export { subjectOf, subjects } from './picture/subjects.ts';
+export { fieldOf } from './picture/view.ts';
+
 export { practiceText, readPracticeText, type PracticeAddress, type PracticeReading } from './practice/address.ts';
 export {
   markAttempt,

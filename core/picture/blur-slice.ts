@@ -3,7 +3,7 @@ import { convolve, type Pair } from './convolve.ts';
 import { dampingOf, type Blur } from './damping.ts';
 import { fastLength } from './fft.ts';
 import { carriedOn } from './torus.ts';
-import { takeShare, type Box, type Sheet } from './sheet.ts';
+import { takeShares, type Box, type Sheet } from './sheet.ts';
 
 /**
  * Blurs what a slice has of a surface, on as small a plane as its own blur allows.
@@ -33,8 +33,7 @@ export function blurredSlice(sheet: Sheet, slice: number, box: Box, blur: Blur, 
   for (let k = 0; k < sources.length; k += 2) {
     const pair: Pair = { columns, rows, re: room(k, columns * rows), im: room(k + 1, columns * rows) };
     const to = onPlane.top * columns + onPlane.left;
-    takeShare(sheet, sources[k]!, slice, box, pair.re, columns, to);
-    takeShare(sheet, sources[k + 1]!, slice, box, pair.im, columns, to);
+    takeShares(sheet, [sources[k]!, sources[k + 1]!], slice, box, pair, to);
     const filled = carriedOn(pair, onPlane, goesOn, reach);
     convolve(pair, damping, { filled, wanted: [wanted.top - top, wanted.bottom - top] });
     planes.push(pair.re, pair.im);

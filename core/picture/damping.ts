@@ -84,15 +84,27 @@ export function damp(
   const across = Math.floor(columns / 2) + 1;
   const { re, im } = scratch;
   const lanes = lanesFor(count);
+  const end = first + count;
+  const middle = Math.min(end, across);
   for (let row = 0; row < rows; row++) {
     const from = (2 * row > rows ? rows - row : row) * across;
-    const start = row * lanes - first;
-    for (let column = first; column < first + count; column++) {
-      const at = start + column;
-      let factor = quarter[from + (2 * column > columns ? columns - column : column)]!;
-      if (motion) factor *= sinc(motion.acrossColumns[column]! + motion.acrossRows[row]!);
-      re[at] = re[at]! * factor;
-      im[at] = im[at]! * factor;
+    let at = row * lanes;
+    if (motion) {
+      for (let column = first; column < end; column++, at++) {
+        const moved = sinc(motion.acrossColumns[column]! + motion.acrossRows[row]!);
+        const factor = moved * quarter[from + (column < across ? column : columns - column)]!;
+        re[at] = re[at]! * factor;
+        im[at] = im[at]! * factor;
+      }
+      continue;
+    }
+    for (let k = from + first; k < from + middle; k++, at++) {
+      re[at] = re[at]! * quarter[k]!;
+      im[at] = im[at]! * quarter[k]!;
+    }
+    for (let k = from + columns - Math.max(first, across); k > from + columns - end; k--, at++) {
+      re[at] = re[at]! * quarter[k]!;
+      im[at] = im[at]! * quarter[k]!;
     }
   }
 }

@@ -98,6 +98,8 @@ export function sharpPicture(scene: Scene, view: View, options?: RenderOptions):
  * 255 × 12.92 L up to L = 0.0031308, 255 × (1.055 L^(1/2.4) − 0.055) above
  *
  * Source: IEC 61966-2-1:1999, section 5.2 (from memory).
+ *
+ * @example toneCurve(0.18) // 118
  */
 export function toneCurve(light: number): number {
   const shown = Math.min(1, Math.max(0, light));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { lifeSize } from '#tests/support/in-view.ts';
-import { sheetOf, takeShare } from './sheet.ts';
+import { sheetOf, takeShares } from './sheet.ts';
 import { slicesOf } from './slices.ts';
 
 const [columns, rows] = [30, 20];
@@ -18,9 +18,9 @@ describe('a sheet', () => {
   it('gives its slices together all it has', () => {
     const sum = new Float32Array(columns * rows);
     for (const [slice, box] of sheet.boxes.entries()) {
-      const share = new Float32Array(columns * rows);
-      takeShare(sheet, sheet.coverage, slice, box!, share, columns, box!.top * columns + box!.left);
-      share.forEach((value, at) => (sum[at] = sum[at]! + value));
+      const share = { columns, re: new Float32Array(columns * rows), im: new Float32Array(columns * rows) };
+      takeShares(sheet, [sheet.coverage, sheet.light[0]!], slice, box!, share, box!.top * columns + box!.left);
+      share.re.forEach((value, at) => (sum[at] = sum[at]! + value));
     }
     sum.forEach((value, at) => expect(value).toBeCloseTo(ramp.coverage[at]!, 6));
   });

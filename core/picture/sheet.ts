@@ -84,21 +84,25 @@ class Bounds {
   }
 }
 
-/** Copies what a slice has of a plane within *box* to a plane of *columns*, its top left corner at *to*. */
-export function takeShare(
+/** Copies what a slice has of two planes of a sheet, within *box*, to two of *columns*, the box's first place to *to*. */
+export function takeShares(
   { columns: across, places }: Sheet,
-  plane: Float32Array,
+  planes: readonly [Float32Array, Float32Array],
   slice: number,
   box: Box,
-  into: Float32Array,
-  columns: number,
+  into: { readonly re: Float32Array; readonly im: Float32Array; readonly columns: number },
   to: number,
 ): void {
+  const { re, im } = into;
+  const [first, second] = planes;
   for (let row = box.top; row < box.bottom; row++) {
-    let at = to + (row - box.top) * columns;
+    let at = to + (row - box.top) * into.columns;
     for (let from = row * across + box.left, end = row * across + box.right; from < end; from++, at++) {
-      const away = Math.abs(places[from]! - slice);
-      into[at] = away < 1 ? (1 - away) * plane[from]! : 0;
+      const away = places[from]! - slice;
+      if (away <= -1 || away >= 1) continue;
+      const share = away < 0 ? 1 + away : 1 - away;
+      re[at] = share * first[from]!;
+      im[at] = share * second[from]!;
     }
   }
 }
