@@ -76,6 +76,19 @@ export const bench = new Bench({
       },
     },
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'sensor-height', 'pixel-pitch']),
+    subject: {
+      label: 'Subject of the picture',
+      kept: true,
+      options: {
+        'slanted-scale': { label: 'slanted scale', fills: {} },
+        'drawing-pin': { label: 'drawing pin', fills: {} },
+        'bay-leaf': { label: 'bay leaf with hairs', fills: {} },
+        'hoverfly-head': { label: 'hoverfly’s head', fills: {} },
+        'drop-on-wire': { label: 'drop on a wire', fills: {} },
+        'frost-crystal': { label: 'frost crystal, tilted', fills: {} },
+        stamp: { label: 'engraved stamp', fills: {} },
+      },
+    },
   },
   compute: depths,
 });

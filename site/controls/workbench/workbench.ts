@@ -24,6 +24,19 @@ export interface SheetPlan {
   readonly figure: Snippet<[SheetBox]>;
 }
 
+/** What a sheet that is no drawing is told: whether it is projected, and another number whenever the hand has come to rest. */
+export interface PlaceState {
+  readonly projected: boolean;
+  readonly rests: number;
+}
+
+/** A sheet that draws itself instead of being drawn on: a picture. */
+export interface OwnSheet {
+  readonly id: string;
+  readonly title: string;
+  readonly own: Snippet<[PlaceState]>;
+}
+
 /** How the reader's answers print, by id; undefined for what the bench does not have. */
 export function printerFor(
   answers: Readonly<Record<string, Answer>>,

@@ -1,0 +1,115 @@
+import { finished, sketch, type Fineness, type PictureJob } from './job.ts';
+import type { Developed, Order, Report } from './messages.ts';
+
+/** What a figure is told while its pictures are made. */
+export interface Told {
+  /** From 0 to 1 while the fine picture is being made; undefined when nothing is. */
+  progress: (share: number | undefined) => void;
+  picture: (developed: Developed, isSketch: boolean) => void;
+  /** In words why there is no picture. */
+  failed: (words: string) => void;
+}
+
+/** Where orders go: a worker, or in tests something like one. */
+export interface Shop {
+  send: (order: Order) => void;
+  close: () => void;
+}
+export type OpenShop = (heard: (report: Report) => void, broken: (words: string) => void) => Shop;
+
+const unavailable =
+  'This browser does not let the page work in the background, so no picture is drawn here. The other sheets and all numbers still work.';
+
+/** The worker, started when the first picture is wanted. */
+export const openWorker: OpenShop = (heard, broken) => {
+  try {
+    const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+    worker.onmessage = ({ data }: MessageEvent<Report>) => heard(data);
+    worker.onerror = (event) => {
+      event.preventDefault();
+      broken(unavailable);
+    };
+    return { send: (order) => worker.postMessage(order), close: () => worker.terminate() };
+  } catch {
+    broken(unavailable);
+    return { send: () => undefined, close: () => undefined };
+  }
+};
+
+/**
+ * Has pictures made: a sketch at once while a hand moves, the fine picture when it rests.
+ *
+ * A sketch under way is let finish, so that something moves on the screen however fast the hand is; the fine one is left off as soon as
+ * another picture is wanted.
+ */
+export class Developer {
+  readonly #told: Told;
+  readonly #open: OpenShop;
+  readonly #pause: number;
+  #shop: Shop | undefined;
+  #wanted: PictureJob | undefined;
+  #id = 0;
+  #busy: { readonly job: PictureJob; readonly fineness: Fineness } | undefined;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(told: Told, open: OpenShop = openWorker, pause = 250) {
+    this.#told = told;
+    this.#open = open;
+    this.#pause = pause;
+  }
+
+  /** *job* is wanted now, whatever was before. */
+  order(job: PictureJob): void {
+    this.#wanted = job;
+    clearTimeout(this.#timer);
+    if (this.#busy?.fineness !== sketch) this.#send(sketch);
+  }
+
+  /** Leaves off what is being made; the picture there stays. */
+  stop(): void {
+    clearTimeout(this.#timer);
+    this.#busy = undefined;
+    this.#shop?.send({ id: ++this.#id });
+    this.#told.progress(undefined);
+  }
+
+  close(): void {
+    clearTimeout(this.#timer);
+    this.#shop?.close();
+    this.#shop = undefined;
+    this.#busy = undefined;
+  }
+
+  #send(fineness: Fineness): void {
+    const job = this.#wanted!;
+    this.#busy = { job, fineness };
+    this.#shop ??= this.#open(
+      (report) => this.#hear(report),
+      (words) => this.#break(words),
+    );
+    this.#shop.send({ id: ++this.#id, job, fineness });
+  }
+
+  #hear(report: Report): void {
+    if (report.id !== this.#id || !this.#busy) return;
+    const { job, fineness } = this.#busy;
+    if (report.kind === 'progress') {
+      if (fineness === finished) this.#told.progress(report.share);
+      return;
+    }
+    this.#busy = undefined;
+    this.#told.progress(undefined);
+    if (report.kind === 'failed') this.#told.failed(report.words);
+    else this.#told.picture(report.developed, fineness === sketch);
+    if (job !== this.#wanted) this.#send(sketch);
+    else if (fineness === sketch && report.kind === 'done') {
+      this.#timer = setTimeout(() => this.#send(finished), this.#pause);
+    }
+  }
+
+  #break(words: string): void {
+    this.close();
+    this.#told.progress(undefined);
+    this.#told.failed(words);
+  }
+}

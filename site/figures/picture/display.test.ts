@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { areasOf, fileName, fitted, likenessInWords } from './display.ts';
+
+const shape = { columns: 768, rows: 512 };
+
+describe('where pictures go', () => {
+  test('one keeps its shape in the middle of its place', () => {
+    expect(fitted(768, 512, { x: 0, y: 0, width: 600, height: 600 })).toEqual({
+      x: 0,
+      y: 100,
+      width: 600,
+      height: 400,
+    });
+  });
+
+  test('two stand beside each other where the place is wide, one above the other where it is high', () => {
+    const wide = areasOf(shape, 900, 300, true);
+    expect(wide.right!.x).toBeGreaterThan(wide.left.x + wide.left.width);
+    const high = areasOf(shape, 390, 600, true);
+    expect(high.right!.y).toBeGreaterThan(high.left.y + high.left.height);
+    expect(high.right!.width).toBe(high.left.width);
+  });
+
+  test('a single picture has no second area', () => {
+    expect(areasOf(shape, 600, 400, false)).not.toHaveProperty('right');
+  });
+});
+
+describe('a file name', () => {
+  test('carries the settings in letters that every system takes', () => {
+    expect(fileName(['Slanted scale', '1×', 'f/5.6', '0.15 mm, 12 frames'])).toBe(
+      'slanted-scale_1x_f5.6_0.15-mm-12-frames.png',
+    );
+  });
+
+  test('leaves out what is empty', () => {
+    expect(fileName(['Stamp', '', 'f/8'])).toBe('stamp_f8.png');
+  });
+});
+
+test('likeness is told in words where a number would not be one', () => {
+  const picture = { columns: 1, rows: 1, rgba: new Uint8ClampedArray(4) };
+  expect(likenessInWords({ picture, likeness: Infinity })).toBe('the same in every pixel');
+  expect(likenessInWords({ picture, likeness: 31.24 })).toContain('31.2 dB');
+  expect(likenessInWords({ picture })).toBe('');
+});

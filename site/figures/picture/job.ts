@@ -1,0 +1,45 @@
+import type { View } from '#core/picture/picture.ts';
+import type { Lighting } from '#core/picture/scene.ts';
+import type { StackJob } from './stack-job.ts';
+
+/** A picture to be rendered, as plain data: it is sent to a worker. */
+export interface PictureJob {
+  /** The subject's slug. */
+  readonly subject: string;
+  /** Which leaf, which frost crystal. */
+  readonly seed: number;
+  /** The camera, of the first frame where there are several. */
+  readonly view: View;
+  /** Which place of the subject is in the middle, mm from its own middle, downwards; the middle if absent. */
+  readonly centre?: { readonly x: number; readonly y: number };
+  readonly lighting?: Lighting;
+  /** Several frames, merged. */
+  readonly stack?: StackJob;
+  /** Whether the same frame is wanted with everything sharp too, to compare with. */
+  readonly compare?: boolean;
+}
+
+/** How finely a job is done. */
+export interface Fineness {
+  /** Pixels of the view that become one, each way. */
+  readonly coarseness: number;
+  /** Depths that are blurred each by itself, at most. */
+  readonly slices: number;
+}
+
+/** While the hand moves; there at once. */
+export const sketch: Fineness = { coarseness: 4, slices: 10 };
+/** When the hand rests. */
+export const finished: Fineness = { coarseness: 1, slices: 32 };
+
+/** The same field of view on fewer and larger pixels. */
+export function coarseView(view: View, { coarseness }: Fineness): View {
+  return {
+    ...view,
+    columns: Math.max(1, Math.round(view.columns / coarseness)),
+    rows: Math.max(1, Math.round(view.rows / coarseness)),
+    pitch: view.pitch * coarseness,
+    // A larger pixel gathers the light of those it stands for.
+    ...(view.electronsAtWhite === undefined ? {} : { electronsAtWhite: view.electronsAtWhite * coarseness ** 2 }),
+  };
+}

@@ -1,0 +1,31 @@
+import type { Fineness, PictureJob } from './job.ts';
+
+/** What the page asks of the worker. A newer order ends the one before it; one without a job only ends it. */
+export interface Order {
+  readonly id: number;
+  readonly job?: PictureJob;
+  readonly fineness?: Fineness;
+}
+
+/** One picture as a screen takes it: red, green, blue and opacity of each pixel. */
+export interface Pixels {
+  readonly columns: number;
+  readonly rows: number;
+  readonly rgba: Uint8ClampedArray<ArrayBuffer>;
+}
+
+/** What a job comes to. */
+export interface Developed {
+  readonly picture: Pixels;
+  /** The same with everything sharp, and where the two differ. */
+  readonly sharp?: Pixels;
+  readonly difference?: Pixels;
+  /** Peak signal to noise ratio of the picture against the sharp one, dB; Infinity where they are the same. */
+  readonly likeness?: number;
+}
+
+/** What the worker tells: how far an order is, what came of it, or in words why nothing did. */
+export type Report =
+  | { readonly id: number; readonly kind: 'progress'; readonly share: number }
+  | { readonly id: number; readonly kind: 'done'; readonly developed: Developed }
+  | { readonly id: number; readonly kind: 'failed'; readonly words: string };
