@@ -28,6 +28,16 @@ export const bench = new Bench({
   choices: {
     sensor: choiceOf('Camera', bodies, ['pixel-pitch']),
     light: choiceOf('Colour of light', light, ['wavelength']),
+    subject: {
+      label: 'Subject of the picture',
+      kept: true,
+      options: {
+        stamp: { label: 'engraved stamp', fills: {} },
+        'hoverfly-head': { label: 'hoverfly’s head', fills: {} },
+        'bay-leaf': { label: 'bay leaf with hairs', fills: {} },
+        'slanted-scale': { label: 'slanted scale', fills: {} },
+      },
+    },
   },
   compute(given) {
     const { magnification, wavelength } = given;

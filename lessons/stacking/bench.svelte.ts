@@ -49,6 +49,15 @@ export const bench = new Bench({
         'focus-ring': { label: 'turning the focus ring', fills: {} },
       },
     },
+    shown: {
+      label: 'Picture of',
+      kept: true,
+      options: {
+        merged: { label: 'all frames taken, merged', fills: {} },
+        first: { label: 'the first frame alone', fills: {} },
+        middle: { label: 'a frame from the middle alone', fills: {} },
+      },
+    },
     lens: choiceOf('Lens', lenses, ['focal-length', 'pupil-magnification']),
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'pixel-pitch']),
   },
