@@ -26,7 +26,7 @@ const rim = 2;
  * Accuracy: [README](README.md#merging). Frames that differ in blur seem to differ a little in scale, for the light that a blur carries outwards
  * lies farther from the middle than that which it carries inwards.
  *
- * @example estimateScale(second, first) // 1.0021
+ * @example estimateScale(second, first)
  */
 export function estimateScale(picture: Picture, reference: Picture): number {
   requireShape(picture, reference);

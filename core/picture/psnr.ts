@@ -10,7 +10,7 @@ import { requireShape } from './same-shape.ts';
  *   a band out of focus in a tenth of the picture costs as much as a little everywhere.
  * @throws RangeError for pictures of different shapes
  *
- * @example psnr(merged, sharpPicture(scene, view)) // 38.2
+ * @example psnr(merged, sharpPicture(scene, view))
  */
 export function psnr(a: Picture, b: Picture): number {
   requireShape(b, a);

@@ -31,7 +31,7 @@ const mostFrames = 2000;
  *   carries the entrance pupil to the first sharp plane
  *
  * Assumes a rail along the axis, and for `focus-ring` a lens that keeps its shape and its iris.
- * Derived in [core/depth](../depth/README.md#focusing-by-the-ring).
+ * Derived in [README](README.md#merging).
  *
  * @example stackViews(view, { frameCount: 3, frameStep: 0.5, firstHeight: 2, by: 'rail' })[2].focusHeight // 1
  */

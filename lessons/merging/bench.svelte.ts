@@ -104,6 +104,7 @@ export function merging(given: Readonly<Record<Given, number>>) {
   const byRing = travel === 0 ? 0 : answerOr('the lens would reach the subject', () => ringChange(lens, travel));
   return {
     ...stack,
+    'near-limit': near,
     'depth-of-field': far === Infinity ? { value: Infinity, words: '∞, no end' } : near + far,
     'effective-f-number': effectiveFNumber(lens),
     'entrance-pupil': cone.entrancePupil,

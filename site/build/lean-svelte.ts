@@ -34,17 +34,17 @@ const changes = [
   },
   ...['async', 'legacy'].flatMap((mode) => [
     {
-      file: /[\\/]internal[\\/]flags[\\/]index\.js$/,
+      file: /[\\/]flags[\\/]index\.js$/,
       from: `export let ${mode}_mode_flag = false;`,
       to: `export const ${mode}_mode_flag = false;`,
     },
     {
-      file: /[\\/]internal[\\/]flags[\\/]index\.js$/,
+      file: /[\\/]flags[\\/]index\.js$/,
       from: `\t${mode}_mode_flag = true;`,
       to: `\tthrow new Error('No component here is written for the ${mode} mode.');`,
     },
   ]),
-  { file: /[\\/]internal[\\/]flags[\\/]index\.js$/, from: '\tasync_mode_flag = false;\n', to: '' },
+  { file: /[\\/]flags[\\/]index\.js$/, from: '\tasync_mode_flag = false;\n', to: '' },
 ] as const;
 
 /** *code* of Svelte's module *id* without the parts that are never used; undefined where it has none. */
