@@ -1,5 +1,7 @@
 import { kitSpeed, kitSpeedTable } from './kit-speed.ts';
 import { verdict } from './limits.ts';
+import { mergeSpeed } from './merge-speed.ts';
+import { pictureSpeed, slices } from './picture-speed.ts';
 import { rigSpeed } from './rig-speed.ts';
 import { table } from './table.ts';
 import { frequencies, radii, waveSpeed } from './wave-speed.ts';
@@ -52,11 +54,45 @@ function waves(): string {
 ${table(['pupil', 'image, ms', 'transfer, ms', 'of a frame', 'times faster than plain sums', 'apart from them', 'limits'], 1, rows)}`;
 }
 
+function picture(): string {
+  const rows = pictureSpeed().map((speed) => {
+    const times = (value: number | undefined) => (value === undefined ? 'no scipy here' : value.toFixed(2));
+    return [
+      speed.subject,
+      speed.whole.toFixed(0),
+      speed.timesTransforms.toFixed(2),
+      times(speed.timesCompiled),
+      times(speed.convolutionsTimesCompiled),
+      speed.coarse.toFixed(1),
+      verdict(speed.timesTransforms <= 3 && speed.coarse <= 50),
+    ];
+  });
+  return `768 × 512 pixels in ${slices} slices, one channel. Limits: at most 3 times its own Fourier transforms, a coarse picture within 50 ms; aimed at: twice the
+same convolutions in compiled code on one thread.
+
+${table(['scene', 'ms', 'times its transforms', 'times compiled', 'convolutions alone, times compiled', 'coarse, ms', 'limits'], 1, rows)}`;
+}
+
+function merging(): string {
+  const rows = mergeSpeed().map(({ frames, add, result, memory }) => [
+    String(frames),
+    add.toFixed(0),
+    result.toFixed(0),
+    memory.toFixed(0),
+    verdict(memory <= 400),
+  ]);
+  return `768 × 512 pixels of three channels. Limit: 400 MB of arrays, whatever the number of frames; what waits to be collected is counted.
+
+${table(['frames', 'one more, ms', 'result, ms', 'MB at most', 'limits'], 0, rows)}`;
+}
+
 /** A new part of the core's speed is one more line here. */
 const parts: readonly Part[] = [
   { name: 'One rig', measure: rig },
   { name: 'A kit searched', measure: kit },
   { name: 'Waves', measure: waves },
+  { name: 'A picture', measure: picture },
+  { name: 'A stack merged', measure: merging },
 ];
 
 /** Measures every part of the core on one core of the machine, and says so as a page of Markdown. */

@@ -1,0 +1,75 @@
+import { expect, test, type Page } from '@playwright/test';
+import { lessons } from './pages.ts';
+
+const sheet = (page: Page) => page.locator('.picture-sheet');
+
+/** The spread of brightness over the picture: an empty canvas has none. */
+function spreadOf(page: Page): Promise<number> {
+  return sheet(page)
+    .locator('canvas')
+    .first()
+    .evaluate((canvas: HTMLCanvasElement) => {
+      const { width, height } = canvas;
+      if (width === 0 || height === 0) return 0;
+      const { data } = canvas.getContext('2d')!.getImageData(0, 0, width, height);
+      const values = Array.from({ length: width * height }, (_, at) => data[4 * at + 1]!).filter((value) => value > 0);
+      if (values.length === 0) return 0;
+      const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+      return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / values.length);
+    });
+}
+
+const withPicture = ['depth-of-field', 'diffraction', 'stacking', 'merging'];
+
+for (const path of lessons.filter((lesson) => withPicture.some((slug) => lesson.includes(slug)))) {
+  test(`/${path} renders its picture beside the page`, async ({ page }) => {
+    await page.goto(`${path}?sheet=picture`);
+    await expect.poll(() => spreadOf(page), { timeout: 60_000 }).toBeGreaterThan(5);
+  });
+}
+
+test.describe('a picture', () => {
+  const path = 'lessons/depth-of-field/?sheet=picture&subject=stamp';
+
+  test('is compared with the sharp one, in words too, and put aside', async ({ page }) => {
+    await page.goto(path);
+    await sheet(page).getByLabel('beside it').selectOption('sharp');
+    await expect(sheet(page).locator('output')).toContainText(/dB|same/, { timeout: 60_000 });
+    await sheet(page).getByRole('button', { name: 'Put aside' }).click();
+    await sheet(page).getByLabel('beside it').selectOption('kept');
+    await sheet(page).getByLabel('shown').selectOption('divided');
+    await expect(sheet(page).getByLabel('Where the picture is divided')).toBeVisible();
+  });
+
+  test('is saved as a file that carries its settings in its name', async ({ page }) => {
+    await page.goto(path);
+    const save = sheet(page).getByRole('button', { name: 'Save as PNG' });
+    await expect(save).toBeEnabled({ timeout: 60_000 });
+    const [download] = await Promise.all([page.waitForEvent('download'), save.click()]);
+    expect(download.suggestedFilename()).toMatch(/stamp.*f8.*\.png$/);
+  });
+
+  test('says in words why there is none, and the page works on', async ({ page }) => {
+    await page.goto('lessons/depth-of-field/?sheet=picture&subject=drop-on-wire&focal-length=4&magnification=20');
+    await expect(sheet(page).getByRole('status')).toContainText(/in front of the entrance pupil/, { timeout: 60_000 });
+    await page.locator('input[name="magnification"]').fill('0.5');
+    await page.locator('input[name="magnification"]').press('Enter');
+    await page.locator('input[name="focal-length"]').fill('100');
+    await page.locator('input[name="focal-length"]').press('Enter');
+    await expect.poll(() => spreadOf(page), { timeout: 60_000 }).toBeGreaterThan(5);
+  });
+
+  test('that no worker can make says what still works', async ({ page }) => {
+    await page.addInitScript(() => {
+      Object.defineProperty(window, 'Worker', {
+        value: class {
+          constructor() {
+            throw new Error('blocked');
+          }
+        },
+      });
+    });
+    await page.goto(path);
+    await expect(sheet(page).getByRole('status')).toContainText('still work');
+  });
+});
