@@ -23,6 +23,11 @@ export const bench = new Bench({
   choices: {
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'sensor-height', 'pixel-pitch']),
     subject: choiceOf('Subject', subjects, ['subject-width']),
+    ruler: {
+      label: 'Marks on the ruler',
+      kept: true,
+      options: { mm: { label: 'millimetres', fills: {} }, in: { label: 'inches', fills: {} } },
+    },
   },
   handles: {
     'field-width': {
