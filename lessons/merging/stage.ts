@@ -30,9 +30,16 @@ export const stage: readonly StageStep[] = [
     sheet: 'scale',
   },
   {
-    question: 'And at a quarter of life size?',
-    caption: 'The other way round: {whole-stack.scale-change} on the rail, {focus-ring.scale-change} on the ring.',
-    set: { magnification: 0.25, 'f-number': 4, 'subject-depth': 30 },
-    sheet: 'scale',
+    question: 'The same frames, merged as they are. What gave way?',
+    caption:
+      'On the left {frame-count} frames with no scale put right, on the right all sharp. The rim has moved most.',
+    set: { scale: 'uncorrected' },
+    sheet: 'picture',
+  },
+  {
+    question: 'A leaning scale, its frames too far apart. What is missing?',
+    caption: '{frame-step} from frame to frame, each {depth-of-field} deep: what lies between them nobody took sharp.',
+    set: { subject: 'slanted-scale', overlap: -2, 'circle-of-confusion': 0.1, 'f-number': 4 },
+    sheet: 'picture',
   },
 ];
