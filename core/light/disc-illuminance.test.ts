@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { illuminanceFromDisc } from '#core/exposure/illuminance-from-disc.formula.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { discIlluminance } from './disc-illuminance.ts';
 import type { DiscSource } from './flat-source.ts';
@@ -10,6 +11,11 @@ const rounding = { relative: 1e-14, because: 'a few roundings' };
 describe('discIlluminance', () => {
   it('is π a²/(a² + d²) on the axis', () => {
     expect(discIlluminance(disc, facingIt)).toEqual(closeTo((Math.PI * 900) / 2500, rounding));
+  });
+
+  it('is on the axis, facing the disc, what the formula of the broad light says', () => {
+    const formula = illuminanceFromDisc({ luminance: 1, sourceSize: disc.sourceSize, flashDistance: 40 });
+    expect(discIlluminance(disc, facingIt)).toEqual(closeTo(formula, rounding));
   });
 
   it('falls with the cosine of the tilt as long as the whole disc is above the horizon', () => {

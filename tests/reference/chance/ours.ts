@@ -15,5 +15,5 @@ export const ours = oursById({
   'erf-scipy': erfOf,
   'trials-nineteen-in-twenty': (given: { keeperShare: number }) => ({ frames: keeperFrames(given) }),
   'trials-one-in-three': trials,
-  'trials-five-of-fifth': trials,
+  'trials-three-of-half': trials,
 });
