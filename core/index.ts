@@ -219,7 +219,13 @@ export {
   type RenderOptions,
   type View,
 } from './picture/picture.ts';
+export { estimateScale } from './picture/estimate-scale.ts';
+export { Merge } from './picture/merge.ts';
+export { psnr } from './picture/psnr.ts';
+export { resampled } from './picture/resampled.ts';
+export { scaleOf } from './picture/scale-of.ts';
 export type { Lighting, Scene, SceneOptions, Subject, Surface as SceneSurface } from './picture/scene.ts';
+export { stackViews, type StackPlan } from './picture/stack-views.ts';
 export { subjectOf, subjects } from './picture/subjects.ts';
 export { fieldOf } from './picture/view.ts';
 

@@ -1,4 +1,5 @@
 import { motionBlurTurningAboutPupil } from '#core/exposure/motion-blur-turning-about-pupil.formula.ts';
+import { motionBlurTurning } from '#core/exposure/motion-blur-turning.ts';
 import { slowestExposureTime } from '#core/exposure/slowest-exposure-time.formula.ts';
 import { subjectSpeedOfSwing } from '#core/exposure/subject-speed-of-swing.formula.ts';
 import { oursById } from '#tests/support/reference-case.ts';
@@ -19,6 +20,12 @@ const slowest = (circleOfConfusion: number, stabilisation = 0) =>
 export const ours = oursById({
   'iso-20954-threshold': (given: { threshold: number; detail: number; sensorWidth: number; sensorHeight: number }) => ({
     timesSlower: slowest(given.threshold) / slowest(given.detail),
+    // From so far away it does not matter about which point the camera turns.
+    streakAtSlowest: motionBlurTurning({
+      ...held,
+      distance: held.focalLength / held.magnification,
+      exposureTime: slowest(given.threshold),
+    }),
     partOfDiagonal: Math.hypot(given.sensorWidth, given.sensorHeight) / given.threshold,
   }),
   // What swings by one unit to each side passes the middle at this speed; for turning, in degrees both.
