@@ -12,7 +12,10 @@ for (const colorScheme of ['light', 'dark'] as const) {
     for (const path of pages) {
       test(`axe finds nothing to report on /${path}`, async ({ page }) => {
         await page.goto(path);
-        const { violations } = await new AxeBuilder({ page }).analyze();
+        const axe = new AxeBuilder({ page });
+        // What is named and in which order does not change with the colours.
+        if (colorScheme === 'dark') axe.withRules(['color-contrast', 'link-in-text-block']);
+        const { violations } = await axe.analyze();
         expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join('; ')}`)).toEqual([]);
       });
     }
