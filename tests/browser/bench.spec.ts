@@ -142,10 +142,15 @@ for (const path of lessons) {
       await page.goto(path);
       const letter = page.locator('.part-formula .katex [data-quantity]').first();
       const name = (await letter.getAttribute('data-quantity'))!;
-      await letter.hover();
       const all = page.locator(`[data-quantity="${name}"]`);
+      await letter.scrollIntoViewIfNeeded();
       await expect
-        .poll(() => all.evaluateAll((elements) => elements.every((element) => element.classList.contains('lit'))))
+        .poll(async () => {
+          // Parts that come into view take up their real height, and what was scrolled to moves once more.
+          const { x, y, width, height } = (await letter.boundingBox())!;
+          await page.mouse.move(x + width / 2, y + height / 2);
+          return all.evaluateAll((elements) => elements.every((element) => element.classList.contains('lit')));
+        })
         .toBe(true);
       expect(await all.count()).toBeGreaterThan(1);
     });
