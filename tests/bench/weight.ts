@@ -10,6 +10,8 @@ export interface Weight {
   readonly html: number;
   readonly js: number;
   readonly css: number;
+  /** Whether it has pictures made in a worker, whose code is counted too. */
+  readonly picture: boolean;
 }
 
 const base = normalBase(process.env.BASE_PATH ?? '/');
@@ -53,6 +55,7 @@ export function weightOf(page: string): Weight {
     [html, ...[...modules].map((file) => readFileSync(file, 'utf8'))].flatMap((text) => named(text, 'css', dist)),
   );
   return {
+    picture: [...modules].some((file) => readFileSync(file, 'utf8').includes('new Worker(')),
     html: gzipSize(html),
     js: sizeOfFiles(modules) + gzipSize(inline.join('\n')),
     css: sizeOfFiles(styles),
