@@ -16,7 +16,7 @@ export interface Merged {
 /**
  * Takes the frames of a stack one after the other and merges each into what is there: memory for one, however many there are.
  *
- * The frame that takes in most of the subject comes first, and the others are brought to its scale, or left as they are.
+ * The frame that takes in least of the subject, whose rim all others reach, comes first, and the others are brought to its scale, or left as they are.
  *
  * @throws what `stackViews` throws, and RangeError in words where every frame is lost
  */
