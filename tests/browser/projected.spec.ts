@@ -55,7 +55,7 @@ for (const path of lessons) {
       for (const link of links) {
         await page.goto(`${path}${link}`);
         await page.waitForTimeout(200);
-        const outside = await page.locator('.stage .sheet').evaluate((sheet) => {
+        const outside = await page.locator('.stage :is(.sheet, .picture-sheet)').evaluate((sheet) => {
           const frame = sheet.getBoundingClientRect();
           return [...sheet.querySelectorAll('text')]
             .filter((text) => {
