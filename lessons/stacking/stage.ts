@@ -30,14 +30,15 @@ export const stage: readonly StageStep[] = [
     sheet: 'slabs',
   },
   {
-    question: 'The crystal melts. Are we done in time?',
+    question: 'Twice life size, and the crystal melts. Are we done in time?',
     caption: 'The stack takes {stack-time}; {time-limit} are left. Frames taken: {in-time.frame-count}.',
+    set: { magnification: 2 },
     sheet: 'time',
   },
   {
     question: 'What makes it faster?',
-    caption: 'Waiting less. With a flash and no waiting for the rail, {stack-time}: {in-time.frame-count}.',
-    set: { 'settling-time': 0.5, 'exposure-time': 0.005 },
+    caption: 'Waiting less. With a flash and a rail that comes to rest at once, {stack-time}: {in-time.frame-count}.',
+    set: { magnification: 2, 'settling-time': 0.5, 'exposure-time': 0.005 },
     sheet: 'time',
   },
 ];
