@@ -34,6 +34,8 @@ function veins(x: number, y: number): { readonly off: number; readonly broad: nu
 
 function blade(options: SceneOptions): Surface {
   const { pitch, seed } = options;
+  const cell = grain(0.45, pitch, seed);
+  const patch = grain(3, pitch, seed + 7);
   const leaf = painted(options, (x, y, sample) => {
     const off = Math.abs(y) - halfWidth(x) + 0.12 * kept(1, pitch) * Math.sin(6.5 * x);
     sample.coverage = Math.abs(x) > half ? 0 : within(off, pitch);
@@ -42,7 +44,7 @@ function blade(options: SceneOptions): Surface {
     const { off: toVein, broad } = veins(x, y);
     const vein = within(toVein - broad, Math.max(pitch, 0.08));
     sample.height += 0.1 * ramp(2.4 * broad, 0, toVein);
-    const cells = 1 + 0.35 * grain(x, y, 0.45, pitch, seed) + 0.25 * grain(x, y, 3, pitch, seed + 7);
+    const cells = 1 + 0.35 * cell(x, y) + 0.25 * patch(x, y);
     const pale = ramp(-0.5, 0, off);
     sample.red = (0.085 * cells * (1 - vein) + 0.34 * vein) * (1 + pale);
     sample.green = (0.2 * cells * (1 - vein) + 0.42 * vein) * (1 + 0.5 * pale);
@@ -76,8 +78,9 @@ function hairs(options: SceneOptions): Surface {
 
 function soil(options: SceneOptions): Surface {
   const { pitch, seed } = options;
+  const crumbs = grain(2.2, pitch, seed + 13);
   const ground = painted(options, (x, y, sample) => {
-    const crumb = grain(x, y, 2.2, pitch, seed + 13);
+    const crumb = crumbs(x, y);
     const shadow = 1 - 0.5 * ramp(1.5, -1.5, Math.abs(y - 1.2) - halfWidth(x - 1));
     const tone = (0.7 + 0.6 * crumb) * shadow;
     sample.red = 0.13 * tone;

@@ -1,5 +1,5 @@
 import { usualLighting, type SceneOptions, type Surface } from '../scene.ts';
-import { placesOf, within, type Colour } from './canvas.ts';
+import { within, type Colour } from './canvas.ts';
 import { lightFrom, mirrored } from './shade.ts';
 
 /** A place in space: mm to the right, downwards, and towards the camera. */
@@ -25,18 +25,30 @@ export function layCapsule(
   options: SceneOptions,
   { from, to, radii, colour, gloss = 0 }: Capsule,
 ): void {
-  const { columns, rows, pitch, lighting = usualLighting } = options;
+  const { columns, rows, pitch, centre, lighting = usualLighting } = options;
   const light = lightFrom(lighting);
-  const places = placesOf(options);
+  const [firstX, firstY] = [0.5 - columns / 2, 0.5 - rows / 2];
+  const [middleX, middleY] = [centre?.x ?? 0, centre?.y ?? 0];
   const reach = Math.max(...radii) + pitch;
-  const [left, right] = span(places.x, Math.min(from[0], to[0]) - reach, Math.max(from[0], to[0]) + reach);
-  const [top, bottom] = span(places.y, Math.min(from[1], to[1]) - reach, Math.max(from[1], to[1]) + reach);
+  const [left, right] = span(
+    columns,
+    pitch,
+    Math.min(from[0], to[0]) - reach - middleX,
+    Math.max(from[0], to[0]) + reach - middleX,
+  );
+  const [top, bottom] = span(
+    rows,
+    pitch,
+    Math.min(from[1], to[1]) - reach - middleY,
+    Math.max(from[1], to[1]) + reach - middleY,
+  );
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
   const squared = dx * dx + dy * dy;
   const size = columns * rows;
   for (let row = top; row < bottom; row++) {
     for (let column = left; column < right; column++) {
-      const [x, y] = [places.x[column]! - from[0], places.y[row]! - from[1]];
+      const x = (firstX + column) * pitch + middleX - from[0];
+      const y = (firstY + row) * pitch + middleY - from[1];
       const along = squared === 0 ? 0 : Math.min(1, Math.max(0, (x * dx + y * dy) / squared));
       const [offX, offY] = [x - along * dx, y - along * dy];
       const off = Math.sqrt(offX * offX + offY * offY);
@@ -62,10 +74,9 @@ export function layCapsule(
   }
 }
 
-/** The indices of *places* from *least* to *most*. */
-function span(places: Float64Array, least: number, most: number): readonly [number, number] {
-  const step = places.length > 1 ? places[1]! - places[0]! : 1;
-  const first = Math.ceil((least - places[0]!) / step);
-  const last = Math.floor((most - places[0]!) / step) + 1;
-  return [Math.min(places.length, Math.max(0, first)), Math.min(places.length, Math.max(0, last))];
+/** The indices from *least* to *most*, mm from the middle of *count* samples. */
+function span(count: number, pitch: number, least: number, most: number): readonly [number, number] {
+  const first = Math.ceil(least / pitch + count / 2 - 0.5);
+  const last = Math.floor(most / pitch + count / 2 - 0.5) + 1;
+  return [Math.min(count, Math.max(0, first)), Math.min(count, Math.max(0, last))];
 }

@@ -18,13 +18,15 @@ export function heightOfDish(off: number): number {
 
 function dish(options: SceneOptions): Surface {
   const { pitch, seed } = options;
+  const rings = grain(0.25, pitch, seed);
+  const stain = grain(1.6, pitch, seed + 3);
   const brass = painted(options, (x, y, sample) => {
     const off = Math.hypot(x, y);
     sample.coverage = within(off - radius, pitch);
     sample.height = heightOfDish(off);
+    if (sample.coverage === 0) return;
     // Turned on a lathe: fine rings, and a stain or two.
-    const turned =
-      1 + 0.12 * grain(off * 3, 0.02 * Math.atan2(y, x), 0.25, pitch, seed) + 0.15 * grain(x, y, 1.6, pitch, seed + 3);
+    const turned = 1 + 0.12 * rings(off * 3, 0.02 * Math.atan2(y, x)) + 0.15 * stain(x, y);
     sample.red = 0.62 * turned;
     sample.green = 0.44 * turned;
     sample.blue = 0.14 * turned;
@@ -49,9 +51,10 @@ function spike(options: SceneOptions): Surface {
 /** Cork, with the shadow of the pin. */
 function board(options: SceneOptions): Surface {
   const { pitch, seed } = options;
+  const crumbs = grain(1.1, pitch, seed + 11);
   const cork = painted(options, (x, y, sample) => {
     const shadow = 1 - 0.55 * ramp(radius + 1.4, radius - 0.8, Math.hypot(x - 0.9, y - 0.7));
-    const crumb = grain(x, y, 1.1, pitch, seed + 11);
+    const crumb = crumbs(x, y);
     const tone = (0.78 + 0.45 * crumb) * shadow;
     sample.red = 0.42 * tone;
     sample.green = 0.25 * tone;

@@ -11,20 +11,26 @@ const middle = [0, 0.95, 10.7] as const;
 /** Refractive index of water. */
 const water = 1.333;
 
+/** Writes the colour of a place, mm. */
+type Flower = (x: number, y: number, out: [number, number, number]) => void;
+
 /** A flower far behind: its petals around a yellow middle, on green. Seen straight, and once more in the drop. */
-function flower(x: number, y: number, pitch: number, seed: number, out: [number, number, number]): void {
-  const off = Math.hypot(x, y);
-  const turn = Math.atan2(y, x);
-  const reach = 5.2 + 1.5 * Math.cos(7 * turn) * Math.sign(Math.cos(3.5 * turn)) ** 2;
-  const petal = ramp(reach + 0.15, reach - 0.15, off);
-  const heart = ramp(1.9, 1.7, off);
-  const fold = 0.8 + 0.2 * Math.cos(14 * turn) + 0.1 * grain(x, y, 0.8, pitch, seed);
-  const grass = 0.7 + 0.6 * grain(0.4 * x, y, 3, pitch, seed + 2);
-  const mix = (back: number, leaf: number, core: number) =>
-    (back * (1 - petal) + leaf * petal) * (1 - heart) + core * heart;
-  out[0] = mix(0.07 * grass, 0.75 * fold, 0.7);
-  out[1] = mix(0.2 * grass, 0.22 * fold, 0.45);
-  out[2] = mix(0.06 * grass, 0.45 * fold, 0.06);
+function flower(pitch: number, seed: number): Flower {
+  const [crease, blades] = [grain(0.8, pitch, seed), grain(3, pitch, seed + 2)];
+  return (x, y, out) => {
+    const off = Math.hypot(x, y);
+    const turn = Math.atan2(y, x);
+    const reach = 5.2 + 1.5 * Math.cos(7 * turn) * Math.sign(Math.cos(3.5 * turn)) ** 2;
+    const petal = ramp(reach + 0.15, reach - 0.15, off);
+    const heart = ramp(1.9, 1.7, off);
+    const fold = 0.8 + 0.2 * Math.cos(14 * turn) + 0.1 * crease(x, y);
+    const grass = 0.7 + 0.6 * blades(0.4 * x, y);
+    const mix = (back: number, leaf: number, core: number) =>
+      (back * (1 - petal) + leaf * petal) * (1 - heart) + core * heart;
+    out[0] = mix(0.07 * grass, 0.75 * fold, 0.7);
+    out[1] = mix(0.2 * grass, 0.22 * fold, 0.45);
+    out[2] = mix(0.06 * grass, 0.45 * fold, 0.06);
+  };
 }
 
 /**
@@ -53,6 +59,7 @@ function drop(options: SceneOptions): Surface {
   const { pitch, seed, lighting = usualLighting } = options;
   const light = lightFrom(lighting);
   const colour: [number, number, number] = [0, 0, 0];
+  const refracted = flower(pitch * 4, seed);
   return painted(options, (px, py, sample) => {
     const [x, y] = [px - middle[0], py - middle[1]];
     const off = Math.hypot(x, y);
@@ -62,7 +69,7 @@ function drop(options: SceneOptions): Surface {
     sample.height = middle[2] + bulge;
     if (sample.coverage === 0) return;
     const seen = seenThroughDrop((x * inside) / (off || 1), (y * inside) / (off || 1));
-    if (seen) flower(seen.x + middle[0], seen.y + middle[1], pitch * 4, seed, colour);
+    if (seen) refracted(seen.x + middle[0], seen.y + middle[1], colour);
     else colour.fill(0.03);
     // Towards the rim a drop mirrors more and lets less through.
     const rim = ramp(0.75, 1, inside / radius);
@@ -110,9 +117,12 @@ export const dropOnWire: Subject = {
   scene(options) {
     requireSceneOptions(options);
     const colour: [number, number, number] = [0, 0, 0];
+    const straight = flower(options.pitch, options.seed);
     const background = painted(options, (x, y, sample) => {
-      flower(x, y, options.pitch, options.seed, colour);
-      [sample.red, sample.green, sample.blue] = colour;
+      straight(x, y, colour);
+      sample.red = colour[0];
+      sample.green = colour[1];
+      sample.blue = colour[2];
       sample.height = 0;
     });
     const surfaces = [wire(options), drop(options), background];

@@ -55,8 +55,9 @@ function crystal(options: SceneOptions): Surface {
 /** Dark wool far behind, with a few fibres. */
 function wool(options: SceneOptions): Surface {
   const { pitch, seed } = options;
+  const [fluff, fibres] = [grain(1.4, pitch, seed + 1), grain(0.4, pitch, seed + 4)];
   const cloth = painted(options, (x, y, sample) => {
-    const tone = 0.8 + 0.7 * grain(x, y, 1.4, pitch, seed + 1) + 0.3 * grain(x + y, 4 * (x - y), 0.4, pitch, seed + 4);
+    const tone = 0.8 + 0.7 * fluff(x, y) + 0.3 * fibres(x + y, 4 * (x - y));
     sample.red = 0.025 * tone;
     sample.green = 0.035 * tone;
     sample.blue = 0.075 * tone;

@@ -1,4 +1,11 @@
-import { requireSceneOptions, usualLighting, type SceneOptions, type Subject, type Surface } from '../scene.ts';
+import {
+  requireSceneOptions,
+  usualLighting,
+  type Lighting,
+  type SceneOptions,
+  type Subject,
+  type Surface,
+} from '../scene.ts';
 import { emptySurface, kept, painted, ramp, within, type Sample } from './canvas.ts';
 import { layCapsule, type Capsule } from './capsule.ts';
 import { grain, sequence } from './noise.ts';
@@ -22,18 +29,21 @@ const shoulders: Ellipsoid = { middle: [0, -0.75, -0.35], axes: [1.75, 1.35, 0.9
 
 /** How far a place is into an ellipsoid: 1 at its middle, 0 at its outline, negative beyond; its half axes in the picture alone. */
 function inside({ middle, axes }: Ellipsoid, x: number, y: number): number {
-  const [u, v] = [(x - middle[0]) / axes[0], (y - middle[1]) / axes[1]];
+  const u = (x - middle[0]) / axes[0];
+  const v = (y - middle[1]) / axes[1];
   return 1 - u * u - v * v;
 }
 
 /** The height of an ellipsoid's near side, mm; to be asked where it is. */
-export function heightOfEllipsoid({ middle, axes }: Ellipsoid, x: number, y: number): number {
-  return middle[2] + axes[2] * Math.sqrt(Math.max(0, inside({ middle, axes }, x, y)));
+export function heightOfEllipsoid(ellipsoid: Ellipsoid, x: number, y: number): number {
+  return ellipsoid.middle[2] + ellipsoid.axes[2] * Math.sqrt(Math.max(0, inside(ellipsoid, x, y)));
 }
 
-function normalOf({ middle, axes }: Ellipsoid, x: number, y: number): Direction {
-  const z = Math.sqrt(Math.max(0, inside({ middle, axes }, x, y)));
-  const [nx, ny, nz] = [(x - middle[0]) / axes[0] ** 2, (y - middle[1]) / axes[1] ** 2, z / axes[2]];
+function normalOf(ellipsoid: Ellipsoid, x: number, y: number): Direction {
+  const { middle, axes } = ellipsoid;
+  const nx = (x - middle[0]) / axes[0] ** 2;
+  const ny = (y - middle[1]) / axes[1] ** 2;
+  const nz = Math.sqrt(Math.max(0, inside(ellipsoid, x, y))) / axes[2];
   const length = Math.hypot(nx, ny, nz) || 1;
   return [nx / length, ny / length, nz / length];
 }
@@ -45,17 +55,22 @@ function outlineOf({ axes }: Ellipsoid, share: number): number {
 
 /** Six-sided facets over a round eye: dark seams between them, as far as the grid can show them. */
 function facet(u: number, v: number, period: number): number {
-  const thirds = [0, 1, 2].map((turn) =>
-    Math.cos((2 * Math.PI * (u * Math.cos((turn * Math.PI) / 3) + v * Math.sin((turn * Math.PI) / 3))) / period),
-  );
-  return (thirds[0]! + thirds[1]! + thirds[2]!) / 3;
+  const turns = (2 * Math.PI) / period;
+  const [along, aside] = [0.5 * u, (Math.sqrt(3) / 2) * v];
+  return (Math.cos(turns * u) + Math.cos(turns * (along + aside)) + Math.cos(turns * (aside - along))) / 3;
 }
 
-function paintEye(eye: Ellipsoid, x: number, y: number, options: SceneOptions, sample: Sample): void {
+/** What an eye is painted for: how fine the grid is, and where the light stands. */
+interface Sight {
+  readonly pitch: number;
+  readonly lighting: Lighting;
+  readonly light: Direction;
+}
+
+function paintEye(eye: Ellipsoid, x: number, y: number, { pitch, lighting, light }: Sight, sample: Sample): void {
   const normal = normalOf(eye, x, y);
-  const lighting = options.lighting ?? usualLighting;
-  const light = lightFrom(lighting);
-  const pattern = kept(0.045, options.pitch) * facet(normal[0] * eye.axes[0], normal[1] * eye.axes[1], 0.045);
+  const seams = kept(0.045, pitch);
+  const pattern = seams === 0 ? 0 : seams * facet(normal[0] * eye.axes[0], normal[1] * eye.axes[1], 0.045);
   const facing = Math.max(0, normal[0] * light[0] + normal[1] * light[1] + normal[2] * light[2]);
   const band = 0.5 + 0.5 * Math.cos(9 * normal[1] + 1.5 * normal[0]);
   const shade = (0.35 + 0.65 * facing) * (0.75 + 0.3 * pattern);
@@ -67,11 +82,13 @@ function paintEye(eye: Ellipsoid, x: number, y: number, options: SceneOptions, s
 
 /** The head with its eyes, one surface: whatever is nearest to the camera, down to the shoulders behind. */
 function head(options: SceneOptions): Surface {
-  const { pitch, seed } = options;
-  const whole = painted(options, (x, y, sample) => {
+  const { pitch, seed, lighting = usualLighting } = options;
+  const light = lightFrom(lighting);
+  const down = grain(0.12, pitch, seed);
+  const parts = [...eyes, face, brow];
+  return painted(options, (x, y, sample) => {
     sample.coverage = 0;
     let nearest = -Infinity;
-    const parts = [...eyes, face, brow];
     for (const part of parts) {
       const share = inside(part, x, y);
       const coverage = within(outlineOf(part, share), pitch);
@@ -83,35 +100,34 @@ function head(options: SceneOptions): Surface {
       sample.height = height;
       if (part === face || part === brow) {
         const stripe = ramp(0.16, 0.1, Math.abs(x)) * ramp(-0.2, 0.1, y);
-        const fuzz = 1 + 0.35 * grain(2 * x, y, 0.12, pitch, seed);
+        const fuzz = 1 + 0.35 * down(2 * x, y);
         const yellow = part === face ? 1 : 0.55;
-        const light = lightFrom(options.lighting ?? usualLighting);
         const normal = normalOf(part, x, y);
         const shade =
           (0.35 + 0.65 * Math.max(0, normal[0] * light[0] + normal[1] * light[1] + normal[2] * light[2])) * fuzz;
         sample.red = (0.62 * yellow * (1 - stripe) + 0.03 * stripe) * shade;
         sample.green = (0.44 * yellow * (1 - stripe) + 0.025 * stripe) * shade;
         sample.blue = (0.1 * yellow * (1 - stripe) + 0.02 * stripe) * shade;
-      } else paintEye(part, x, y, options, sample);
+      } else paintEye(part, x, y, { pitch, lighting, light }, sample);
     }
   });
-  return whole;
 }
 
 /** The shoulders and, far behind, a leaf out of reach. */
 function behind(options: SceneOptions): Surface {
   const { pitch, seed } = options;
+  const [fur, leaves] = [grain(0.2, pitch, seed + 5), grain(2.2, pitch, seed + 9)];
   const painting = painted(options, (x, y, sample) => {
     const share = inside(shoulders, x, y);
     const isBody = share > 0;
     sample.height = isBody ? Math.max(0, heightOfEllipsoid(shoulders, x, y)) : 0;
     if (isBody && sample.height > 0) {
-      const hair = 0.7 + 0.5 * grain(x, 3 * y, 0.2, pitch, seed + 5);
+      const hair = 0.7 + 0.5 * fur(x, 3 * y);
       sample.red = 0.16 * hair;
       sample.green = 0.12 * hair;
       sample.blue = 0.05 * hair;
     } else {
-      const leaf = 0.8 + 0.5 * grain(x, y, 2.2, pitch, seed + 9);
+      const leaf = 0.8 + 0.5 * leaves(x, y);
       sample.red = 0.1 * leaf;
       sample.green = 0.24 * leaf;
       sample.blue = 0.07 * leaf;

@@ -53,9 +53,10 @@ export const slantedScale: Subject = {
   scene(options) {
     requireSceneOptions(options);
     const { pitch, seed } = options;
+    const brushed = grain(0.5, pitch, seed);
     const plate = painted(options, (x, y, sample) => {
       const ink = Math.max(within(distanceToMarks(x, y) - line, Math.max(pitch, 0.01)), fineness(x, y, pitch));
-      const metal = 0.74 + 0.06 * grain(x / 6, y, 0.5, pitch, seed);
+      const metal = 0.74 + 0.06 * brushed(x / 6, y);
       const left = 1 - 0.93 * ink;
       sample.red = metal * left;
       sample.green = metal * 0.97 * left;

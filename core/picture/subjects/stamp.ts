@@ -56,10 +56,12 @@ function engraved(x: number, y: number, pitch: number): number {
 
 function paper(options: SceneOptions): Surface {
   const { pitch, seed } = options;
+  const fibres = grain(0.6, pitch, seed);
   const sheet = painted(options, (x, y, sample) => {
     sample.coverage = within(outline(x, y), pitch);
     sample.height = heightOfPaper(x);
-    const fibre = 0.84 + 0.05 * grain(x, y, 0.6, pitch, seed);
+    if (sample.coverage === 0) return;
+    const fibre = 0.84 + 0.05 * fibres(x, y);
     const ink = 0.92 * engraved(x, y, pitch);
     sample.red = fibre * (1 - ink) + 0.02 * ink;
     sample.green = fibre * 0.98 * (1 - ink) + 0.13 * ink;
@@ -70,8 +72,9 @@ function paper(options: SceneOptions): Surface {
 
 function table(options: SceneOptions): Surface {
   const { pitch, seed } = options;
+  const years = grain(1.5, pitch, seed + 2);
   return painted(options, (x, y, sample) => {
-    const wood = 0.8 + 0.5 * grain(0.15 * x, 2 * y, 1.5, pitch, seed + 2);
+    const wood = 0.8 + 0.5 * years(0.15 * x, 2 * y);
     const shadow = 1 - 0.6 * ramp(1.2, -0.2, outline(x - 0.5, y - 0.5));
     sample.red = 0.13 * wood * shadow;
     sample.green = 0.075 * wood * shadow;
