@@ -59,6 +59,21 @@ export interface Subject {
   readonly scene: (options: SceneOptions) => Scene;
 }
 
+/** A subject made of these surfaces, front ones first; its scene is refused on a grid that is none. */
+export function subjectFrom({
+  surfaces,
+  ...subject
+}: Omit<Subject, 'scene'> & { readonly surfaces: (options: SceneOptions) => readonly Surface[] }): Subject {
+  return {
+    ...subject,
+    scene(options) {
+      requireSceneOptions(options);
+      const { columns, rows, pitch } = options;
+      return { columns, rows, pitch, depth: subject.depth, surfaces: surfaces(options) };
+    },
+  };
+}
+
 /** More samples than that in a row or column would take a browser's memory. */
 const mostSamples = 8192;
 

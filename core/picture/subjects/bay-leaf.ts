@@ -1,4 +1,4 @@
-import { requireSceneOptions, type SceneOptions, type Subject, type Surface } from '../scene.ts';
+import { subjectFrom, type SceneOptions, type Surface } from '../scene.ts';
 import { emptySurface, kept, painted, ramp, within } from './canvas.ts';
 import { layCapsule } from './capsule.ts';
 import { grain, sequence } from './noise.ts';
@@ -92,16 +92,12 @@ function soil(options: SceneOptions): Surface {
 }
 
 /** A bay leaf on dark soil, folded along its midrib, veins standing out, fine hairs along the rim. */
-export const bayLeaf: Subject = {
+export const bayLeaf = subjectFrom({
   slug: 'bay-leaf',
   name: 'Bay leaf',
   width: 36,
   height: 20,
   depth,
   says: 'A green bay leaf with pale veins lies arched on dark soil, fine hairs standing out from it.',
-  scene(options) {
-    requireSceneOptions(options);
-    const surfaces = [hairs(options), blade(options), soil(options)];
-    return { columns: options.columns, rows: options.rows, pitch: options.pitch, depth, surfaces };
-  },
-};
+  surfaces: (options) => [hairs(options), blade(options), soil(options)],
+});

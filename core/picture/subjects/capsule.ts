@@ -1,6 +1,6 @@
 import { usualLighting, type SceneOptions, type Surface } from '../scene.ts';
 import { within, type Colour } from './canvas.ts';
-import { lightFrom, mirrored } from './shade.ts';
+import { lightFrom, mirrored, roundShade, type Direction } from './shade.ts';
 
 /** A place in space: mm to the right, downwards, and towards the camera. */
 export type Place = readonly [number, number, number];
@@ -61,10 +61,10 @@ export function layCapsule(
       const bulge = Math.sqrt(Math.max(0, radius * radius - off * off));
       const height = from[2] + along * (to[2] - from[2]) + bulge;
       if (surface.coverage[at]! > 0 && height < surface.height[at]! && coverage <= surface.coverage[at]!) continue;
-      const [nx, ny, nz] = off > radius ? [offX / off, offY / off, 0] : [offX / radius, offY / radius, bulge / radius];
-      const facing = Math.max(0, nx * light[0] + ny * light[1] + nz * light[2]);
-      const shade = 0.35 + 0.65 * facing;
-      const glint = gloss === 0 ? 0 : gloss * mirrored([nx, ny, nz], light, lighting.angularSize, 0.6);
+      const normal: Direction =
+        off > radius ? [offX / off, offY / off, 0] : [offX / radius, offY / radius, bulge / radius];
+      const shade = roundShade(normal, light);
+      const glint = gloss === 0 ? 0 : gloss * mirrored(normal, light, lighting.angularSize, 0.6);
       surface.albedo[at] = colour[0] * shade + glint;
       surface.albedo[size + at] = colour[1] * shade + glint;
       surface.albedo[2 * size + at] = colour[2] * shade + glint;

@@ -1,4 +1,4 @@
-import { requireSceneOptions, type SceneOptions, type Subject, type Surface } from '../scene.ts';
+import { subjectFrom, type SceneOptions, type Surface } from '../scene.ts';
 import { emptySurface, painted, ramp, within } from './canvas.ts';
 import { layCapsule } from './capsule.ts';
 import { grain } from './noise.ts';
@@ -65,16 +65,12 @@ function board(options: SceneOptions): Surface {
 }
 
 /** A brass drawing pin on its back on a cork board, the spike leaning towards the camera. */
-export const drawingPin: Subject = {
+export const drawingPin = subjectFrom({
   slug: 'drawing-pin',
   name: 'Drawing pin',
   width: 12,
   height: 12,
   depth,
   says: 'A brass drawing pin lies on its back on cork, its spike leaning up towards the camera.',
-  scene(options) {
-    requireSceneOptions(options);
-    const surfaces = [spike(options), dish(options), board(options)];
-    return { columns: options.columns, rows: options.rows, pitch: options.pitch, depth, surfaces };
-  },
-};
+  surfaces: (options) => [spike(options), dish(options), board(options)],
+});

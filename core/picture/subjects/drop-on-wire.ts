@@ -1,4 +1,4 @@
-import { requireSceneOptions, usualLighting, type SceneOptions, type Subject, type Surface } from '../scene.ts';
+import { subjectFrom, usualLighting, type SceneOptions, type Surface } from '../scene.ts';
 import { emptySurface, painted, ramp, within, type Colour } from './canvas.ts';
 import { layCapsule } from './capsule.ts';
 import { grain } from './noise.ts';
@@ -106,26 +106,25 @@ function wire(options: SceneOptions): Surface {
   return surface;
 }
 
+function background(options: SceneOptions): Surface {
+  const colour: [number, number, number] = [0, 0, 0];
+  const straight = flower(options.pitch, options.seed);
+  return painted(options, (x, y, sample) => {
+    straight(x, y, colour);
+    sample.red = colour[0];
+    sample.green = colour[1];
+    sample.blue = colour[2];
+    sample.height = 0;
+  });
+}
+
 /** A drop hanging on a twisted wire, a flower far behind: it shows the flower upside down, small and sharp. */
-export const dropOnWire: Subject = {
+export const dropOnWire = subjectFrom({
   slug: 'drop-on-wire',
   name: 'Drop on a wire',
   width: 7,
   height: 5,
   depth,
   says: 'A drop of water hangs on a twisted wire; in it stands the flower from far behind, upside down.',
-  scene(options) {
-    requireSceneOptions(options);
-    const colour: [number, number, number] = [0, 0, 0];
-    const straight = flower(options.pitch, options.seed);
-    const background = painted(options, (x, y, sample) => {
-      straight(x, y, colour);
-      sample.red = colour[0];
-      sample.green = colour[1];
-      sample.blue = colour[2];
-      sample.height = 0;
-    });
-    const surfaces = [wire(options), drop(options), background];
-    return { columns: options.columns, rows: options.rows, pitch: options.pitch, depth, surfaces };
-  },
-};
+  surfaces: (options) => [wire(options), drop(options), background(options)],
+});

@@ -1,4 +1,4 @@
-import { requireSceneOptions, type SceneOptions, type Subject, type Surface } from '../scene.ts';
+import { subjectFrom, type SceneOptions, type Surface } from '../scene.ts';
 import { emptySurface, painted, type Colour } from './canvas.ts';
 import { layCapsule, type Place } from './capsule.ts';
 import { grain, sequence } from './noise.ts';
@@ -76,16 +76,12 @@ function wool(options: SceneOptions): Surface {
 }
 
 /** A six-armed frost crystal on dark wool, tilted towards the camera at its lower right. */
-export const frostCrystal: Subject = {
+export const frostCrystal = subjectFrom({
   slug: 'frost-crystal',
   name: 'Frost crystal',
   width: 4.6,
   height: 4.2,
   depth,
   says: 'A six-armed frost crystal lies tilted on dark blue wool, branches along every arm.',
-  scene(options) {
-    requireSceneOptions(options);
-    const surfaces = [crystal(options), wool(options)];
-    return { columns: options.columns, rows: options.rows, pitch: options.pitch, depth, surfaces };
-  },
-};
+  surfaces: (options) => [crystal(options), wool(options)],
+});

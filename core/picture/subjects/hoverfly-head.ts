@@ -1,23 +1,11 @@
-import {
-  requireSceneOptions,
-  usualLighting,
-  type Lighting,
-  type SceneOptions,
-  type Subject,
-  type Surface,
-} from '../scene.ts';
+import { subjectFrom, usualLighting, type Lighting, type SceneOptions, type Surface } from '../scene.ts';
 import { emptySurface, kept, painted, ramp, within, type Sample } from './canvas.ts';
 import { layCapsule, type Capsule } from './capsule.ts';
+import { heightOfEllipsoid, inside, normalOf, outlineOf, type Ellipsoid } from './ellipsoid.ts';
 import { grain, sequence } from './noise.ts';
-import { lightFrom, lit, mirrored, type Direction } from './shade.ts';
+import { lightFrom, lit, mirrored, roundShade, type Direction } from './shade.ts';
 
 const depth = 2.6;
-
-/** An ellipsoid that faces the camera: middle and half axes, mm. */
-interface Ellipsoid {
-  readonly middle: readonly [number, number, number];
-  readonly axes: readonly [number, number, number];
-}
 
 const eyes: readonly Ellipsoid[] = [-1, 1].map((side) => ({
   middle: [0.74 * side, -0.12, 0.9],
@@ -26,32 +14,6 @@ const eyes: readonly Ellipsoid[] = [-1, 1].map((side) => ({
 const face: Ellipsoid = { middle: [0, 0.28, 0.95], axes: [0.5, 0.95, 0.78] };
 const brow: Ellipsoid = { middle: [0, -0.72, 0.85], axes: [0.42, 0.5, 0.62] };
 const shoulders: Ellipsoid = { middle: [0, -0.75, -0.35], axes: [1.75, 1.35, 0.95] };
-
-/** How far a place is into an ellipsoid: 1 at its middle, 0 at its outline, negative beyond; its half axes in the picture alone. */
-function inside({ middle, axes }: Ellipsoid, x: number, y: number): number {
-  const u = (x - middle[0]) / axes[0];
-  const v = (y - middle[1]) / axes[1];
-  return 1 - u * u - v * v;
-}
-
-/** The height of an ellipsoid's near side, mm; to be asked where it is. */
-export function heightOfEllipsoid(ellipsoid: Ellipsoid, x: number, y: number): number {
-  return ellipsoid.middle[2] + ellipsoid.axes[2] * Math.sqrt(Math.max(0, inside(ellipsoid, x, y)));
-}
-
-function normalOf(ellipsoid: Ellipsoid, x: number, y: number): Direction {
-  const { middle, axes } = ellipsoid;
-  const nx = (x - middle[0]) / axes[0] ** 2;
-  const ny = (y - middle[1]) / axes[1] ** 2;
-  const nz = Math.sqrt(Math.max(0, inside(ellipsoid, x, y))) / axes[2];
-  const length = Math.hypot(nx, ny, nz) || 1;
-  return [nx / length, ny / length, nz / length];
-}
-
-/** Distance to the outline, mm, near enough close to it. */
-function outlineOf({ axes }: Ellipsoid, share: number): number {
-  return -0.5 * share * Math.min(axes[0], axes[1]);
-}
 
 /** Six-sided facets over a round eye: dark seams between them, as far as the grid can show them. */
 function facet(u: number, v: number, period: number): number {
@@ -71,9 +33,8 @@ function paintEye(eye: Ellipsoid, x: number, y: number, { pitch, lighting, light
   const normal = normalOf(eye, x, y);
   const seams = kept(0.045, pitch);
   const pattern = seams === 0 ? 0 : seams * facet(normal[0] * eye.axes[0], normal[1] * eye.axes[1], 0.045);
-  const facing = Math.max(0, normal[0] * light[0] + normal[1] * light[1] + normal[2] * light[2]);
   const band = 0.5 + 0.5 * Math.cos(9 * normal[1] + 1.5 * normal[0]);
-  const shade = (0.35 + 0.65 * facing) * (0.75 + 0.3 * pattern);
+  const shade = roundShade(normal, light) * (0.75 + 0.3 * pattern);
   const glint = 1.5 * mirrored(normal, light, lighting.angularSize, 0.05) + 0.08 * mirrored(normal, light, 1.6, 0.8);
   sample.red = (0.3 + 0.12 * band) * shade + glint;
   sample.green = (0.085 + 0.03 * band) * shade + glint;
@@ -102,9 +63,7 @@ function head(options: SceneOptions): Surface {
         const stripe = ramp(0.16, 0.1, Math.abs(x)) * ramp(-0.2, 0.1, y);
         const fuzz = 1 + 0.35 * down(2 * x, y);
         const yellow = part === face ? 1 : 0.55;
-        const normal = normalOf(part, x, y);
-        const shade =
-          (0.35 + 0.65 * Math.max(0, normal[0] * light[0] + normal[1] * light[1] + normal[2] * light[2])) * fuzz;
+        const shade = roundShade(normalOf(part, x, y), light) * fuzz;
         sample.red = (0.62 * yellow * (1 - stripe) + 0.03 * stripe) * shade;
         sample.green = (0.44 * yellow * (1 - stripe) + 0.025 * stripe) * shade;
         sample.blue = (0.1 * yellow * (1 - stripe) + 0.02 * stripe) * shade;
@@ -192,16 +151,12 @@ function overhanging(options: SceneOptions): Surface {
 }
 
 /** The head of a hoverfly, looking at the camera: two round eyes of many facets that mirror the light, antennae held out before the face. */
-export const hoverflyHead: Subject = {
+export const hoverflyHead = subjectFrom({
   slug: 'hoverfly-head',
   name: 'Hoverfly’s head',
   width: 3.2,
   height: 2.4,
   depth,
   says: 'The head of a hoverfly from the front: two large brown eyes that mirror the light, a yellow face, antennae held out towards the camera.',
-  scene(options) {
-    requireSceneOptions(options);
-    const surfaces = [overhanging(options), head(options), behind(options)];
-    return { columns: options.columns, rows: options.rows, pitch: options.pitch, depth, surfaces };
-  },
-};
+  surfaces: (options) => [overhanging(options), head(options), behind(options)],
+});

@@ -8,6 +8,11 @@ export function lightFrom({ azimuth, elevation }: Lighting): Direction {
   return [Math.cos(elevation) * Math.cos(azimuth), -Math.cos(elevation) * Math.sin(azimuth), Math.sin(elevation)];
 }
 
+/** How much of its own colour a small round thing shows where it is turned like this: Lambert's cosine, and a share from everywhere. */
+export function roundShade(normal: Direction, light: Direction): number {
+  return 0.35 + 0.65 * Math.max(0, normal[0] * light[0] + normal[1] * light[1] + normal[2] * light[2]);
+}
+
 /** How a surface takes light. */
 export interface Finish {
   /** Light from everywhere else, as a share of what a surface facing the light gets. */

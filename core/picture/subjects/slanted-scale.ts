@@ -1,4 +1,4 @@
-import { requireSceneOptions, type Subject } from '../scene.ts';
+import { subjectFrom, type SceneOptions, type Surface } from '../scene.ts';
 import { kept, painted, within } from './canvas.ts';
 import { distanceToText } from './digits.ts';
 import { grain } from './noise.ts';
@@ -42,33 +42,28 @@ function fineness(x: number, y: number, pitch: number): number {
   return 0;
 }
 
+function plate(options: SceneOptions): Surface {
+  const { pitch, seed } = options;
+  const brushed = grain(0.5, pitch, seed);
+  const metal = painted(options, (x, y, sample) => {
+    const ink = Math.max(within(distanceToMarks(x, y) - line, Math.max(pitch, 0.01)), fineness(x, y, pitch));
+    const bare = 0.74 + 0.06 * brushed(x / 6, y);
+    const left = 1 - 0.93 * ink;
+    sample.red = bare * left;
+    sample.green = bare * 0.97 * left;
+    sample.blue = bare * 0.9 * left;
+    sample.height = heightOfScale(y);
+  });
+  return lit(metal, options, { ambient: 0.55 });
+}
+
 /** An engraved scale that leans back by 45°: its middle mark is 0, and every millimetre up or down the picture is one of depth. */
-export const slantedScale: Subject = {
+export const slantedScale = subjectFrom({
   slug: 'slanted-scale',
   name: 'Slanted scale',
   width,
   height: depth,
   depth,
   says: 'An engraved scale that leans back at 45 degrees, a mark for every millimetre of depth.',
-  scene(options) {
-    requireSceneOptions(options);
-    const { pitch, seed } = options;
-    const brushed = grain(0.5, pitch, seed);
-    const plate = painted(options, (x, y, sample) => {
-      const ink = Math.max(within(distanceToMarks(x, y) - line, Math.max(pitch, 0.01)), fineness(x, y, pitch));
-      const metal = 0.74 + 0.06 * brushed(x / 6, y);
-      const left = 1 - 0.93 * ink;
-      sample.red = metal * left;
-      sample.green = metal * 0.97 * left;
-      sample.blue = metal * 0.9 * left;
-      sample.height = heightOfScale(y);
-    });
-    return {
-      columns: options.columns,
-      rows: options.rows,
-      pitch,
-      depth,
-      surfaces: [lit(plate, options, { ambient: 0.55 })],
-    };
-  },
-};
+  surfaces: (options) => [plate(options)],
+});

@@ -1,4 +1,4 @@
-import { requireSceneOptions, type SceneOptions, type Subject, type Surface } from '../scene.ts';
+import { subjectFrom, type SceneOptions, type Surface } from '../scene.ts';
 import { kept, painted, ramp, within } from './canvas.ts';
 import { distanceToText } from './digits.ts';
 import { grain } from './noise.ts';
@@ -83,16 +83,12 @@ function table(options: SceneOptions): Surface {
 }
 
 /** An engraved stamp, printed in dark green lines of a quarter of a millimetre, curling up a little at both sides. */
-export const stamp: Subject = {
+export const stamp = subjectFrom({
   slug: 'stamp',
   name: 'Engraved stamp',
   width: width + 2,
   height: height + 2,
   depth,
   says: 'An engraved stamp with a lighthouse, drawn in swelling lines a quarter of a millimetre apart, its sides curling up.',
-  scene(options) {
-    requireSceneOptions(options);
-    const surfaces = [paper(options), table(options)];
-    return { columns: options.columns, rows: options.rows, pitch: options.pitch, depth, surfaces };
-  },
-};
+  surfaces: (options) => [paper(options), table(options)],
+});
