@@ -12,6 +12,7 @@ import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.fo
 import { entrancePupil } from '#core/gaussian/entrance-pupil.formula.ts';
 import { numericalAperture } from '#core/gaussian/numerical-aperture.formula.ts';
 import { printQuantity } from '#core/quantity/print.ts';
+import { photographed, subjectChoice, type Photographed } from '#site/figures/picture/photographed.ts';
 import type { Answer } from '#site/state/answer.ts';
 import { Bench, choiceOf } from '#site/state/bench.svelte.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
@@ -76,19 +77,7 @@ export const bench = new Bench({
       },
     },
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'sensor-height', 'pixel-pitch']),
-    subject: {
-      label: 'Subject of the picture',
-      kept: true,
-      options: {
-        'slanted-scale': { label: 'slanted scale', fills: {} },
-        'drawing-pin': { label: 'drawing pin', fills: {} },
-        'bay-leaf': { label: 'bay leaf with hairs', fills: {} },
-        'hoverfly-head': { label: 'hoverfly’s head', fills: {} },
-        'drop-on-wire': { label: 'drop on a wire', fills: {} },
-        'frost-crystal': { label: 'frost crystal, tilted', fills: {} },
-        stamp: { label: 'engraved stamp', fills: {} },
-      },
-    },
+    subject: subjectChoice(Object.keys(photographed) as Photographed[]),
   },
   compute: depths,
 });

@@ -5,6 +5,7 @@ import { airyDiameter } from '#core/wave/airy-diameter.formula.ts';
 import { contrast } from '#core/wave/contrast.formula.ts';
 import { cutoffFrequency } from '#core/wave/cutoff-frequency.formula.ts';
 import { nyquistFrequency } from '#core/wave/nyquist-frequency.formula.ts';
+import { subjectChoice } from '#site/figures/picture/photographed.ts';
 import type { Answer } from '#site/state/answer.ts';
 import { Bench, choiceOf } from '#site/state/bench.svelte.ts';
 import { bodies } from '#site/state/crate.ts';
@@ -28,16 +29,7 @@ export const bench = new Bench({
   choices: {
     sensor: choiceOf('Camera', bodies, ['pixel-pitch']),
     light: choiceOf('Colour of light', light, ['wavelength']),
-    subject: {
-      label: 'Subject of the picture',
-      kept: true,
-      options: {
-        stamp: { label: 'engraved stamp', fills: {} },
-        'hoverfly-head': { label: 'hoverfly’s head', fills: {} },
-        'bay-leaf': { label: 'bay leaf with hairs', fills: {} },
-        'slanted-scale': { label: 'slanted scale', fills: {} },
-      },
-    },
+    subject: subjectChoice(['stamp', 'hoverfly-head', 'bay-leaf', 'slanted-scale']),
   },
   compute(given) {
     const { magnification, wavelength } = given;

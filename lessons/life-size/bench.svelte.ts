@@ -6,7 +6,7 @@ import { magnificationFromField } from '#core/gaussian/magnification-from-field.
 import { pixelsPerMillimetre } from '#core/gaussian/pixels-per-millimetre.formula.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import type { Answer } from '#site/state/answer.ts';
-import { Bench, choiceOf } from '#site/state/bench.svelte.ts';
+import { Bench, choiceOf, keptChoice } from '#site/state/bench.svelte.ts';
 import { bodies } from '#site/state/crate.ts';
 import { subjects } from './figures/subjects.ts';
 
@@ -23,11 +23,7 @@ export const bench = new Bench({
   choices: {
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'sensor-height', 'pixel-pitch']),
     subject: choiceOf('Subject', subjects, ['subject-width']),
-    ruler: {
-      label: 'Marks on the ruler',
-      kept: true,
-      options: { mm: { label: 'millimetres', fills: {} }, in: { label: 'inches', fills: {} } },
-    },
+    ruler: keptChoice('Marks on the ruler', { mm: 'millimetres', in: 'inches' }),
   },
   handles: {
     'field-width': {

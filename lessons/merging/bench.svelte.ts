@@ -10,7 +10,7 @@ import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
 import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.formula.ts';
 import { entrancePupil } from '#core/gaussian/entrance-pupil.formula.ts';
 import { answerOr, valueOf, type Answer } from '#site/state/answer.ts';
-import { Bench, choiceOf } from '#site/state/bench.svelte.ts';
+import { Bench, choiceOf, keptChoice } from '#site/state/bench.svelte.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 import { subjects } from './figures/subjects.ts';
 
@@ -37,32 +37,17 @@ export const bench = new Bench({
   inputs: starts,
   choices: {
     subject: { ...choiceOf('Subject', subjects, ['subject-depth', 'edge-height']), kept: true },
-    by: {
-      label: 'Frames taken by',
-      kept: true,
-      options: {
-        rail: { label: 'moving the camera on a rail', fills: {} },
-        'focus-ring': { label: 'turning the focus ring', fills: {} },
-      },
-    },
-    scale: {
-      label: 'Scale of the frames, when merged',
-      kept: true,
-      options: {
-        known: { label: 'set right from the plan', fills: {} },
-        estimated: { label: 'set right by comparing the frames', fills: {} },
-        uncorrected: { label: 'left as it is', fills: {} },
-      },
-    },
-    lost: {
-      label: 'Frames lost',
-      kept: true,
-      options: {
-        none: { label: 'none', fills: {} },
-        middle: { label: 'one in the middle, to a knock', fills: {} },
-        end: { label: 'the last quarter, to a deadline', fills: {} },
-      },
-    },
+    by: keptChoice('Frames taken by', { rail: 'moving the camera on a rail', 'focus-ring': 'turning the focus ring' }),
+    scale: keptChoice('Scale of the frames, when merged', {
+      known: 'set right from the plan',
+      estimated: 'set right by comparing the frames',
+      uncorrected: 'left as it is',
+    }),
+    lost: keptChoice('Frames lost', {
+      none: 'none',
+      middle: 'one in the middle, to a knock',
+      end: 'the last quarter, to a deadline',
+    }),
     lens: choiceOf('Lens', lenses, ['focal-length', 'pupil-magnification']),
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'pixel-pitch']),
   },

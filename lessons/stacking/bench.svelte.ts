@@ -11,7 +11,7 @@ import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.fo
 import { entrancePupil } from '#core/gaussian/entrance-pupil.formula.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { answerOr, type Answer } from '#site/state/answer.ts';
-import { Bench, choiceOf } from '#site/state/bench.svelte.ts';
+import { Bench, choiceOf, keptChoice } from '#site/state/bench.svelte.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 import { subjects } from './figures/subjects.ts';
 
@@ -41,23 +41,15 @@ export const bench = new Bench({
   inputs: starts,
   choices: {
     subject: { ...choiceOf('Subject', subjects, ['subject-depth', 'time-limit']), kept: true },
-    by: {
-      label: 'Sharp plane moved by',
-      kept: true,
-      options: {
-        rail: { label: 'moving the camera on a rail', fills: {} },
-        'focus-ring': { label: 'turning the focus ring', fills: {} },
-      },
-    },
-    shown: {
-      label: 'Picture of',
-      kept: true,
-      options: {
-        merged: { label: 'all frames taken, merged', fills: {} },
-        first: { label: 'the first frame alone', fills: {} },
-        middle: { label: 'a frame from the middle alone', fills: {} },
-      },
-    },
+    by: keptChoice('Sharp plane moved by', {
+      rail: 'moving the camera on a rail',
+      'focus-ring': 'turning the focus ring',
+    }),
+    shown: keptChoice('Picture of', {
+      merged: 'all frames taken, merged',
+      first: 'the first frame alone',
+      middle: 'a frame from the middle alone',
+    }),
     lens: choiceOf('Lens', lenses, ['focal-length', 'pupil-magnification']),
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'pixel-pitch']),
   },

@@ -189,6 +189,12 @@ function definedRange({ least, most }: InputPlan): Partial<Range> {
   return { ...(least === undefined ? {} : { least }), ...(most === undefined ? {} : { most }) };
 }
 
+/** A choice that fills no inputs and stays chosen: a subject, a way of doing things. The first is chosen at the start. */
+export function keptChoice(label: string, ways: Readonly<Record<string, string>>): ChoicePlan<never> {
+  const options = Object.entries(ways).map(([slug, words]) => [slug, { label: words, fills: {} }]);
+  return { label, kept: true, options: Object.fromEntries(options) as ChoicePlan<never>['options'] };
+}
+
 /** A choice among things of the crate that fills the inputs *names*. */
 export function choiceOf<Input extends QuantityName>(
   label: string,
