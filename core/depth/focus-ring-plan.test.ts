@@ -70,6 +70,14 @@ describe('focusRingPlan', () => {
     expect(frames[1]!.magnification).toBeLessThan(1);
   });
 
+  it('ends with a frame that has no end, where there is one on the way', () => {
+    const landscape = { ...stack, fNumber: 22, magnification: 0.1, subjectDepth: 1e7 };
+    const frames = focusRingPlan(landscape);
+    expect(frames.at(-1)!.far).toBe(Infinity);
+    expect(frames.slice(0, -1).every(({ far }) => far < landscape.subjectDepth)).toBe(true);
+    expect(frames.at(-1)!.near).toBeLessThan(frames.at(-2)!.far);
+  });
+
   it('refuses an overlap of 1, an endless subject, infinite depth and stacks without end, by name', () => {
     expect(() => focusRingPlan({ ...stack, overlap: 1 })).toThrow(/overlap is 1/);
     expect(() => focusRingPlan({ ...stack, subjectDepth: Infinity })).toThrow(OutOfRange);

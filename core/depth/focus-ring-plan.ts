@@ -24,7 +24,7 @@ export interface FocusRingStack {
   readonly overlap: number;
 }
 
-/** One frame. Places in mm along the axis, counted from the nearest part of the subject away from the lens. */
+/** One frame. Places in mm along the axis, counted from the nearest part of the subject away from the lens; `far` is Infinity where all behind is sharp. */
 export interface FocusedFrame {
   readonly magnification: number;
   readonly plane: number;
@@ -43,7 +43,7 @@ const closeness = 1e-14;
  *
  * @param stack see {@link FocusRingStack}
  * @returns the frames from near to far; the last reaches the far end of the subject or past it
- * @throws OutOfRange for what lies outside, for a frame of infinite depth, and for more than 10000 frames
+ * @throws OutOfRange for what lies outside, for a first frame of infinite depth, and for more than 10000 frames
  *
  * Assumes a lens that moves as a whole. One that focuses inside needs its maker's data. See [README](README.md#focusing-by-the-ring).
  */
@@ -52,8 +52,11 @@ export function focusRingPlan(stack: FocusRingStack): readonly FocusedFrame[] {
   requireOverlap(overlap);
   requirePositive('subject-depth', subjectDepth);
   const offset = nearLimit(seenAt(stack, magnification));
-  const frames = [frameAt(stack, 0, offset)];
-  for (let last = frames[0]!; last.far < subjectDepth * (1 - rounding); frames.push(last)) {
+  const first = frameAt(stack, 0, offset);
+  if (first.far === Infinity)
+    throw new OutOfRange('depth-of-field', Infinity, 'a finite depth: one frame shows all there is');
+  const frames = [first];
+  for (let last = first; last.far < subjectDepth * (1 - rounding); frames.push(last)) {
     if (frames.length === mostFrames) throw new OutOfRange('frame-count', Infinity, `at most ${mostFrames} frames`);
     last = frameFrom(stack, last.near + (last.far - last.near) * (1 - overlap), last, offset);
   }
@@ -74,15 +77,13 @@ function seenAfter(stack: FocusRingStack, step: number) {
 function frameAt(stack: FocusRingStack, step: number, offset: number): FocusedFrame {
   const seen = seenAfter(stack, step);
   const plane = offset + step;
-  const far = plane + farLimit(seen);
-  if (far === Infinity)
-    throw new OutOfRange('depth-of-field', Infinity, 'a finite depth: one frame shows all the rest');
-  return { magnification: seen.magnification, plane, near: plane - nearLimit(seen), far };
+  return { magnification: seen.magnification, plane, near: plane - nearLimit(seen), far: plane + farLimit(seen) };
 }
 
 /**
  * The frame whose near limit lies at *near*, closed in on by the Illinois rule of false position. A little within life size that place first
- * comes nearer as the lens is racked in, for the depth grows faster than the plane moves; then it goes away for good.
+ * comes nearer as the lens is racked in, for the depth grows faster than the plane moves; then it goes away for good, as far as the lens's
+ * hyperfocal distance: a frame sharp from there on is the last, wherever its near limit should have lain.
  */
 function frameFrom(stack: FocusRingStack, near: number, last: FocusedFrame, offset: number): FocusedFrame {
   const missing = (step: number) => near - (offset + step - nearLimit(seenAfter(stack, step)));
@@ -90,7 +91,9 @@ function frameFrom(stack: FocusRingStack, near: number, last: FocusedFrame, offs
   let high = low;
   for (let reach = low.missing; high.missing > 0; reach *= 2) {
     const step = low.step + reach;
-    high = { step, missing: missing(step) };
+    const frame = frameAt(stack, step, offset);
+    if (frame.far === Infinity && frame.near <= near) return frame;
+    high = { step, missing: near - frame.near };
   }
   let kept = 0;
   while (high.step - low.step > closeness * high.step && high.missing !== 0) {

@@ -65,6 +65,17 @@ describe('a stack on a focus ring', () => {
     expect(narrowestOf(views)).toBe(views[0]);
   });
 
+  it('goes by steps of its own where they are given, on the rail too', () => {
+    const steps = [0.3, 0.5, 0.4, 0.8];
+    for (const by of ['rail', 'focus-ring'] as const) {
+      const uneven = stackViews(view, { ...plan, frameStep: steps, by });
+      expect(uneven.map(({ focusHeight }) => Number(focusHeight.toFixed(9)))).toEqual([2, 1.7, 1.2, 0.8, 0]);
+      expect(uneven[4]!.magnification).toBeCloseTo(stackViews(view, { ...plan, by })[4]!.magnification, 12);
+    }
+    expect(() => stackViews(view, { ...plan, frameStep: [1, 1] })).toThrow('from each of the 5 frames to the next');
+    expect(() => stackViews(view, { ...plan, frameStep: [1, 1, 0, 1] })).toThrow(OutOfRange);
+  });
+
   it('takes the focal length from the view where none is given', () => {
     expect(stackViews(view, { ...plan, by: 'focus-ring', focalLength: 60 })[4]!.magnification).toEqual(
       closeTo(views[4]!.magnification, exact),

@@ -6,8 +6,11 @@ import type { View } from './picture.ts';
 export interface StackPlan {
   /** *n*, a whole number from 1 to 2000 */
   readonly frameCount: number;
-  /** *Δ*, of the sharp plane from one frame to the next, away from the lens, mm on the subject; above 0; one frame takes none */
-  readonly frameStep: number;
+  /**
+   * *Δ*, of the sharp plane from one frame to the next, away from the lens, mm on the subject; above 0; one frame takes none. Where the steps
+   * differ, one for each frame but the last.
+   */
+  readonly frameStep: number | readonly number[];
   /** Of the first sharp plane, mm in the scene; may lie above its highest place */
   readonly firstHeight: number;
   /** `rail`: the camera moves. `focus-ring`: it stands still and the lens moves as a whole. */
@@ -21,8 +24,8 @@ const mostFrames = 2000;
 /**
  * The camera of each frame of a stack, from near to far.
  *
- * By `rail` each frame is the first one with its sharp plane k Δ deeper: m and u stay. By `focus-ring` m + 1/m grows by k Δ/f, u by
- * f (1/m_k − 1/m), and N_w with P + m.
+ * By `rail` frame k is the first one with its sharp plane z_k deeper, k Δ or the sum of k steps: m and u stay. By `focus-ring` m + 1/m grows
+ * by z_k/f, u by f (1/m_k − 1/m), and N_w with P + m.
  *
  * @param view of the first frame; its focus height is the plan's
  * @param plan see {@link StackPlan}. Frames that are lost are left out of what comes back.
@@ -43,10 +46,9 @@ export function stackViews(view: View, plan: StackPlan): readonly View[] {
       frameCount,
       `a whole number of frames from 1 to ${mostFrames}; fewer frames with a larger step still work`,
     );
-  if (frameCount > 1) requirePositive('frame-step', frameStep);
+  const travels = travelsOf(frameCount, frameStep);
   const focusedAfter = by === 'rail' ? () => ({}) : racked(view, plan.focalLength ?? focalLengthOf(view));
-  return Array.from({ length: frameCount }, (_, index) => {
-    const travel = index === 0 ? 0 : index * frameStep;
+  return travels.map((travel, index) => {
     const focused = {
       ...view,
       focusHeight: firstHeight - travel,
@@ -56,13 +58,25 @@ export function stackViews(view: View, plan: StackPlan): readonly View[] {
     if (!(focused.entrancePupilDistance > travel))
       throw new OutOfRange(
         'frame-step',
-        frameStep,
+        travel - travels[index - 1]!,
         index === 1
           ? 'a step that keeps the lens off the subject; a smaller one still works'
           : `a step that keeps the lens off the subject; ${index} frames of it still work, or smaller steps`,
       );
     return focused;
   });
+}
+
+/** How far each sharp plane lies behind the first, mm. */
+function travelsOf(frameCount: number, frameStep: number | readonly number[]): readonly number[] {
+  if (typeof frameStep === 'number') {
+    if (frameCount > 1) requirePositive('frame-step', frameStep);
+    return Array.from({ length: frameCount }, (_, index) => (index === 0 ? 0 : index * frameStep));
+  }
+  if (frameStep.length !== frameCount - 1)
+    throw new OutOfRange('frame-step', frameStep.length, `a step from each of the ${frameCount} frames to the next`);
+  let travel = 0;
+  return [0, ...frameStep.map((step) => (travel += requirePositive('frame-step', step)))];
 }
 
 function focalLengthOf({ entrancePupilDistance, magnification, pupilMagnification }: View): number {

@@ -1,12 +1,13 @@
-import { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
+import { depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
 import { edgeShift, edgeShiftFormula } from '#core/depth/edge-shift.formula.ts';
 import { frameStep, frameStepFormula } from '#core/depth/frame-step.formula.ts';
-import { hiddenBand, hiddenBandFormula } from '#core/depth/hidden-band.formula.ts';
+import { hiddenBandFormula } from '#core/depth/hidden-band.formula.ts';
 import { scaleChangeOnRail, scaleChangeOnRailFormula } from '#core/depth/scale-change-on-rail.formula.ts';
 import { stackTravelFormula } from '#core/depth/stack-travel.formula.ts';
-import { effectiveFNumber, effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
+import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { imageWidth, imageWidthFormula } from '#core/gaussian/image-width.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+import { evaluateFormula } from '#core/quantity/formula.ts';
 
 const behindTheEdge = numberFamily({
   id: 'behind-the-edge',
@@ -18,12 +19,7 @@ const behindTheEdge = numberFamily({
     'entrance-pupil': draw.pick([5, 8, 10, 12.5, 20]),
     'entrance-pupil-distance': draw.pick([90, 100, 120, 150]),
   }),
-  answer: (given) =>
-    hiddenBand({
-      edgeHeight: given['edge-height'],
-      entrancePupil: given['entrance-pupil'],
-      entrancePupilDistance: given['entrance-pupil-distance'],
-    }),
+  answer: (given) => evaluateFormula(hiddenBandFormula, given),
   tolerance: { relative: 0.015, because: 'nearer than this the wrong distance would pass' },
   mistakes: [
     {
@@ -60,18 +56,9 @@ interface Lens {
   readonly 'circle-of-confusion': number;
   readonly overlap: number;
 }
-const worksAt = (given: Lens) =>
-  effectiveFNumber({
-    magnification: given.magnification,
-    fNumber: given['f-number'],
-    pupilMagnification: given['pupil-magnification'],
-  });
+const worksAt = (given: Lens) => evaluateFormula(effectiveFNumberFormula, given);
 const depthAt = (given: Lens, fNumber: number) =>
-  depthOfFieldCloseUp({
-    circleOfConfusion: given['circle-of-confusion'],
-    magnification: given.magnification,
-    effectiveFNumber: fNumber,
-  });
+  evaluateFormula(depthOfFieldCloseUpFormula, { ...given, 'effective-f-number': fNumber });
 
 const noSoftBand = numberFamily({
   id: 'no-soft-band',

@@ -1,17 +1,20 @@
 import { edgeShift } from '#core/depth/edge-shift.formula.ts';
 import { farLimit } from '#core/depth/far-limit.formula.ts';
-import { focusRingPlan } from '#core/depth/focus-ring-plan.ts';
+import { focusRingPlan, type FocusedFrame } from '#core/depth/focus-ring-plan.ts';
 import { framesInTime } from '#core/depth/frames-in-time.ts';
 import { nearLimit } from '#core/depth/near-limit.formula.ts';
 import { railPlan } from '#core/depth/rail-plan.ts';
+import { scaleBetweenFocusSettings } from '#core/depth/scale-between-focus-settings.ts';
 import { scaleChangeOnRail } from '#core/depth/scale-change-on-rail.formula.ts';
 import { stackTime } from '#core/depth/stack-time.formula.ts';
 import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
 import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.formula.ts';
 import { entrancePupil } from '#core/gaussian/entrance-pupil.formula.ts';
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { printQuantity } from '#core/quantity/print.ts';
-import { answerOr, type Answer } from '#site/state/answer.ts';
+import { answerOr, valueOf, type Answer } from '#site/state/answer.ts';
 import { Bench, choiceOf, keptChoice } from '#site/state/bench.svelte.ts';
+import type { Kept } from '#site/state/choice.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 import { subjects } from './figures/subjects.ts';
 
@@ -56,53 +59,50 @@ export const bench = new Bench({
   compute: stacking,
 });
 
-/** A stack of more frames is still counted, but not frame by frame on the ring. */
+/** A stack of more frames is still counted on the rail, but not frame by frame on the ring, and is not drawn. */
 export const mostOnRing = 400;
 
+type Givens = Readonly<Record<Given, number>>;
+
 /** The optics of the lesson, for the bench and for figures that ask what other numbers would do. */
-export function stacking(given: Readonly<Record<Given, number>>) {
-  const cone = coneOf(given);
-  const near = nearLimit(cone);
-  const far = farLimit(cone);
-  const depth = near + far;
-  const stack = far === Infinity ? oneForAll : onRail({ ...given, ...cone, near, far });
-  const count = stack['frame-count'];
-  const pace = {
-    exposureTime: given['exposure-time'],
-    settlingTime: given['settling-time'],
-    recyclingTime: given['recycling-time'],
-  };
-  const taken = Math.min(count, framesInTime(pace, given['time-limit']));
+export function stacking(given: Givens, { by }: Kept = {}) {
+  const seen = seenThrough(given);
+  const { near, far } = seen;
+  const isOne = far === Infinity;
+  const rail = isOne ? oneForAll : onRail(given, seen);
+  const ring = isOne ? oneForAll : onRing(given, rail['frame-count']);
+  const stack = by === 'focus-ring' ? ring : rail;
   return {
     ...stack,
-    'focus-ring.frame-count':
-      far === Infinity ? 1 : count > mostOnRing ? { words: 'not counted: too many' } : onRing(given),
-    'depth-of-field': depth < Infinity ? depth : { value: Infinity, words: '∞, no end' },
+    ...inTime(given, stack['frame-count']),
+    'focus-ring.frame-count': ring['frame-count'],
+    'depth-of-field': isOne ? { value: Infinity, words: '∞, no end' } : near + far,
     'near-limit': near,
-    'far-limit': far < Infinity ? far : { value: Infinity, words: '∞, no limit' },
-    'effective-f-number': cone.effectiveFNumber,
-    'entrance-pupil-distance': cone.entrancePupilDistance,
-    'stack-time': stackTime({ ...pace, frameCount: count }),
-    'in-time.frame-count':
-      taken < count
-        ? { value: taken, words: `${printQuantity('frame-count', taken)} of ${printQuantity('frame-count', count)}` }
-        : { value: taken, words: 'all of them' },
+    'far-limit': isOne ? { value: Infinity, words: '∞, no limit' } : far,
+    'effective-f-number': seen.effectiveFNumber,
+    'entrance-pupil-distance': seen.entrancePupilDistance,
   };
 }
 
-function coneOf(given: Readonly<Record<Given, number>>) {
-  const lens = {
+/** How the lens sees the first frame’s sharp plane, and how far before it and behind it that frame is sharp, mm. */
+function seenThrough(given: Givens) {
+  const lens = lensOf(given);
+  const cone = {
+    ...lens,
+    effectiveFNumber: effectiveFNumber(lens),
+    entrancePupil: entrancePupil(lens),
+    entrancePupilDistance: entrancePupilDistance(lens),
+  };
+  return { ...cone, near: nearLimit(cone), far: farLimit(cone) };
+}
+
+function lensOf(given: Givens) {
+  return {
     focalLength: given['focal-length'],
     fNumber: given['f-number'],
     magnification: given.magnification,
     pupilMagnification: given['pupil-magnification'],
-  };
-  return {
     circleOfConfusion: given['circle-of-confusion'],
-    magnification: given.magnification,
-    effectiveFNumber: effectiveFNumber(lens),
-    entrancePupil: entrancePupil(lens),
-    entrancePupilDistance: entrancePupilDistance(lens),
   };
 }
 
@@ -110,42 +110,84 @@ function coneOf(given: Readonly<Record<Given, number>>) {
 const none: Answer = { words: 'none: one frame shows it all' };
 const oneForAll = { 'frame-step': none, 'frame-count': 1, 'stack-travel': 0, 'scale-change': none, 'edge-shift': none };
 
-function onRail(given: Readonly<Record<Given, number>> & { near: number; far: number; entrancePupilDistance: number }) {
-  const plan = railPlan({
-    nearLimit: given.near,
-    farLimit: given.far,
-    subjectDepth: given['subject-depth'],
-    overlap: given.overlap,
-  });
+function railOf(given: Givens, { near, far }: { readonly near: number; readonly far: number }) {
+  const subject = { subjectDepth: given['subject-depth'], overlap: given.overlap };
+  return railPlan({ nearLimit: near, farLimit: far, ...subject });
+}
+
+function onRail(given: Givens, seen: ReturnType<typeof seenThrough>) {
+  const { frameStep, frameCount, travel } = railOf(given, seen);
   const change = answerOr('none: the subject would reach the lens', () =>
-    scaleChangeOnRail({ frameStep: plan.frameStep, entrancePupilDistance: given.entrancePupilDistance }),
+    scaleChangeOnRail({ frameStep, entrancePupilDistance: seen.entrancePupilDistance }),
   );
   return {
-    'frame-step': plan.frameStep,
-    'frame-count': plan.frameCount,
-    'stack-travel': plan.travel,
+    'frame-step': frameStep,
+    'frame-count': frameCount,
+    'stack-travel': travel,
     'scale-change': change,
-    'edge-shift':
-      typeof change === 'number'
-        ? edgeShift({ sensorWidth: given['sensor-width'], pixelPitch: given['pixel-pitch'], scaleChange: change })
-        : change,
+    'edge-shift': shiftOf(given, change),
   };
 }
 
-function ringStack(given: Readonly<Record<Given, number>>) {
-  return focusRingPlan({
-    focalLength: given['focal-length'],
-    fNumber: given['f-number'],
-    pupilMagnification: given['pupil-magnification'],
-    circleOfConfusion: given['circle-of-confusion'],
-    magnification: given.magnification,
-    subjectDepth: given['subject-depth'],
-    overlap: given.overlap,
-  });
+/** The stack on the focus ring, whose frames number some as many as *onRail*. The camera stands; the steps are as uneven as the depths. */
+function onRing(given: Givens, onRail: number) {
+  const frames = onRail > mostOnRing ? [] : ringFrames(given);
+  const [first, second] = frames;
+  if (!first) {
+    const no: Answer = { words: onRail > mostOnRing ? 'not counted: too many' : 'none: the ring cannot reach it' };
+    return { 'frame-step': no, 'frame-count': no, 'stack-travel': no, 'scale-change': no, 'edge-shift': no };
+  }
+  const stack = { 'frame-count': frames.length, 'stack-travel': still };
+  if (!second) return { ...stack, 'frame-step': none, 'scale-change': none, 'edge-shift': none };
+  const steps = stepsBetween(frames);
+  const [least, most] = [Math.min(...steps), Math.max(...steps)].map((step) => printQuantity('frame-step', step));
+  const change = answerOr('none: the lens would reach the subject', () =>
+    Math.abs(
+      scaleBetweenFocusSettings({
+        ...lensOf(given),
+        first: first.magnification,
+        second: second.magnification,
+      }) - 1,
+    ),
+  );
+  return {
+    ...stack,
+    'frame-step': { words: least === most ? least! : `${least} to ${most}` },
+    'scale-change': change,
+    'edge-shift': shiftOf(given, change),
+  };
 }
 
-function onRing(given: Readonly<Record<Given, number>>): Answer {
-  return answerOr('none: the ring cannot reach it', () => ringStack(given).length);
+const still: Answer = { value: 0, words: 'none: the camera stands still' };
+
+function shiftOf(given: Givens, change: Answer): Answer {
+  if (typeof change !== 'number') return change;
+  return edgeShift({ sensorWidth: given['sensor-width'], pixelPitch: given['pixel-pitch'], scaleChange: change });
+}
+
+/** How long the frames take and how many are finished by the deadline. */
+function inTime(given: Givens, frames: Answer) {
+  const count = valueOf(frames);
+  if (count === undefined) return { 'stack-time': frames, 'in-time.frame-count': frames };
+  const pace = {
+    exposureTime: given['exposure-time'],
+    settlingTime: given['settling-time'],
+    recyclingTime: given['recycling-time'],
+  };
+  const taken = Math.min(count, framesInTime(pace, given['time-limit']));
+  const words =
+    taken < count ? `${printQuantity('frame-count', taken)} of ${printQuantity('frame-count', count)}` : 'all of them';
+  return { 'stack-time': stackTime({ ...pace, frameCount: count }), 'in-time.frame-count': { value: taken, words } };
+}
+
+/** The frames on the focus ring; none where it cannot bring the sharp plane through the whole subject. */
+function ringFrames(given: Givens): readonly FocusedFrame[] {
+  try {
+    return focusRingPlan({ ...lensOf(given), subjectDepth: given['subject-depth'], overlap: given.overlap });
+  } catch (error) {
+    if (error instanceof OutOfRange) return [];
+    throw error;
+  }
 }
 
 /** A frame's sharp slab, mm from the nearest part of the subject. */
@@ -155,24 +197,22 @@ export interface Slab {
   readonly far: number;
 }
 
+/** How far the sharp plane goes from each frame to the next, mm. */
+export function stepsBetween(frames: readonly Slab[]): readonly number[] {
+  return frames.slice(1).map(({ plane }, index) => plane - frames[index]!.plane);
+}
+
 /** The slabs of the stack as it is taken, by rail or by ring; none where there are more than can be drawn, or no stack at all. */
-export function slabsOf(given: Readonly<Record<Given, number>>, by: string | undefined): readonly Slab[] {
-  const cone = coneOf(given);
-  const [near, far] = [nearLimit(cone), farLimit(cone)];
+export function slabsOf(given: Givens, by: string | undefined): readonly Slab[] {
+  const seen = seenThrough(given);
+  const { near, far } = seen;
   if (far === Infinity) return [];
-  const { frameCount, frameStep } = railPlan({
-    nearLimit: near,
-    farLimit: far,
-    subjectDepth: given['subject-depth'],
-    overlap: given.overlap,
-  });
+  const { frameCount, frameStep } = railOf(given, seen);
   if (frameCount > mostOnRing) return [];
-  if (by !== 'focus-ring')
-    return Array.from({ length: frameCount }, (_, index) => {
-      const plane = near + index * frameStep;
-      return { near: plane - near, plane, far: plane + far };
-    });
-  let frames: readonly Slab[] = [];
-  answerOr('', () => (frames = ringStack(given)).length);
-  return frames;
+  if (by === 'focus-ring')
+    return ringFrames(given).map((frame) => ({ ...frame, far: Math.min(frame.far, given['subject-depth']) }));
+  return Array.from({ length: frameCount }, (_, index) => {
+    const plane = near + index * frameStep;
+    return { near: plane - near, plane, far: plane + far };
+  });
 }

@@ -1,11 +1,12 @@
-import { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
-import { frameCount, frameCountFormula } from '#core/depth/frame-count.formula.ts';
+import { depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
+import { frameCountFormula } from '#core/depth/frame-count.formula.ts';
 import { frameStep, frameStepFormula } from '#core/depth/frame-step.formula.ts';
-import { framesBeforeDeadline, framesBeforeDeadlineFormula } from '#core/depth/frames-before-deadline.formula.ts';
-import { stackTime, stackTimeFormula } from '#core/depth/stack-time.formula.ts';
-import { subjectDepthOfTilt, subjectDepthOfTiltFormula } from '#core/depth/subject-depth-of-tilt.formula.ts';
-import { effectiveFNumber, effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
+import { framesBeforeDeadlineFormula } from '#core/depth/frames-before-deadline.formula.ts';
+import { stackTimeFormula } from '#core/depth/stack-time.formula.ts';
+import { subjectDepthOfTiltFormula } from '#core/depth/subject-depth-of-tilt.formula.ts';
+import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+import { evaluateFormula } from '#core/quantity/formula.ts';
 
 interface Lens {
   readonly magnification: number;
@@ -13,18 +14,9 @@ interface Lens {
   readonly 'pupil-magnification': number;
   readonly 'circle-of-confusion': number;
 }
-const worksAt = (given: Lens) =>
-  effectiveFNumber({
-    magnification: given.magnification,
-    fNumber: given['f-number'],
-    pupilMagnification: given['pupil-magnification'],
-  });
+const worksAt = (given: Lens) => evaluateFormula(effectiveFNumberFormula, given);
 const depthAt = (given: Lens, fNumber: number) =>
-  depthOfFieldCloseUp({
-    circleOfConfusion: given['circle-of-confusion'],
-    magnification: given.magnification,
-    effectiveFNumber: fNumber,
-  });
+  evaluateFormula(depthOfFieldCloseUpFormula, { ...given, 'effective-f-number': fNumber });
 
 const step = numberFamily({
   id: 'step-of-the-rail',
@@ -81,12 +73,7 @@ const howMany = numberFamily({
     'subject-depth': draw.pick([2, 3, 4, 5]),
     overlap: draw.pick([0.3, 0.35, 0.4]),
   }),
-  answer: (given) =>
-    frameCount({
-      depthOfField: given['depth-of-field'],
-      subjectDepth: given['subject-depth'],
-      overlap: given.overlap,
-    }),
+  answer: (given) => evaluateFormula(frameCountFormula, given),
   tolerance: { absolute: 0.4, because: 'frames are counted whole' },
   mistakes: [
     {
@@ -126,13 +113,7 @@ const howLong = numberFamily({
     'settling-time': draw.pick([2, 3, 4]),
     'recycling-time': draw.pick([1, 1.5]),
   }),
-  answer: (given) =>
-    stackTime({
-      frameCount: given['frame-count'],
-      exposureTime: given['exposure-time'],
-      settlingTime: given['settling-time'],
-      recyclingTime: given['recycling-time'],
-    }),
+  answer: (given) => evaluateFormula(stackTimeFormula, given),
   tolerance: { relative: 0.01, because: 'one wait more or less must show' },
   mistakes: [
     {
@@ -199,18 +180,10 @@ const deadline = numberFamily({
   ],
 });
 
-function inTime(given: {
-  'time-limit': number;
-  'exposure-time': number;
-  'settling-time': number;
-  'recycling-time': number;
-}): number {
-  return framesBeforeDeadline({
-    timeLimit: given['time-limit'],
-    exposureTime: given['exposure-time'],
-    settlingTime: given['settling-time'],
-    recyclingTime: given['recycling-time'],
-  });
+function inTime(
+  given: Readonly<Record<'time-limit' | 'exposure-time' | 'settling-time' | 'recycling-time', number>>,
+): number {
+  return evaluateFormula(framesBeforeDeadlineFormula, given);
 }
 
 const tilted = numberFamily({
@@ -222,7 +195,7 @@ const tilted = numberFamily({
     'subject-width': draw.pick([18, 22, 25, 30]),
     'subject-tilt': draw.pick([10, 15, 20, 25]) * (Math.PI / 180),
   }),
-  answer: (given) => subjectDepthOfTilt({ subjectWidth: given['subject-width'], subjectTilt: given['subject-tilt'] }),
+  answer: (given) => evaluateFormula(subjectDepthOfTiltFormula, given),
   tolerance: { relative: 0.01, because: 'a slope must not pass for a sine' },
   mistakes: [
     {

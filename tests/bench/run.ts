@@ -10,22 +10,22 @@ import { measurePages } from './measure-pages.ts';
 import { report } from './report.ts';
 import { writeResult } from './write-result.ts';
 
-const wanted = process.argv.slice(2);
-const isNamed = wanted.some((part) => part === 'core' || part === 'pages');
-const paths = wanted.filter((part) => part !== 'core' && part !== 'pages');
+const wanted = new Set(process.argv.slice(2));
+const [core, pages] = wanted.size === 0 ? [true, true] : [wanted.delete('core'), wanted.delete('pages')];
+const paths = [...wanted];
 
 const load = loadavg()[0] ?? 0;
 if (load > cpus().length / 2)
   process.stdout.write('This machine is busy with something else: the times below will mean little.\n');
 const machine = `${cpus().length} × ${cpus()[0]?.model.trim() ?? 'unknown processor'}, load ${load.toFixed(1)} at the start`;
 
-if (wanted.length === 0 || wanted.includes('core')) {
+if (core) {
   const text = coreReport(machine);
   process.stdout.write(`\n${text}\n`);
   await writeResult('core.md', text);
 }
 
-if (wanted.length === 0 || wanted.includes('pages') || !isNamed) {
+if (pages || paths.length > 0) {
   const results = { machine, ...(await measurePages(paths)) };
   const text = report(results);
   process.stdout.write(`\n${text}`);

@@ -18,9 +18,9 @@ const base = normalBase(process.env.BASE_PATH ?? '/');
 
 const gzipSize = (text: string | Buffer) => (text.length === 0 ? 0 : gzipSync(text, { level: 9 }).length);
 
-const sizeOfFiles = (files: Iterable<string>) => {
+const sizeOf = (texts: Iterable<string>) => {
   let total = 0;
-  for (const file of files) total += gzipSize(readFileSync(file));
+  for (const text of texts) total += gzipSize(text);
   return total;
 };
 
@@ -36,28 +36,29 @@ function named(text: string, extension: 'js' | 'css', folder: string): string[] 
 }
 
 /**
- * All modules that can be reached from *start*, by static and by dynamic imports: whatever a module names in quotes is followed.
+ * The texts of all modules that can be reached from *start*, by static and by dynamic imports: whatever a module names in quotes is followed.
  * The worker that keeps the site for use offline is registered by a computed name and is no part of the page.
  */
-function reachable(start: readonly string[]): Set<string> {
-  const found = new Set(start);
-  for (const file of found) {
-    for (const next of named(readFileSync(file, 'utf8'), 'js', dirname(file))) found.add(next);
+function reachable(start: readonly string[]): readonly string[] {
+  const files = new Set(start);
+  const texts: string[] = [];
+  for (const file of files) {
+    const text = readFileSync(file, 'utf8');
+    texts.push(text);
+    for (const next of named(text, 'js', dirname(file))) files.add(next);
   }
-  return found;
+  return texts;
 }
 
 export function weightOf(page: string): Weight {
   const html = readFileSync(fileOf(page), 'utf8');
   const inline = [...html.matchAll(/<script(?![^>]*\bsrc=)[^>]*>(.*?)<\/script>/gs)].map(([, code = '']) => code);
   const modules = reachable(named(html + inline.join('\n'), 'js', dirname(fileOf(page))));
-  const styles = new Set(
-    [html, ...[...modules].map((file) => readFileSync(file, 'utf8'))].flatMap((text) => named(text, 'css', dist)),
-  );
+  const styles = new Set([html, ...modules].flatMap((text) => named(text, 'css', dist)));
   return {
-    picture: [...modules].some((file) => readFileSync(file, 'utf8').includes('new Worker(')),
+    picture: modules.some((text) => text.includes('new Worker(')),
     html: gzipSize(html),
-    js: sizeOfFiles(modules) + gzipSize(inline.join('\n')),
-    css: sizeOfFiles(styles),
+    js: sizeOf(modules) + gzipSize(inline.join('\n')),
+    css: sizeOf([...styles].map((file) => readFileSync(file, 'utf8'))),
   };
 }

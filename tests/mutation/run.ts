@@ -5,7 +5,7 @@
  * Words are left out of it: nobody tests that a message reads as it does, and TeX is held to its function by a test of its own.
  */
 import { Stryker } from '@stryker-mutator/core';
-import { existsSync, globSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, globSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { format } from 'prettier';
 import { root } from '../support/run.ts';
@@ -44,7 +44,7 @@ for (const topic of wanted.length > 0 ? wanted : all) {
     timeoutMS: 10_000,
     reporters: ['clear-text', 'progress-append-only'],
     clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
-    tempDirName: 'test-results/mutation',
+    tempDirName: 'coverage/mutation',
     allowConsoleColors: false,
     checkers: [],
   });
@@ -55,7 +55,6 @@ for (const topic of wanted.length > 0 ? wanted : all) {
     survived: count('Survived', 'NoCoverage'),
     at: new Date().toISOString().slice(0, 10),
   };
-  mkdirSync(join(root, 'tests/mutation'), { recursive: true });
   writeFileSync(resultsFile, await format(JSON.stringify(results), { parser: 'json' }));
 }
 

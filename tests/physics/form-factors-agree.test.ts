@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ballIlluminance } from '#core/light/ball-illuminance.ts';
-import { illuminanceFromDisc } from '#core/exposure/illuminance-from-disc.formula.ts';
 import { discIlluminance } from '#core/light/disc-illuminance.ts';
 import { cornersOf, isBefore, sourceAxes, type DiscSource, type RectangleSource } from '#core/light/flat-source.ts';
 import { illuminanceFrom } from '#core/light/illuminance-from.ts';
@@ -90,12 +89,6 @@ describe('a disc in closed form', () => {
       }),
       { seed: 5, numRuns: 60 },
     );
-  });
-
-  it('is the formula that lessons teach where the disc is faced on its axis', () => {
-    const disc: DiscSource = { shape: 'disc', sourceSize: 80, luminance: 1, centre: [0, 0, 60], facing: [0, 0, -1] };
-    const taught = illuminanceFromDisc({ luminance: 1, sourceSize: 80, flashDistance: 60 });
-    expect(discIlluminance(disc, { point: origin, normal: [0, 0, 1] })).toBeCloseTo(taught, 12);
   });
 
   it('is the integral to nine digits where nothing is cut and the disc is not near', () => {

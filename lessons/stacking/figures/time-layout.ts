@@ -2,6 +2,7 @@ import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 
 /** When the frames of a stack are taken, s. */
 export interface TimeState {
+  /** 0 where there is no stack to take. */
   readonly frameCount: number;
   readonly taken: number;
   readonly exposureTime: number;
@@ -19,8 +20,10 @@ export function timeLayout(state: TimeState, box: SheetBox, heldSpan?: number) {
   const { text, width } = box;
   const left = 1.2 * text;
   const room = width - 2.4 * text;
+  const toDeadline = 1.15 * state.timeLimit;
   // A deadline far beyond the stack would leave nothing of it to see.
-  const span = heldSpan ?? Math.max(1.08 * state.stackTime, Math.min(1.15 * state.timeLimit, 4 * state.stackTime));
+  const toBoth = Math.max(1.08 * state.stackTime, Math.min(toDeadline, 4 * state.stackTime));
+  const span = heldSpan ?? (state.frameCount > 0 ? toBoth : toDeadline);
   const perSecond = room / span;
   const x = (time: number) => left + time * perSecond;
   const top = 3.2 * text;

@@ -46,6 +46,22 @@ beforeEach(() => vi.useFakeTimers());
 afterEach(() => vi.useRealTimers());
 
 describe('a developer', () => {
+  test('does not make the same picture twice, but anew when asked again, or after none was wanted', () => {
+    const { developer, orders, done } = workshop();
+    expect(developer.order(job(1))).toBe(true);
+    done();
+    expect(developer.order(job(1))).toBe(false);
+    expect(orders).toHaveLength(1);
+    developer.stop();
+    developer.again();
+    expect(orders.at(-1)).toMatchObject({ job: job(1), fineness: sketch });
+    done();
+    expect(developer.order(undefined)).toBe(true);
+    expect(orders.at(-1)).not.toHaveProperty('job');
+    expect(developer.order(job(1))).toBe(true);
+    expect(orders.at(-1)).toMatchObject({ job: job(1), fineness: sketch });
+  });
+
   test('sends for a sketch at once and for the fine picture when the hand has rested', () => {
     const { developer, orders, done, told } = workshop();
     developer.order(job(1));

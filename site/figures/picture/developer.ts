@@ -48,6 +48,8 @@ export class Developer {
   readonly #pause: number;
   #shop: Shop | undefined;
   #wanted: PictureJob | undefined;
+  /** The last job ordered, to tell it from another. */
+  #ordered: string | undefined;
   #id = 0;
   #busy: { readonly job: PictureJob; readonly fineness: Fineness } | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
@@ -58,11 +60,21 @@ export class Developer {
     this.#pause = pause;
   }
 
-  /** *job* is wanted now, whatever was before. */
-  order(job: PictureJob): void {
+  /** *job* is wanted now, or no picture at all. Says whether that is another than before: the same one is not made twice. */
+  order(job: PictureJob | undefined): boolean {
+    const ordered = job && JSON.stringify(job);
+    if (ordered === this.#ordered) return false;
+    this.#ordered = ordered;
     this.#wanted = job;
+    if (job) this.again();
+    else this.stop();
+    return true;
+  }
+
+  /** What was ordered last is wanted after all. */
+  again(): void {
     clearTimeout(this.#timer);
-    if (this.#busy?.fineness !== sketch) this.#send(sketch);
+    if (this.#wanted && this.#busy?.fineness !== sketch) this.#send(sketch);
   }
 
   /** Leaves off what is being made; the picture there stays. */

@@ -1,7 +1,7 @@
 /** Several frames of one job, as plain data. Depths are counted from the deepest place of the subject, mm towards the camera. */
 export interface StackJob {
-  /** Between the sharp planes of neighbouring frames, mm on the subject. */
-  readonly frameStep: number;
+  /** Between the sharp planes of neighbouring frames, mm on the subject; where the steps differ, one for each frame but the last. */
+  readonly frameStep: number | readonly number[];
   readonly frameCount: number;
   /** Height of the first frame's sharp plane; the others follow, deeper and deeper. */
   readonly firstHeight: number;

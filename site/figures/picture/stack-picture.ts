@@ -15,7 +15,7 @@ export interface StackPicture extends Optics, Omit<StackJob, 'frameStep' | 'firs
   readonly pixelPitch: number;
   readonly nearLimit: number;
   /** undefined where one frame shows it all. */
-  readonly frameStep: number | undefined;
+  readonly frameStep: StackJob['frameStep'] | undefined;
 }
 
 /**
