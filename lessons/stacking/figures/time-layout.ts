@@ -27,7 +27,7 @@ export function timeLayout(state: TimeState, box: SheetBox, heldSpan?: number) {
   const perSecond = room / span;
   const x = (time: number) => left + time * perSecond;
   const top = 3.2 * text;
-  const bottom = box.height - 4.6 * text;
+  const bottom = box.height - 6 * text;
   const barTop = top + 0.25 * (bottom - top);
   const bar = (index: number) => {
     const from = x(index * (state.exposureTime + state.wait));
