@@ -59,7 +59,7 @@ export interface Subject {
   readonly scene: (options: SceneOptions) => Scene;
 }
 
-/** A subject made of these surfaces, front ones first; its scene is refused on a grid that is none. */
+/** A subject made of these surfaces, front ones first, each hidden where it dips behind a later one; its scene is refused on a grid that is none. */
 export function subjectFrom({
   surfaces,
   ...subject
@@ -69,9 +69,22 @@ export function subjectFrom({
     scene(options) {
       requireSceneOptions(options);
       const { columns, rows, pitch } = options;
-      return { columns, rows, pitch, depth: subject.depth, surfaces: surfaces(options) };
+      return { columns, rows, pitch, depth: subject.depth, surfaces: surfaced(surfaces(options)) };
     },
   };
+}
+
+/** Takes away, in place, what of the front surfaces lies below a later one: a bristle's root within the head it grows from. */
+function surfaced(surfaces: readonly Surface[]): readonly Surface[] {
+  for (const [index, { height, coverage }] of surfaces.entries()) {
+    for (const later of surfaces.slice(index + 1)) {
+      for (let at = 0; at < coverage.length; at++) {
+        if (coverage[at]! > 0 && later.coverage[at]! > 0 && height[at]! < later.height[at]!)
+          coverage[at] = coverage[at]! * (1 - later.coverage[at]!);
+      }
+    }
+  }
+  return surfaces;
 }
 
 /** More samples than that in a row or column would take a browser's memory. */

@@ -61,8 +61,20 @@ describe.each(subjects.map((subject) => [subject.slug, subject] as const))('%s',
     expect(Math.max(...heights) - Math.min(...heights)).toBeGreaterThan(0.6 * subject.depth);
   });
 
-  it('is the same for the same seed', () => {
+  it('is the same for the same seed, another for another', () => {
     expect(seen(subject.scene(grid(subject.width)))).toEqual(seen(scene));
+    expect(seen(subject.scene({ ...grid(subject.width), seed: 2 }))).not.toEqual(seen(scene));
+  });
+
+  it('has no front surface lie below a later one that hides it', () => {
+    for (const [index, front] of scene.surfaces.entries()) {
+      for (const later of scene.surfaces.slice(index + 1)) {
+        const below = front.height.filter(
+          (height, at) => front.coverage[at]! > 0 && later.coverage[at] === 1 && height < later.height[at]!,
+        );
+        expect(below).toHaveLength(0);
+      }
+    }
   });
 
   it('is the same subject on another grid: means over four samples agree with a coarser one', () => {

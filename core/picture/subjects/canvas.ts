@@ -54,6 +54,14 @@ export function within(distance: number, pitch: number): number {
   return share <= 0 ? 0 : share >= 1 ? 1 : share;
 }
 
+/**
+ * How much of a sample a straight stroke covers that reaches *half* to each side of its middle line, *distance* away, mm. What the samples
+ * across it cover together is its width, however much thinner than a sample it is.
+ */
+export function stroke(distance: number, half: number, pitch: number): number {
+  return within(distance - half, pitch) - within(distance + half, pitch);
+}
+
 /** 0 below *from*, 1 above *to*, smooth between. */
 export function ramp(from: number, to: number, value: number): number {
   const share = Math.min(1, Math.max(0, (value - from) / (to - from)));

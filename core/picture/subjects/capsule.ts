@@ -16,7 +16,8 @@ export interface Capsule {
 }
 
 /**
- * Lays a rod over a surface in place: it is the surface where it is nearer to the camera, and thin rods cover less than a sample.
+ * Lays a rod over a surface in place. Rods thinner than a sample cover part of it, and what is behind shows beside them; the height is that of
+ * the one which shows most.
  *
  * Height along the axis plus what the roundness adds; exact where the rod is not steep.
  */
@@ -60,16 +61,22 @@ export function layCapsule(
       if (coverage === 0) continue;
       const bulge = Math.sqrt(Math.max(0, radius * radius - off * off));
       const height = from[2] + along * (to[2] - from[2]) + bulge;
-      if (surface.coverage[at]! > 0 && height < surface.height[at]! && coverage <= surface.coverage[at]!) continue;
+      const before = surface.coverage[at]!;
+      const isBehind = before > 0 && height < surface.height[at]!;
+      const shown = isBehind ? coverage * (1 - before) : coverage;
+      if (shown === 0) continue;
+      const total = before + coverage - before * coverage;
+      const share = shown / total;
       const normal: Direction =
         off > radius ? [offX / off, offY / off, 0] : [offX / radius, offY / radius, bulge / radius];
       const shade = roundShade(normal, light);
       const glint = gloss === 0 ? 0 : gloss * mirrored(normal, light, lighting.angularSize, 0.6);
-      surface.albedo[at] = colour[0] * shade + glint;
-      surface.albedo[size + at] = colour[1] * shade + glint;
-      surface.albedo[2 * size + at] = colour[2] * shade + glint;
-      surface.height[at] = height;
-      surface.coverage[at] = Math.max(surface.coverage[at]!, coverage);
+      for (let plane = 0; plane < 3; plane++) {
+        const there = plane * size + at;
+        surface.albedo[there] = share * (colour[plane]! * shade + glint) + (1 - share) * surface.albedo[there]!;
+      }
+      if (share >= 0.5) surface.height[at] = height;
+      surface.coverage[at] = total;
     }
   }
 }

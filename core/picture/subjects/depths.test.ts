@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { subjectOf } from '../subjects.ts';
+import { heightOfLeaf } from './bay-leaf.ts';
 import { heightOfDish } from './drawing-pin.ts';
 import { seenThroughDrop } from './drop-on-wire.ts';
 import { heightOfPlane } from './frost-crystal.ts';
+import { heightOfHead } from './hoverfly-head.ts';
 import { heightOfScale } from './slanted-scale.ts';
 import { heightOfPaper } from './stamp.ts';
 
@@ -33,6 +35,28 @@ describe('depths are known in closed form', () => {
 
   it('the stamp’s paper curls up at its sides', () => {
     for (const { value, x } of heights('stamp', 0)) expect(value).toBeCloseTo(heightOfPaper(x), 5);
+  });
+
+  it('the leaf is folded and arched, its veins a tenth of a millimetre higher at most', () => {
+    const above = heights('bay-leaf', 1).map(({ value, x, y }) => value - heightOfLeaf(x, y));
+    expect(Math.min(...above)).toBeCloseTo(0, 5);
+    expect(Math.max(...above)).toBeCloseTo(0.1, 2);
+  });
+
+  it('the hoverfly’s head is made of ellipsoids, the nearest of them seen', () => {
+    for (const { value, x, y } of heights('hoverfly-head', 1)) expect(value).toBeCloseTo(heightOfHead(x, y), 5);
+  });
+
+  it('the drop is a sphere', () => {
+    const drop = heights('drop-on-wire', 1);
+    expect(drop.length).toBeGreaterThan(500);
+    for (const { value, x, y } of drop) expect(Math.hypot(x, y - 0.95, value - 10.7)).toBeCloseTo(1.25, 4);
+  });
+
+  it('the wire rises from left to right, and is as round as it is thick', () => {
+    const above = heights('drop-on-wire', 0).map(({ value, x }) => value - (9.6 + (1.8 * (x + 20)) / 40));
+    expect(Math.min(...above)).toBeGreaterThan(-0.03);
+    expect(Math.max(...above)).toBeLessThan(0.25);
   });
 
   it('the crystal’s rods lie in one plane, but for their own thickness', () => {

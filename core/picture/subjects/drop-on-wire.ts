@@ -14,17 +14,19 @@ const water = 1.333;
 /** Writes the colour of a place, mm. */
 type Flower = (x: number, y: number, out: [number, number, number]) => void;
 
-/** A flower far behind: its petals around a yellow middle, on green. Seen straight, and once more in the drop. */
+/** A flower far behind: petals around a yellow middle, longest above, and a stem below, on green. Seen straight, and once more in the drop. */
 function flower(pitch: number, seed: number): Flower {
   const [crease, blades] = [grain(0.8, pitch, seed), grain(3, pitch, seed + 2)];
   return (x, y, out) => {
     const off = Math.hypot(x, y);
     const turn = Math.atan2(y, x);
-    const reach = 5.2 + 1.5 * Math.cos(7 * turn) * Math.sign(Math.cos(3.5 * turn)) ** 2;
+    const reach =
+      (5.2 + 1.5 * Math.cos(7 * turn) * Math.sign(Math.cos(3.5 * turn)) ** 2) * (1 - (0.3 * y) / (off || 1));
     const petal = ramp(reach + 0.15, reach - 0.15, off);
     const heart = ramp(1.9, 1.7, off);
     const fold = 0.8 + 0.2 * Math.cos(14 * turn) + 0.1 * crease(x, y);
-    const grass = 0.7 + 0.6 * blades(0.4 * x, y);
+    const stem = y > 0 ? ramp(0.75, 0.55, Math.abs(x - 0.04 * y * y)) : 0;
+    const grass = 0.7 + 0.6 * blades(0.4 * x, y) + 1.6 * stem;
     const mix = (back: number, leaf: number, core: number) =>
       (back * (1 - petal) + leaf * petal) * (1 - heart) + core * heart;
     out[0] = mix(0.07 * grass, 0.75 * fold, 0.7);

@@ -48,7 +48,13 @@ function crystal(options: SceneOptions): Surface {
     lay(on(0.32, 0), on(0.32 * Math.cos(Math.PI / 3), 0.32 * Math.sin(Math.PI / 3)), [0.05, 0.05]);
     lay(on(0.52, 0), on(0.52 * Math.cos(Math.PI / 3), 0.52 * Math.sin(Math.PI / 3)), [0.035, 0.035]);
   }
-  layCapsule(surface, options, { from: place(0, 0), to: place(0.001, 0), radii: [0.2, 0.2], colour: ice, gloss: 0.9 });
+  layCapsule(surface, options, {
+    from: place(0, 0),
+    to: place(0.001, 0),
+    radii: [0.12, 0.12],
+    colour: ice,
+    gloss: 0.9,
+  });
   return surface;
 }
 

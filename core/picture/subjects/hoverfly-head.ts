@@ -1,9 +1,10 @@
-import { subjectFrom, usualLighting, type Lighting, type SceneOptions, type Surface } from '../scene.ts';
-import { emptySurface, kept, painted, ramp, within, type Sample } from './canvas.ts';
+import { subjectFrom, usualLighting, type SceneOptions, type Surface } from '../scene.ts';
+import { emptySurface, painted, ramp, within } from './canvas.ts';
 import { layCapsule, type Capsule } from './capsule.ts';
 import { heightOfEllipsoid, inside, normalOf, outlineOf, type Ellipsoid } from './ellipsoid.ts';
+import { paintEye } from './hoverfly-eye.ts';
 import { grain, sequence } from './noise.ts';
-import { lightFrom, lit, mirrored, roundShade, type Direction } from './shade.ts';
+import { lightFrom, lit, roundShade } from './shade.ts';
 
 const depth = 2.6;
 
@@ -15,30 +16,10 @@ const face: Ellipsoid = { middle: [0, 0.28, 0.95], axes: [0.5, 0.95, 0.78] };
 const brow: Ellipsoid = { middle: [0, -0.72, 0.85], axes: [0.42, 0.5, 0.62] };
 const shoulders: Ellipsoid = { middle: [0, -0.75, -0.35], axes: [1.75, 1.35, 0.95] };
 
-/** Six-sided facets over a round eye: dark seams between them, as far as the grid can show them. */
-function facet(u: number, v: number, period: number): number {
-  const turns = (2 * Math.PI) / period;
-  const [along, aside] = [0.5 * u, (Math.sqrt(3) / 2) * v];
-  return (Math.cos(turns * u) + Math.cos(turns * (along + aside)) + Math.cos(turns * (aside - along))) / 3;
-}
-
-/** What an eye is painted for: how fine the grid is, and where the light stands. */
-interface Sight {
-  readonly pitch: number;
-  readonly lighting: Lighting;
-  readonly light: Direction;
-}
-
-function paintEye(eye: Ellipsoid, x: number, y: number, { pitch, lighting, light }: Sight, sample: Sample): void {
-  const normal = normalOf(eye, x, y);
-  const seams = kept(0.045, pitch);
-  const pattern = seams === 0 ? 0 : seams * facet(normal[0] * eye.axes[0], normal[1] * eye.axes[1], 0.045);
-  const band = 0.5 + 0.5 * Math.cos(9 * normal[1] + 1.5 * normal[0]);
-  const shade = roundShade(normal, light) * (0.75 + 0.3 * pattern);
-  const glint = 1.5 * mirrored(normal, light, lighting.angularSize, 0.05) + 0.08 * mirrored(normal, light, 1.6, 0.8);
-  sample.red = (0.3 + 0.12 * band) * shade + glint;
-  sample.green = (0.085 + 0.03 * band) * shade + glint;
-  sample.blue = 0.05 * shade + glint;
+/** The height of whatever of the head is nearest to the camera, mm; where there is none of it, that of the brow's outline. */
+export function heightOfHead(x: number, y: number): number {
+  const here = [...eyes, face, brow].filter((part) => inside(part, x, y) > 0);
+  return Math.max(brow.middle[2], ...here.map((part) => heightOfEllipsoid(part, x, y)));
 }
 
 /** The head with its eyes, one surface: whatever is nearest to the camera, down to the shoulders behind. */
@@ -101,15 +82,17 @@ function overhanging(options: SceneOptions): Surface {
   const next = sequence(options.seed + 31);
   const lay = (rod: Capsule) => layCapsule(surface, options, rod);
   const dark = [0.05, 0.035, 0.02] as const;
-  for (let index = 0; index < 70; index++) {
+  for (let index = 0; index < 120; index++) {
     const around = (next() - 0.5) * 5.4;
-    const out = 0.75 + 0.35 * next();
-    const [x, y] = [0.5 * Math.sin(around) * out, -0.55 - 0.55 * Math.cos(around) * out];
+    const off = 0.75 + 0.35 * next();
+    const [x, y] = [0.5 * Math.sin(around) * off, -0.55 - 0.55 * Math.cos(around) * off];
     const length = 0.16 + 0.2 * next();
-    const z = 1 + 0.4 * next();
+    const [up, out] = [0.25 + 0.4 * next(), 0.6 + 0.5 * next()];
+    if (eyes.some((eye) => inside(eye, x, y) > 0.1)) continue;
+    const root = heightOfHead(x, y);
     lay({
-      from: [x, y, z],
-      to: [x * (1 + length), y - length * (0.6 + 0.5 * next()), z + 0.1 + 0.2 * next()],
+      from: [x, y, root],
+      to: [x * (1 + length), y - length * out, root + up],
       radii: [0.008, 0.002],
       colour: [0.4, 0.3, 0.1],
       gloss: 0.2,
@@ -118,8 +101,8 @@ function overhanging(options: SceneOptions): Surface {
   for (let index = 0; index < 40; index++) {
     const [x, y] = [(next() - 0.5) * 0.8, 0.5 + 0.6 * next()];
     lay({
-      from: [x, y, 1.35],
-      to: [x * 1.25, y + 0.12 + 0.1 * next(), 1.6 + 0.1 * next()],
+      from: [x, y, heightOfHead(x, y)],
+      to: [x * 1.25, y + 0.12 + 0.1 * next(), heightOfHead(x, y) + 0.15 + 0.1 * next()],
       radii: [0.006, 0.002],
       colour: [0.55, 0.45, 0.25],
     });

@@ -1,5 +1,5 @@
 import { subjectFrom, type SceneOptions, type Surface } from '../scene.ts';
-import { kept, painted, within } from './canvas.ts';
+import { kept, painted, stroke } from './canvas.ts';
 import { distanceToText } from './digits.ts';
 import { grain } from './noise.ts';
 import { lit } from './shade.ts';
@@ -37,7 +37,9 @@ function fineness(x: number, y: number, pitch: number): number {
   }
   if (x > -10.5 && x < -7.5) {
     const dots = Math.cos((2 * Math.PI * x) / 0.5) * Math.cos((2 * Math.PI * y) / 0.5);
-    return kept(0.5, pitch) * Math.max(0, dots);
+    // On a grid too coarse for dots their mean is left, half of (2/π)².
+    const left = kept(0.5, pitch);
+    return left * Math.max(0, dots) + (1 - left) * (2 / Math.PI ** 2);
   }
   return 0;
 }
@@ -46,7 +48,7 @@ function plate(options: SceneOptions): Surface {
   const { pitch, seed } = options;
   const brushed = grain(0.5, pitch, seed);
   const metal = painted(options, (x, y, sample) => {
-    const ink = Math.max(within(distanceToMarks(x, y) - line, Math.max(pitch, 0.01)), fineness(x, y, pitch));
+    const ink = Math.max(stroke(distanceToMarks(x, y), line, Math.max(pitch, 0.01)), fineness(x, y, pitch));
     const bare = 0.74 + 0.06 * brushed(x / 6, y);
     const left = 1 - 0.93 * ink;
     sample.red = bare * left;

@@ -1,5 +1,5 @@
 import { subjectFrom, type SceneOptions, type Surface } from '../scene.ts';
-import { kept, painted, ramp, within } from './canvas.ts';
+import { kept, painted, ramp, stroke, within } from './canvas.ts';
 import { distanceToText } from './digits.ts';
 import { grain } from './noise.ts';
 import { lit } from './shade.ts';
@@ -40,16 +40,17 @@ function engraved(x: number, y: number, pitch: number): number {
   const [w, h] = [width / 2 - 2.3, height / 2 - 2.3];
   if (Math.abs(x) > w || Math.abs(y) > h) {
     const frame = Math.max(Math.abs(x) - w, Math.abs(y) - h);
-    return Math.max(within(Math.abs(frame - 0.25) - 0.07, pitch), within(Math.abs(frame - 0.6) - 0.04, pitch));
+    return Math.max(stroke(Math.abs(frame - 0.25), 0.07, pitch), stroke(Math.abs(frame - 0.6), 0.04, pitch));
   }
   const size = 0.42;
   const value = size * distanceToText('25', (x - 7.2) / size, (y - 4.4) / size);
-  if (value < 0.5) return within(value - 0.16, pitch);
+  if (value < 0.5) return stroke(value, 0.16, pitch);
   const dark = Math.min(0.95, Math.max(0, tone(x, y)));
   const period = 0.24;
   const wave = y + 0.12 * Math.sin(0.9 * x) + 0.05 * Math.sin(2.3 * x + 1);
   const off = Math.abs(wave / period - Math.round(wave / period)) * period;
-  const line = within(off - (dark * period) / 2, Math.max(pitch, 0.012));
+  const [half, grid] = [(dark * period) / 2, Math.max(pitch, 0.012)];
+  const line = stroke(off, half, grid) + stroke(period - off, half, grid);
   const fine = kept(period, pitch);
   return fine * line + (1 - fine) * dark;
 }
