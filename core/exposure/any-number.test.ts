@@ -79,7 +79,11 @@ const functions: Readonly<Record<string, (values: Given) => unknown>> = {
   combinedMotionBlur: ({ sway, step }) => combinedMotionBlur([sway, step]),
   exposureTimeOfTimeValue: ({ lightLoss }) => exposureTimeOfTimeValue(lightLoss),
   fNumberOfApertureValue: ({ lightLoss }) => fNumberOfApertureValue(lightLoss),
-  focusRingPlan: (values) => focusRingPlan({ ...values, overlap: Math.min(0.5, values.overlap) }),
+  focusRingPlan: (values) => {
+    const frames = focusRingPlan({ ...values, overlap: Math.min(0.5, values.overlap) });
+    // The last one may have no end.
+    return frames.map(({ far, ...frame }, index) => (index < frames.length - 1 ? { ...frame, far } : frame));
+  },
   framesForChance: (values) => framesForChance(values.share, 0.95),
   framesInTime: (values) => framesInTime(values, values.timeLimit),
   framesLost: (values) => framesLost(values, values),
