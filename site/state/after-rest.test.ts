@@ -36,3 +36,18 @@ test('does not act once stopped', () => {
   vi.advanceTimersByTime(1000);
   expect(act).not.toHaveBeenCalled();
 });
+
+test('does what there is to do piece by piece, and all of it anew when a hand comes back between', () => {
+  const [first, second] = [vi.fn(), vi.fn()];
+  const rest = afterRest(200, first, second);
+  rest.call();
+  vi.advanceTimersByTime(200);
+  expect(first).toHaveBeenCalledTimes(1);
+  expect(second).not.toHaveBeenCalled();
+  rest.call();
+  vi.advanceTimersByTime(100);
+  expect(second).not.toHaveBeenCalled();
+  vi.advanceTimersByTime(1000);
+  expect(first).toHaveBeenCalledTimes(2);
+  expect(second).toHaveBeenCalledTimes(1);
+});

@@ -28,7 +28,7 @@ export interface Fineness {
 }
 
 /** While the hand moves; there at once. */
-export const sketch: Fineness = { coarseness: 4, slices: 10 };
+export const sketch: Fineness = { coarseness: 5, slices: 9 };
 /** When the hand rests. */
 export const finished: Fineness = { coarseness: 1, slices: 32 };
 
