@@ -63,7 +63,7 @@ export async function slowPage(browser: Browser, open: (page: Page) => Promise<u
 }
 
 /** Where a hand can take hold of it: the point of it nearest its middle over which nothing else lies. */
-async function holdOf(handle: Locator): Promise<{ x: number; y: number; width: number }> {
+export async function holdOf(handle: Locator): Promise<{ x: number; y: number; width: number }> {
   await handle.scrollIntoViewIfNeeded();
   return handle.evaluate((element) => {
     const { left, top, width, height } = element.getBoundingClientRect();
@@ -82,7 +82,7 @@ const valueOf = (handle: Locator) =>
   handle.evaluate((element) => (element instanceof HTMLInputElement ? element.value : element.ariaValueNow));
 
 /** The browser's own mouse: the test library's would run a script of its own in the page at every movement, and time it too. */
-async function handOn(page: Page) {
+export async function handOn(page: Page) {
   const session = await page.context().newCDPSession(page);
   return (
     type: 'mouseMoved' | 'mousePressed' | 'mouseReleased',

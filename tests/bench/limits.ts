@@ -6,6 +6,8 @@ export const limits = {
   firstVisit: 200_000,
   /** Milliseconds a page may work on one movement at the slowed-down pace: one frame at 60 Hz. */
   work: 1000 / 60,
+  /** Milliseconds a page with a picture may be busy with one thing at full speed, where the picture comes in. */
+  blocked: 16,
   /** How many times the bare page's time a page may take from movement to frame. */
   ratio: 1.5,
 } as const;

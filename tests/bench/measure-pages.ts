@@ -4,6 +4,7 @@ import { listen } from '../support/listen.ts';
 import { normalBase, staticServer } from '../support/static-server.ts';
 import { builtPages, dist, lessonPages } from './built.ts';
 import { firstVisit } from './first-visit.ts';
+import { picturePage, type PicturePage } from './picture-page.ts';
 import type { LessonResult, PageResult, Results } from './report.ts';
 import { responsivenessOf } from './responsiveness.ts';
 import { weightOf } from './weight.ts';
@@ -34,8 +35,14 @@ export async function measurePages(wanted: readonly string[]): Promise<Omit<Resu
     process.stdout.write(`dragging on /${page}\n`);
     lessonResults.push({ page, handles: await responsivenessOf(browser, address + page) });
   }
+  const pictureResults: PicturePage[] = [];
+  for (const { page, lesson, weight } of pageResults) {
+    if (!lesson || !weight.picture) continue;
+    process.stdout.write(`pictures of /${page}\n`);
+    pictureResults.push(await picturePage(browser, address + page, page));
+  }
   const version = `Chromium ${browser.version()}`;
   await browser.close();
   server.close();
-  return { browser: version, pages: pageResults, lessons: lessonResults };
+  return { browser: version, pages: pageResults, lessons: lessonResults, pictures: pictureResults };
 }

@@ -17,7 +17,9 @@ import { percentile } from './percentile.ts';
 /** How long a picture takes, on one core. */
 export interface PictureSpeed {
   readonly subject: string;
-  /** Milliseconds of a whole picture, 768 × 512 in {@link slices} slices, one channel; medians, as all the others */
+  /** 3: in colour, as the pages show it; 1: luminance alone */
+  readonly channels: 1 | 3;
+  /** Milliseconds of a whole picture, 768 × 512 in {@link slices} slices; medians, as all the others */
   readonly whole: number;
   /** Its time over that of the Fourier transforms it needs, by the same code */
   readonly timesTransforms: number;
@@ -25,10 +27,6 @@ export interface PictureSpeed {
   readonly timesCompiled: number | undefined;
   /** Its convolutions alone over the same in compiled code */
   readonly convolutionsTimesCompiled: number | undefined;
-  /** Milliseconds of the first picture while a slider moves: 192 × 128 of a scene as coarse, 8 slices */
-  readonly coarse: number;
-  /** Milliseconds of the coarse one, made from the whole picture's scene as it is when first looked at */
-  readonly coarseOfFine: number;
 }
 
 export const slices = 24;
@@ -75,9 +73,7 @@ export function slopeAndBall(finer: number): Scene {
   );
 }
 
-const coarseView = { ...view, columns: 192, rows: 128, pitch: 0.024 };
-
-/** Columns and rows of every plane that a picture blurs. */
+/** Columns and rows of every pair of planes that a picture blurs: with its coverage, a slice is one pair of them, in colour two. */
 export function planesOf(scene: Scene, of: View, most: number): (readonly [columns: number, rows: number])[] {
   const { reduced, low, high, spacing, oversampling } = prepared(scene, of, {});
   const depths = slicesOf(of, low, high, most);
@@ -88,7 +84,8 @@ export function planesOf(scene: Scene, of: View, most: number): (readonly [colum
       const seen = box && within(box, grown(picture, reaches[slice]!));
       if (!seen || seen.right <= seen.left || seen.bottom <= seen.top) return [];
       const { columns, rows } = planeFor(seen, reaches[slice]!, picture);
-      return [[columns, rows] as const];
+      const pair = [columns, rows] as const;
+      return of.colour ? [pair, pair] : [pair];
     }),
   );
 }
@@ -126,22 +123,21 @@ function compiled(planes: readonly (readonly [number, number])[]): number | unde
   return status === 0 && milliseconds > 0 ? milliseconds : undefined;
 }
 
-/** Measures whole pictures and coarse ones. */
+/** Measures whole pictures. */
 export function pictureSpeed(): readonly PictureSpeed[] {
-  return [
-    speedOf('bumps, every slice as large as the picture', bumps),
-    speedOf('a slope and a ball before it', slopeAndBall),
-  ];
+  const scenes = [
+    ['bumps, every slice as large as the picture', bumps(4)],
+    ['a slope and a ball before it, slices are bands', slopeAndBall(4)],
+  ] as const;
+  return ([3, 1] as const).flatMap((channels) => scenes.map(([subject, scene]) => speedOf(subject, scene, channels)));
 }
 
-function speedOf(subject: string, sceneOf: (finer: number) => Scene): PictureSpeed {
-  const fine = sceneOf(4);
-  const coarse = sceneOf(1);
-  const planes = planesOf(fine, view, slices);
+function speedOf(subject: string, scene: Scene, channels: 1 | 3): PictureSpeed {
+  const seen = { ...view, colour: channels === 3 };
+  const planes = planesOf(scene, seen, slices);
   // In turn, so that all meet the same machine; the median of the rounds does not mind when it is busy for one.
-  const rounds = Array.from({ length: 9 }, (_, round) => {
-    const moved = { ...coarseView, focusHeight: 3 + round / 10 };
-    const whole = millisecondsOf(() => renderPicture(fine, view, { slices }));
+  const rounds = Array.from({ length: 9 }, () => {
+    const whole = millisecondsOf(() => renderPicture(scene, seen, { slices }));
     const alone = convolutions(planes);
     const scipy = compiled(planes) ?? NaN;
     return {
@@ -149,8 +145,6 @@ function speedOf(subject: string, sceneOf: (finer: number) => Scene): PictureSpe
       timesTransforms: whole / alone.transforms,
       timesCompiled: whole / scipy,
       convolutionsTimesCompiled: alone.convolutions / scipy,
-      coarse: millisecondsOf(() => renderPicture(coarse, moved, { slices: 8 })),
-      coarseOfFine: millisecondsOf(() => renderPicture({ ...fine }, moved, { slices: 8 })),
     };
   });
   const median = (key: keyof (typeof rounds)[number]) =>
@@ -161,11 +155,10 @@ function speedOf(subject: string, sceneOf: (finer: number) => Scene): PictureSpe
   const known = rounds.every(({ timesCompiled }) => Number.isFinite(timesCompiled));
   return {
     subject,
+    channels,
     whole: median('whole'),
     timesTransforms: median('timesTransforms'),
     timesCompiled: known ? median('timesCompiled') : undefined,
     convolutionsTimesCompiled: known ? median('convolutionsTimesCompiled') : undefined,
-    coarse: median('coarse'),
-    coarseOfFine: median('coarseOfFine'),
   };
 }

@@ -1,6 +1,7 @@
 import { limits, verdict } from './limits.ts';
 import { slowdown } from './drag.ts';
 import type { FirstVisit } from './first-visit.ts';
+import type { PicturePage } from './picture-page.ts';
 import type { Responsiveness } from './responsiveness.ts';
 import { table } from './table.ts';
 import type { Weight } from './weight.ts';
@@ -23,6 +24,7 @@ export interface Results {
   readonly browser: string;
   readonly pages: readonly PageResult[];
   readonly lessons: readonly LessonResult[];
+  readonly pictures: readonly PicturePage[];
 }
 
 const kilobytes = (bytes: number) => (bytes / 1000).toFixed(1);
@@ -68,6 +70,18 @@ function responses({ lessons }: Results): string {
   return table(['page', 'handle', 'median work', 'work', 'to frame', 'ratio', 'long tasks', 'limits'], 2, rows);
 }
 
+function pictures({ pictures: pages }: Results): string {
+  const rows = pages.map(({ page, handle, longest, tasks, pictures: came }) => [
+    nameOf(page),
+    `slider ${handle}`,
+    String(came),
+    String(tasks),
+    longest.map(milliseconds).join(', '),
+    verdict((longest[0] ?? Infinity) <= limits.blocked),
+  ]);
+  return table(['page', 'handle', 'pictures', 'tasks', 'longest, ms', 'limits'], 2, rows);
+}
+
 /** The results as a page of Markdown that two readers can lay side by side. */
 export function report(results: Results): string {
   return `# What the pages cost
@@ -90,5 +104,12 @@ timestamp, so that it holds the wait for the frame too. Limits: work within one 
 page's, no task longer than 50 ms while dragging.
 
 ${responses(results)}
+
+## While pictures come in
+
+The picture's sheet open, the first slider dragged to and fro for a second and a half and the finished picture waited for, at the machine's full
+speed: the longest tasks of the page's main thread, its own drawing included. Limit: ${limits.blocked} ms.
+
+${pictures(results)}
 `;
 }
