@@ -62,6 +62,14 @@ export async function slowPage(browser: Browser, open: (page: Page) => Promise<u
   return page;
 }
 
+/** What a handle is called in the tables. */
+export function labelOf(handle: Locator): Promise<string> {
+  return handle.evaluate((element) => {
+    const name = element.getAttribute('name') ?? element.getAttribute('aria-label')?.replace(/, slider$/, '');
+    return `${element instanceof HTMLInputElement ? 'slider' : 'figure'} ${name ?? 'without a name'}`;
+  });
+}
+
 /** Where a hand can take hold of it: the point of it nearest its middle over which nothing else lies. */
 export async function holdOf(handle: Locator): Promise<{ x: number; y: number; width: number }> {
   await handle.scrollIntoViewIfNeeded();

@@ -3,7 +3,7 @@ import { readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from '@playwright/test';
-import { handOn, holdOf } from './drag.ts';
+import { handOn, holdOf, labelOf } from './drag.ts';
 
 /** How the main thread of a page fares while its picture follows a slider and is finished. */
 export interface PicturePage {
@@ -51,7 +51,7 @@ export async function picturePage(browser: Browser, address: string, page: strin
   await opened.goto(`${address}?sheet=picture`, { waitUntil: 'networkidle' });
   await opened.waitForFunction(() => (window as unknown as { picturesIn: number }).picturesIn >= 2);
   const slider = opened.locator('input[type="range"]:not([disabled])').first();
-  const handle = (await slider.getAttribute('name')) ?? 'first slider';
+  const handle = await labelOf(slider);
   const { x, y, width } = await holdOf(slider);
   const hand = await handOn(opened);
   const before = await picturesIn(opened);

@@ -73,7 +73,7 @@ function responses({ lessons }: Results): string {
 function pictures({ pictures: pages }: Results): string {
   const rows = pages.map(({ page, handle, longest, tasks, pictures: came }) => [
     nameOf(page),
-    `slider ${handle}`,
+    handle,
     String(came),
     String(tasks),
     longest.map(milliseconds).join(', '),

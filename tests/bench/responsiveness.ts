@@ -1,5 +1,5 @@
 import type { Browser, Locator, Page } from '@playwright/test';
-import { barePage, drag, slowPage, type Drag } from './drag.ts';
+import { barePage, drag, labelOf, slowPage, type Drag } from './drag.ts';
 import { percentile } from './percentile.ts';
 
 /** Milliseconds of one handle of a page, beside those of the bare page measured in between; 95th percentiles but for the medians. */
@@ -30,11 +30,7 @@ async function handlesOf(page: Page): Promise<{ label: string; locator: Locator 
   const visible: { label: string; locator: Locator }[] = [];
   for (const locator of all) {
     if (!(await locator.isVisible())) continue;
-    const label = await locator.evaluate((element) => {
-      const name = element.getAttribute('name') ?? element.getAttribute('aria-label')?.replace(/, slider$/, '');
-      return `${element instanceof HTMLInputElement ? 'slider' : 'figure'} ${name ?? 'without a name'}`;
-    });
-    visible.push({ label, locator });
+    visible.push({ label: await labelOf(locator), locator });
   }
   return visible;
 }
