@@ -28,6 +28,18 @@ for (const path of lessons) {
       await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
     });
 
+    test('opens at a step from its bare number as from its listed address', async ({ page }) => {
+      await page.goto(path);
+      const links = page.locator('.stage-steps a');
+      const last = await links.count();
+      const listed = (await links.last().getAttribute('href'))!;
+      const caption = page.locator('.stage .caption');
+      await page.goto(`${path}${listed}`);
+      const said = await caption.innerText();
+      await page.goto(`${path}?stage=${last}`);
+      await expect(caption).toHaveText(said);
+    });
+
     test('opens at a step from its address and shows nothing smaller than 1/25 of the height', async ({ page }) => {
       await page.goto(path);
       const links = await page
