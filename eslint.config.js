@@ -64,7 +64,7 @@ const skippedTest = {
 const buildKnowledge = { selector: 'MetaProperty', message: 'The core knows no build: it runs as it stands.' };
 
 export default defineConfig([
-  { ignores: ['dist/', '.astro/', 'node_modules/', 'test-results/', 'playwright-report/', 'coverage/'] },
+  { ignores: ['dist/', '.astro/', 'node_modules/', 'test-results/', 'playwright-report/', 'coverage/', '.mutation/'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   js.configs.recommended,
   tseslint.configs.recommended,

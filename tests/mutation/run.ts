@@ -44,7 +44,7 @@ for (const topic of wanted.length > 0 ? wanted : all) {
     timeoutMS: 10_000,
     reporters: ['clear-text', 'progress-append-only'],
     clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
-    tempDirName: 'coverage/mutation',
+    tempDirName: '.mutation',
     allowConsoleColors: false,
     checkers: [],
   });

@@ -57,7 +57,6 @@ describe('a developer', () => {
     expect(orders.at(-1)).toMatchObject({ job: job(1), fineness: sketch });
     done();
     expect(developer.order(undefined)).toBe(true);
-    expect(orders.at(-1)).not.toHaveProperty('job');
     expect(developer.order(job(1))).toBe(true);
     expect(orders.at(-1)).toMatchObject({ job: job(1), fineness: sketch });
   });
@@ -74,6 +73,17 @@ describe('a developer', () => {
     expect(orders.at(-1)).toMatchObject({ fineness: finished });
     done();
     expect(told.picture).toHaveBeenLastCalledWith({ picture: pixels }, false);
+  });
+
+  test('has sketches and fine pictures made in two places, opened once', () => {
+    const { developer, open, done } = workshop();
+    for (let seed = 1; seed <= 3; seed++) {
+      developer.order(job(seed));
+      done();
+      vi.advanceTimersByTime(250);
+      done();
+    }
+    expect(open).toHaveBeenCalledTimes(2);
   });
 
   test('lets a sketch finish however fast the hand is, and then sends for the newest only', () => {

@@ -20,7 +20,7 @@ export type OpenShop = (heard: (report: Report) => void, broken: (words: string)
 const unavailable =
   'This browser does not let the page work in the background, so no picture is drawn here. The other sheets and all numbers still work.';
 
-/** The worker, started when the first picture is wanted. */
+/** A worker, started when its first picture is wanted. */
 export const openWorker: OpenShop = (heard, broken) => {
   try {
     const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
@@ -37,7 +37,8 @@ export const openWorker: OpenShop = (heard, broken) => {
 };
 
 /**
- * Has pictures made: a sketch at once while a hand moves, the fine picture when it rests.
+ * Has pictures made: a sketch at once while a hand moves, the fine picture when it rests. Each has a worker of its own, so that no sketch
+ * waits for the fine one to be left off, and both keep the subject as they last drew it.
  *
  * A sketch under way is let finish, so that something moves on the screen however fast the hand is; the fine one is left off as soon as
  * another picture is wanted.
@@ -46,7 +47,7 @@ export class Developer {
   readonly #told: Told;
   readonly #open: OpenShop;
   readonly #pause: number;
-  #shop: Shop | undefined;
+  readonly #shops = new Map<Fineness, Shop>();
   #wanted: PictureJob | undefined;
   /** The last job ordered, to tell it from another. */
   #ordered: string | undefined;
@@ -80,26 +81,39 @@ export class Developer {
   /** Leaves off what is being made; the picture there stays. */
   stop(): void {
     clearTimeout(this.#timer);
-    this.#busy = undefined;
-    this.#shop?.send({ id: ++this.#id });
+    this.#leaveOff();
     this.#told.progress(undefined);
   }
 
   close(): void {
     clearTimeout(this.#timer);
-    this.#shop?.close();
-    this.#shop = undefined;
+    for (const shop of this.#shops.values()) shop.close();
+    this.#shops.clear();
+    this.#busy = undefined;
+  }
+
+  #leaveOff(): void {
+    if (this.#busy) this.#shops.get(this.#busy.fineness)?.send({ id: ++this.#id });
     this.#busy = undefined;
   }
 
   #send(fineness: Fineness): void {
+    this.#leaveOff();
     const job = this.#wanted!;
     this.#busy = { job, fineness };
-    this.#shop ??= this.#open(
-      (report) => this.#hear(report),
-      (words) => this.#break(words),
-    );
-    this.#shop.send({ id: ++this.#id, job, fineness });
+    this.#shopFor(fineness).send({ id: ++this.#id, job, fineness });
+  }
+
+  #shopFor(fineness: Fineness): Shop {
+    let shop = this.#shops.get(fineness);
+    if (!shop) {
+      shop = this.#open(
+        (report) => this.#hear(report),
+        (words) => this.#break(words),
+      );
+      this.#shops.set(fineness, shop);
+    }
+    return shop;
   }
 
   #hear(report: Report): void {
