@@ -51,6 +51,11 @@ export interface RenderOptions {
    * fine for the pixels come back as the false ones that a sensor records, at four times the time.
    */
   readonly oversampling?: number;
+  /**
+   * Heights of the sharp planes of several frames: each place is as sharp as in the frame whose plane is nearest to it. What a stack comes to
+   * when it is merged without a fault, but for what edges hide, at the cost of one frame. The view's own sharp plane alone if absent.
+   */
+  readonly sharpAt?: readonly number[];
 }
 
 /**

@@ -22,9 +22,15 @@ export interface Prepared {
 }
 
 /** Checks what is given and brings the scene to about one sample a place of the grid. */
-export function prepared(scene: Scene, view: View, { slices = 24, oversampling = 1 }: RenderOptions): Prepared {
+export function prepared(
+  scene: Scene,
+  view: View,
+  { slices = 24, oversampling = 1, sharpAt }: RenderOptions,
+): Prepared {
   requireFrom1('slices', slices, 1000);
   requireFrom1('places of the grid in a pixel', oversampling, 8);
+  if (sharpAt && !(sharpAt.length > 0 && sharpAt.every(Number.isFinite)))
+    throw new RangeError('the sharp planes lie at no heights; accepted: one finite height or more');
   const heights = checked.get(scene) ?? requireScene(scene);
   checked.set(scene, heights);
   requireView(view, heights.high);

@@ -14,7 +14,7 @@ import { radialTransfer, type RadialTransfer } from './transfer.ts';
 /** The picture of a scene, slice by slice; yields the share that is done. See `renderPicture`. */
 export function* rendering(scene: Scene, view: View, options: RenderOptions = {}): Generator<number, Picture> {
   const { reduced, low, high, spacing, oversampling, pixels } = prepared(scene, view, options);
-  const slices = slicesOf(view, low, high, options.slices ?? 24);
+  const slices = slicesOf(view, low, high, options.slices ?? 24, options.sharpAt);
   const reaches = reachesOf(view, slices, spacing, oversampling);
   const { grid, picture } = framed(view, oversampling, Math.max(...reaches));
   const layers = emptyLayers(picture.right - picture.left, picture.bottom - picture.top, view.colour ? 3 : 1);

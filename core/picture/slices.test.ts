@@ -6,6 +6,9 @@ import { blurAt } from './view.ts';
 
 const view = { ...lifeSize, focusHeight: 4 };
 
+/** Of three sharp planes. */
+const nearest = (height: number) => (height > 6.5 ? 8 : height > 3 ? 5 : 1);
+
 describe('slicesOf', () => {
   it('has the nearest and the deepest place among its slices, and the sharp plane between them', () => {
     const { blurs } = slicesOf(view, 0, 10, 24);
@@ -14,6 +17,21 @@ describe('slicesOf', () => {
     expect(blurs.at(-1)).toBe(blurAt(view, 0));
     expect(blurs.filter((blur) => Math.abs(blur) < 1e-12)).toHaveLength(1);
     expect([...blurs].sort((a, b) => a - b)).toEqual(blurs);
+  });
+
+  it('gives each place the blur of the sharp plane nearest to it, where there are several', () => {
+    const slices = slicesOf(view, 0, 10, 24, [8, 1, 5]);
+    const widest = Math.max(
+      ...[10, 6.5, 3, 0].map((height) => Math.abs(blurAt({ ...view, focusHeight: nearest(height) }, height))),
+    );
+    expect(Math.max(...slices.blurs.map(Math.abs))).toBeCloseTo(widest, 3);
+    for (const height of [0, 1, 2.9, 3.1, 5, 6.4, 6.6, 8, 10]) {
+      const place = placesOf(slices, Float32Array.of(height))[0]!;
+      const below = Math.min(Math.trunc(place), slices.blurs.length - 2);
+      const mean = slices.blurs[below]! + (place - below) * (slices.blurs[below + 1]! - slices.blurs[below]!);
+      expect(mean).toBeCloseTo(blurAt({ ...view, focusHeight: nearest(height) }, height), 2);
+    }
+    expect(slicesOf(view, 0, 10, 24, [4])).toEqual(slicesOf(view, 0, 10, 24));
   });
 
   it('shares a place out so that the mean of b² is that of its own blur', () => {

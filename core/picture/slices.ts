@@ -21,18 +21,35 @@ const heights = 4096;
  * is that of its own blur.
  *
  * @param count how many at most; fewer where the blurs differ too little to need them
+ * @param sharpAt heights of several sharp planes: each place then has the blur of the one nearest to it; the view's own alone if absent
  */
-export function slicesOf(view: View, low: number, high: number, count: number): Slices {
+export function slicesOf(
+  view: View,
+  low: number,
+  high: number,
+  count: number,
+  sharpAt: readonly number[] = [view.focusHeight],
+): Slices {
   const unit = blurHidden(view);
-  const [nearest, deepest] = [blurAt(view, high), blurAt(view, low)];
+  const blurOf = blurToNearest(view, sharpAt);
+  const own = Float64Array.from({ length: heights + 1 }, (_, k) => blurOf(low + ((high - low) * k) / heights));
+  const [nearest, deepest] = [own.reduce((a, b) => Math.min(a, b)), own.reduce((a, b) => Math.max(a, b))];
   const [start, end] = [Math.asinh(nearest / unit), Math.asinh(deepest / unit)];
   const needed = Math.min(count, 1 + Math.ceil((end - start) / 0.05));
   const blurs = spread(start, end, needed).map((place) => unit * Math.sinh(place));
   if (blurs.length > 1) [blurs[0], blurs[blurs.length - 1]] = [nearest, deepest];
-  const places = Float32Array.from({ length: heights + 2 }, (_, k) =>
-    placeAmong(blurs, blurAt(view, low + ((high - low) * Math.min(k, heights)) / heights)),
-  );
+  const places = Float32Array.from({ length: heights + 2 }, (_, k) => placeAmong(blurs, own[Math.min(k, heights)]!));
   return { blurs, places, low, high };
+}
+
+/** The blur of a height, mm, by the sharp plane nearest to it; heights are to be asked from the lowest up. */
+function blurToNearest(view: View, sharpAt: readonly number[]): (height: number) => number {
+  const planes = [...sharpAt].sort((one, other) => one - other);
+  let at = 0;
+  return (height) => {
+    while (at < planes.length - 1 && planes[at + 1]! - height < height - planes[at]!) at++;
+    return blurAt({ ...view, focusHeight: planes[at]! }, height);
+  };
 }
 
 /** The blur that a pixel and diffraction hide, mm. */

@@ -8,6 +8,8 @@ export const limits = {
   work: 1000 / 60,
   /** Milliseconds a page with a picture may be busy with one thing at full speed, where the picture comes in. */
   blocked: 16,
+  /** Milliseconds from a movement to its sketch. */
+  sketch: 50,
   /** How many times the bare page's time a page may take from movement to frame. */
   ratio: 1.5,
 } as const;

@@ -61,6 +61,22 @@ describe('a stack of a slope', () => {
     expect(Math.max(...shares)).toBeGreaterThan(1.5 * keptAtLimit());
   });
 
+  it.each([0.25, -1])(
+    'with an overlap of %d is what one picture shows that is as sharp everywhere as the nearest frame',
+    (overlap) => {
+      const { views } = planned(overlap);
+      const { picture, view } = mergedStack(slope, views);
+      const atOnce = renderPicture(slope, view, { slices: 40, sharpAt: views.map(({ focusHeight }) => focusHeight) });
+      // Each alone is some 30 dB from sharp; a merge adds a little of every frame's softness.
+      expect(psnr(picture, atOnce)).toBeGreaterThan(33);
+      const sharp = sharpPicture(slope, view);
+      const [merged, drawn] = [kept(picture, sharp), kept(atOnce, sharp)];
+      merged.forEach((share, strip) => {
+        expect(drawn[strip], `strip ${strip}`).toEqual(closeTo(share, { absolute: 0.12, because: 'the same frames' }));
+      });
+    },
+  );
+
   it('is as sharp in each strip as the frame that is sharpest there', () => {
     const { views } = planned(0);
     const { picture, view } = mergedStack(slope, views);

@@ -54,11 +54,11 @@ describe('a developer', () => {
     expect(orders).toHaveLength(1);
     developer.stop();
     developer.again();
-    expect(orders.at(-1)).toMatchObject({ job: job(1), fineness: sketch });
+    expect(orders.at(-1)).toMatchObject({ job: job(1), fineness: { atOnce: true } });
     done();
     expect(developer.order(undefined)).toBe(true);
     expect(developer.order(job(1))).toBe(true);
-    expect(orders.at(-1)).toMatchObject({ job: job(1), fineness: sketch });
+    expect(orders.at(-1)).toMatchObject({ job: job(1), fineness: { atOnce: true } });
   });
 
   test('sends for a sketch at once and for the fine picture when the hand has rested', () => {
@@ -86,6 +86,23 @@ describe('a developer', () => {
     expect(open).toHaveBeenCalledTimes(2);
   });
 
+  test('makes sketches coarser where they lag and finer where there is time, within bounds', () => {
+    const { developer, orders, done } = workshop();
+    const coarsenessAfter = (milliseconds: number, sketches: number) => {
+      for (let count = 0; count < sketches; count++) {
+        developer.order(job(orders.length + 1));
+        vi.advanceTimersByTime(milliseconds);
+        done();
+      }
+      return orders.at(-1)!.fineness!.coarseness;
+    };
+    expect(coarsenessAfter(1, 1)).toBe(sketch.coarseness);
+    expect(coarsenessAfter(1, 5)).toBe(4);
+    expect(coarsenessAfter(18, 5)).toBe(4);
+    expect(coarsenessAfter(60, 4)).toBe(7);
+    expect(coarsenessAfter(60, 20)).toBe(9);
+  });
+
   test('lets a sketch finish however fast the hand is, and then sends for the newest only', () => {
     const { developer, orders, done } = workshop();
     for (let seed = 1; seed <= 5; seed++) developer.order(job(seed));
@@ -103,7 +120,7 @@ describe('a developer', () => {
     hear({ id: fine.id, kind: 'progress', share: 0.5 });
     expect(told.progress).toHaveBeenLastCalledWith(0.5);
     developer.order(job(2));
-    expect(orders.at(-1)).toMatchObject({ job: { seed: 2 }, fineness: sketch });
+    expect(orders.at(-1)).toMatchObject({ job: { seed: 2 }, fineness: { atOnce: true } });
     told.picture.mockClear();
     hear({ id: fine.id, kind: 'done', developed: { picture: pixels } });
     expect(told.picture).not.toHaveBeenCalled();

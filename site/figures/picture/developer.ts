@@ -1,4 +1,5 @@
-import { finished, sketch, type Fineness, type PictureJob } from './job.ts';
+import { stopwatch } from '#site/state/stopwatch.ts';
+import { finished, sketch, sketchAfter, type PictureJob } from './job.ts';
 import type { Developed, Order, Report } from './messages.ts';
 
 /** What a figure is told while its pictures are made. */
@@ -15,6 +16,8 @@ export interface Shop {
   send: (order: Order) => void;
   close: () => void;
 }
+type Stage = 'sketch' | 'finished';
+
 export type OpenShop = (heard: (report: Report) => void, broken: (words: string) => void) => Shop;
 
 const unavailable =
@@ -47,12 +50,13 @@ export class Developer {
   readonly #told: Told;
   readonly #open: OpenShop;
   readonly #pause: number;
-  readonly #shops = new Map<Fineness, Shop>();
+  readonly #shops = new Map<Stage, Shop>();
+  #sketch = sketch;
   #wanted: PictureJob | undefined;
   /** The last job ordered, to tell it from another. */
   #ordered: string | undefined;
   #id = 0;
-  #busy: { readonly job: PictureJob; readonly fineness: Fineness } | undefined;
+  #busy: { readonly job: PictureJob; readonly stage: Stage; readonly took: () => number } | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(told: Told, open: OpenShop = openWorker, pause = 250) {
@@ -75,7 +79,7 @@ export class Developer {
   /** What was ordered last is wanted after all. */
   again(): void {
     clearTimeout(this.#timer);
-    if (this.#wanted && this.#busy?.fineness !== sketch) this.#send(sketch);
+    if (this.#wanted && this.#busy?.stage !== 'sketch') this.#send('sketch');
   }
 
   /** Leaves off what is being made; the picture there stays. */
@@ -93,43 +97,44 @@ export class Developer {
   }
 
   #leaveOff(): void {
-    if (this.#busy) this.#shops.get(this.#busy.fineness)?.send({ id: ++this.#id });
+    if (this.#busy) this.#shops.get(this.#busy.stage)?.send({ id: ++this.#id });
     this.#busy = undefined;
   }
 
-  #send(fineness: Fineness): void {
+  #send(stage: Stage): void {
     this.#leaveOff();
     const job = this.#wanted!;
-    this.#busy = { job, fineness };
-    this.#shopFor(fineness).send({ id: ++this.#id, job, fineness });
+    this.#busy = { job, stage, took: stopwatch() };
+    this.#shopFor(stage).send({ id: ++this.#id, job, fineness: stage === 'sketch' ? this.#sketch : finished });
   }
 
-  #shopFor(fineness: Fineness): Shop {
-    let shop = this.#shops.get(fineness);
+  #shopFor(stage: Stage): Shop {
+    let shop = this.#shops.get(stage);
     if (!shop) {
       shop = this.#open(
         (report) => this.#hear(report),
         (words) => this.#break(words),
       );
-      this.#shops.set(fineness, shop);
+      this.#shops.set(stage, shop);
     }
     return shop;
   }
 
   #hear(report: Report): void {
     if (report.id !== this.#id || !this.#busy) return;
-    const { job, fineness } = this.#busy;
+    const { job, stage, took } = this.#busy;
     if (report.kind === 'progress') {
-      if (fineness === finished) this.#told.progress(report.share);
+      if (stage === 'finished') this.#told.progress(report.share);
       return;
     }
     this.#busy = undefined;
     this.#told.progress(undefined);
+    if (stage === 'sketch') this.#sketch = sketchAfter(this.#sketch, took());
     if (report.kind === 'failed') this.#told.failed(report.words);
-    else this.#told.picture(report.developed, fineness === sketch);
-    if (job !== this.#wanted) this.#send(sketch);
-    else if (fineness === sketch && report.kind === 'done') {
-      this.#timer = setTimeout(() => this.#send(finished), this.#pause);
+    else this.#told.picture(report.developed, stage === 'sketch');
+    if (job !== this.#wanted) this.#send('sketch');
+    else if (stage === 'sketch' && report.kind === 'done') {
+      this.#timer = setTimeout(() => this.#send('finished'), this.#pause);
     }
   }
 

@@ -20,9 +20,9 @@ const job: PictureJob = {
   },
 };
 
-function developed(wanted: PictureJob): { readonly result: Developed; readonly shares: number[] } {
+function developed(wanted: PictureJob, fineness = rough): { readonly result: Developed; readonly shares: number[] } {
   const shares: number[] = [];
-  const steps = developing(wanted, rough);
+  const steps = developing(wanted, fineness);
   for (;;) {
     const step = steps.next();
     if (step.done) return { result: step.value, shares };
@@ -55,6 +55,16 @@ describe('developing', () => {
     scale: 'known',
     lost: [],
   } as const;
+
+  test('sketches a stack at once, lost frames and all, as sharp as it will be', () => {
+    const likenessOf = (lost: readonly number[], atOnce: boolean) =>
+      developed({ ...job, compare: true, stack: { ...stack, lost } }, { ...rough, atOnce }).result.likeness!;
+    const half = [8, 9, 10, 11, 12, 13, 14, 15];
+    // A sketch has nothing of the other frames' softness, which a merge has traces of.
+    expect(likenessOf([], true)).toBeGreaterThan(likenessOf([], false));
+    expect(Math.abs(likenessOf(half, true) - likenessOf(half, false))).toBeLessThan(2);
+    expect(likenessOf(half, true)).toBeLessThan(likenessOf([], false) - 5);
+  });
 
   test('merges a stack to what no frame of it is', () => {
     const one = developed({ ...job, compare: true, stack: { ...stack, only: 8 } }).result;

@@ -25,12 +25,20 @@ export interface Fineness {
   readonly coarseness: number;
   /** Depths that are blurred each by itself, at most. */
   readonly slices: number;
+  /** A stack is not merged frame by frame, but drawn at once as sharp as the frames together are. */
+  readonly atOnce?: boolean;
 }
 
-/** While the hand moves; there at once. */
-export const sketch: Fineness = { coarseness: 5, slices: 9 };
+/** While the hand moves; there at once. {@link sketchAfter} makes later ones coarser or finer. */
+export const sketch: Fineness = { coarseness: 5, slices: 9, atOnce: true };
 /** When the hand rests. */
 export const finished: Fineness = { coarseness: 1, slices: 32 };
+
+/** The next sketch after one that took so many milliseconds: coarser where the hand would see it lag, finer where there is time. */
+export function sketchAfter(last: Fineness, took: number): Fineness {
+  const step = took > 24 ? 1 : took < 12 ? -1 : 0;
+  return { ...last, coarseness: Math.min(9, Math.max(4, last.coarseness + step)) };
+}
 
 /** The same field of view on fewer and larger pixels. */
 export function coarseView(view: View, { coarseness }: Fineness): View {

@@ -20,7 +20,12 @@ export interface Merged {
  *
  * @throws what `stackViews` throws, and RangeError in words where every frame is lost
  */
-export function* merging(scene: Scene, view: View, stack: StackJob, { slices }: Fineness): Generator<number, Merged> {
+export function* merging(
+  scene: Scene,
+  view: View,
+  stack: StackJob,
+  { slices, atOnce }: Fineness,
+): Generator<number, Merged> {
   const planned = stackViews(view, stack);
   if (stack.only !== undefined) {
     const only = planned[Math.min(planned.length - 1, stack.only)]!;
@@ -29,6 +34,10 @@ export function* merging(scene: Scene, view: View, stack: StackJob, { slices }: 
   const taken = planned.filter((_, index) => !stack.lost.includes(index));
   if (taken.length === 0) throw new RangeError('Every frame of the stack is lost, so there is nothing to merge.');
   const reference = narrowestOf(taken);
+  if (atOnce) {
+    const sharpAt = taken.map(({ focusHeight }) => focusHeight);
+    return { picture: yield* picturing(scene, reference, { slices, sharpAt }), view: reference };
+  }
   const inOrder = reference === taken[0] ? taken : [...taken].reverse();
 
   const merge = new Merge(view.columns, view.rows, view.colour ? 3 : 1);
