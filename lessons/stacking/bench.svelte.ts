@@ -14,7 +14,6 @@ import { OutOfRange } from '#core/quantity/errors.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { answerOr, valueOf, type Answer } from '#site/state/answer.ts';
 import { Bench, choiceOf, keptChoice } from '#site/state/bench.svelte.ts';
-import type { Kept } from '#site/state/choice.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 import { subjects } from './figures/subjects.ts';
 
@@ -64,24 +63,32 @@ export const mostOnRing = 400;
 
 type Givens = Readonly<Record<Given, number>>;
 
-/** The optics of the lesson, for the bench and for figures that ask what other numbers would do. */
-export function stacking(given: Givens, { by }: Kept = {}) {
+/** The optics of the lesson, for the bench and for figures that ask what other numbers would do: the stack on the rail, and that on the ring. */
+export function stacking(given: Givens) {
   const seen = seenThrough(given);
   const { near, far } = seen;
   const isOne = far === Infinity;
   const rail = isOne ? oneForAll : onRail(given, seen);
   const ring = isOne ? oneForAll : onRing(given, rail['frame-count']);
-  const stack = by === 'focus-ring' ? ring : rail;
   return {
-    ...stack,
-    ...inTime(given, stack['frame-count']),
-    'focus-ring.frame-count': ring['frame-count'],
+    ...rail,
+    ...inTime(given, rail['frame-count']),
+    ...forRing({ ...ring, ...inTime(given, ring['frame-count']) }),
     'depth-of-field': isOne ? { value: Infinity, words: '∞, no end' } : near + far,
     'near-limit': near,
     'far-limit': isOne ? { value: Infinity, words: '∞, no limit' } : far,
     'effective-f-number': seen.effectiveFNumber,
+    'entrance-pupil': seen.entrancePupil,
     'entrance-pupil-distance': seen.entrancePupilDistance,
   };
+}
+
+type ForRing<Answers> = { [Name in keyof Answers as `focus-ring.${string & Name}`]: Answers[Name] };
+
+/** Answers under names that say that they are the ring's. */
+function forRing<Answers extends object>(answers: Answers): ForRing<Answers> {
+  const named = Object.entries(answers).map(([name, answer]) => [`focus-ring.${name}`, answer as Answer] as const);
+  return Object.fromEntries(named) as ForRing<Answers>;
 }
 
 /** How the lens sees the first frame’s sharp plane, and how far before it and behind it that frame is sharp, mm. */

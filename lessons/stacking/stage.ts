@@ -30,6 +30,13 @@ export const stage: readonly StageStep[] = [
     sheet: 'slabs',
   },
   {
+    question: 'No rail at hand. Will the focus ring do?',
+    caption:
+      '{focus-ring.frame-count} frames, but each at another size: {focus-ring.scale-change} from the first to the second, {focus-ring.edge-shift} at the side.',
+    set: { by: 'focus-ring' },
+    sheet: 'slabs',
+  },
+  {
     question: 'Twice life size, and the crystal melts. Are we done in time?',
     caption: 'The stack takes {stack-time}; {time-limit} are left. Frames taken: {in-time.frame-count}.',
     set: { magnification: 2 },

@@ -12,6 +12,8 @@ for (const path of lessons) {
     expect(await sheet.locator('*').count()).toBeGreaterThan(20);
     expect(await sheet.innerHTML()).not.toMatch(/NaN|undefined/);
     for (const output of await page.locator('output[name]').all()) await expect(output).not.toBeEmpty();
+    const numbers = await page.locator('[data-number]').allTextContents();
+    expect(numbers.filter((number) => /^[—\s]*$|NaN|undefined/.test(number))).toEqual([]);
     await expect(page.locator('#example .katex').first()).toBeVisible();
     await expect(page.locator('[data-working] .katex').first()).toBeVisible();
     await expect(page.locator('.controls')).toBeHidden();
