@@ -1,6 +1,6 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { printNumber, printQuantity } from '#core/quantity/print.ts';
-import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 
 /** What a bench knows of a quantity: its value, or words where a number alone would mislead, with its value if it has one. */
 export type Answer = number | { readonly words: string; readonly value?: number };
@@ -21,6 +21,15 @@ export function answerInFormula(name: QuantityName, answer: Answer | undefined):
   if (value === undefined) return '—';
   const { number, unit } = printNumber(name, value);
   return unit === '' ? number : `${number}\u2009${unit}`;
+}
+
+/** What the core said of numbers that it refuses, with quantity and value as a reader knows them. */
+export function refusalInWords({
+  quantity,
+  value,
+  accepted,
+}: Pick<OutOfRange, 'quantity' | 'value' | 'accepted'>): string {
+  return `The ${quantityOf(quantity).name} would be ${printQuantity(quantity, value)}. Needed: ${accepted}.`;
 }
 
 /** What *compute* gives, or *words* where the core refuses the numbers: for a bench's edges. Other errors are faults and pass. */

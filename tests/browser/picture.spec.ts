@@ -52,6 +52,8 @@ test.describe('a picture', () => {
   test('says in words why there is none, and the page works on', async ({ page }) => {
     await page.goto('lessons/depth-of-field/?sheet=picture&subject=slanted-scale&focal-length=4&magnification=20');
     await expect(sheet(page).getByRole('status')).toContainText(/in front of the entrance pupil/, { timeout: 60_000 });
+    await expect(sheet(page).getByRole('status')).toContainText(/would be −[\d.]+\smm/);
+    await expect(sheet(page).locator('canvas')).toBeHidden();
     await page.locator('input[name="magnification"]').fill('0.5');
     await page.locator('input[name="magnification"]').press('Enter');
     await page.locator('input[name="focal-length"]').fill('100');

@@ -1,3 +1,4 @@
+import { refusalInWords } from '#site/state/answer.ts';
 import { stopwatch } from '#site/state/stopwatch.ts';
 import { finished, sketch, sketchAfter, type PictureJob } from './job.ts';
 import type { Developed, Order, Report } from './messages.ts';
@@ -130,7 +131,7 @@ export class Developer {
     this.#busy = undefined;
     this.#told.progress(undefined);
     if (stage === 'sketch') this.#sketch = sketchAfter(this.#sketch, took());
-    if (report.kind === 'failed') this.#told.failed(report.words);
+    if (report.kind === 'failed') this.#told.failed(report.refused ? refusalInWords(report.refused) : report.words);
     else this.#told.picture(report.developed, stage === 'sketch');
     if (job !== this.#wanted) this.#send('sketch');
     else if (stage === 'sketch' && report.kind === 'done') {

@@ -1,3 +1,4 @@
+import type { OutOfRange } from '#core/quantity/errors.ts';
 import type { Fineness, PictureJob } from './job.ts';
 
 /** What the page asks of the worker. A newer order ends the one before it; one without a job only ends it. */
@@ -24,8 +25,11 @@ export interface Developed {
   readonly likeness?: number;
 }
 
+/** A quantity outside its range, as the core names it. */
+export type Refused = Pick<OutOfRange, 'quantity' | 'value' | 'accepted'>;
+
 /** What the worker tells: how far an order is, what came of it, or in words why nothing did. */
 export type Report =
   | { readonly id: number; readonly kind: 'progress'; readonly share: number }
   | { readonly id: number; readonly kind: 'done'; readonly developed: Developed }
-  | { readonly id: number; readonly kind: 'failed'; readonly words: string };
+  | { readonly id: number; readonly kind: 'failed'; readonly words: string; readonly refused?: Refused };

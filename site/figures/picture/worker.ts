@@ -1,4 +1,5 @@
 /** Renders pictures beside the page, which stays free for the hand. Orders come and reports go by `messages.ts`. */
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { developing } from './developing.ts';
 import type { Developed, Order, Report } from './messages.ts';
 
@@ -23,7 +24,8 @@ async function work({ id, job, fineness }: Order): Promise<void> {
       if (latest !== id) return;
     }
   } catch (error) {
-    report({ id, kind: 'failed', words: error instanceof Error ? error.message : String(error) });
+    const words = error instanceof Error ? error.message : String(error);
+    report({ id, kind: 'failed', words, ...(error instanceof OutOfRange && { refused: { ...error } }) });
   }
 }
 
