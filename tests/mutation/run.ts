@@ -30,6 +30,7 @@ const results: Record<string, Tally> = existsSync(resultsFile)
 
 process.chdir(root);
 for (const topic of wanted.length > 0 ? wanted : all) {
+  process.env.MUTATED_TOPIC = topic;
   const stryker = new Stryker({
     packageManager: 'npm',
     testRunner: 'vitest',
