@@ -28,6 +28,16 @@ for (const path of lessons.filter((lesson) => withPicture.some((slug) => lesson.
   });
 }
 
+test('a page fetches no worker before its picture is opened', async ({ page }) => {
+  const fetched: string[] = [];
+  page.on('request', (request) => fetched.push(request.url()));
+  await page.goto('lessons/depth-of-field/');
+  await page.waitForTimeout(1500);
+  expect(fetched.filter((url) => url.includes('worker'))).toEqual([]);
+  await page.getByRole('button', { name: 'The picture of it' }).click();
+  await expect.poll(() => fetched.some((url) => url.includes('worker'))).toBe(true);
+});
+
 test.describe('a picture', () => {
   const path = 'lessons/depth-of-field/?sheet=picture&subject=stamp';
 
