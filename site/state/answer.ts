@@ -23,12 +23,11 @@ export function answerInFormula(name: QuantityName, answer: Answer | undefined):
   return unit === '' ? number : `${number}\u2009${unit}`;
 }
 
+/** A quantity outside its range, as the core names it: plain data, which may come from a worker. */
+export type Refused = Pick<OutOfRange, 'quantity' | 'value' | 'accepted'>;
+
 /** What the core said of numbers that it refuses, with quantity and value as a reader knows them. */
-export function refusalInWords({
-  quantity,
-  value,
-  accepted,
-}: Pick<OutOfRange, 'quantity' | 'value' | 'accepted'>): string {
+export function refusalInWords({ quantity, value, accepted }: Refused): string {
   return `The ${quantityOf(quantity).name} would be ${printQuantity(quantity, value)}. Needed: ${accepted}.`;
 }
 

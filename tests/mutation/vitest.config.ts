@@ -2,7 +2,7 @@ import { defineConfig } from 'vitest/config';
 import { root } from '../support/run.ts';
 
 /** Pictures take every other topic through thousands of steps: for those they would be hours of the same question asked again. */
-const ofPictures = ['core/picture/**', 'tests/physics/{picture,merging,stack-scales}*', 'tests/reference/picture-*/**'];
+const ofPictures = ['core/picture/**', 'tests/physics/{picture,merging}*', 'tests/reference/picture-*/**'];
 
 /** The core's own tests and those that check it from outside: what a change of the core has to get past. */
 export default defineConfig({

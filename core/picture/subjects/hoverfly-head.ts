@@ -16,9 +16,11 @@ const face: Ellipsoid = { middle: [0, 0.28, 0.95], axes: [0.5, 0.95, 0.78] };
 const brow: Ellipsoid = { middle: [0, -0.72, 0.85], axes: [0.42, 0.5, 0.62] };
 const shoulders: Ellipsoid = { middle: [0, -0.75, -0.35], axes: [1.75, 1.35, 0.95] };
 
+const parts: readonly Ellipsoid[] = [...eyes, face, brow];
+
 /** The height of whatever of the head is nearest to the camera, mm; where there is none of it, that of the brow's outline. */
 export function heightOfHead(x: number, y: number): number {
-  const here = [...eyes, face, brow].filter((part) => inside(part, x, y) > 0);
+  const here = parts.filter((part) => inside(part, x, y) > 0);
   return Math.max(brow.middle[2], ...here.map((part) => heightOfEllipsoid(part, x, y)));
 }
 
@@ -27,7 +29,6 @@ function head(options: SceneOptions): Surface {
   const { pitch, seed, lighting = usualLighting } = options;
   const light = lightFrom(lighting);
   const down = grain(0.12, pitch, seed);
-  const parts = [...eyes, face, brow];
   return painted(options, (x, y, sample) => {
     sample.coverage = 0;
     let nearest = -Infinity;
@@ -100,9 +101,10 @@ function overhanging(options: SceneOptions): Surface {
   }
   for (let index = 0; index < 40; index++) {
     const [x, y] = [(next() - 0.5) * 0.8, 0.5 + 0.6 * next()];
+    const root = heightOfHead(x, y);
     lay({
-      from: [x, y, heightOfHead(x, y)],
-      to: [x * 1.25, y + 0.12 + 0.1 * next(), heightOfHead(x, y) + 0.15 + 0.1 * next()],
+      from: [x, y, root],
+      to: [x * 1.25, y + 0.12 + 0.1 * next(), root + 0.15 + 0.1 * next()],
       radii: [0.006, 0.002],
       colour: [0.55, 0.45, 0.25],
     });

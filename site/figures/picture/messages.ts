@@ -1,4 +1,4 @@
-import type { OutOfRange } from '#core/quantity/errors.ts';
+import type { Refused } from '#site/state/answer.ts';
 import type { Fineness, PictureJob } from './job.ts';
 
 /** What the page asks of the worker. A newer order ends the one before it; one without a job only ends it. */
@@ -24,9 +24,6 @@ export interface Developed {
   /** Peak signal to noise ratio of the picture against the sharp one, dB; Infinity where they are the same. */
   readonly likeness?: number;
 }
-
-/** A quantity outside its range, as the core names it. */
-export type Refused = Pick<OutOfRange, 'quantity' | 'value' | 'accepted'>;
 
 /** What the worker tells: how far an order is, what came of it, or in words why nothing did. */
 export type Report =
