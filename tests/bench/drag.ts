@@ -20,6 +20,8 @@ interface Probe {
   toFrame: number[];
   work: number[];
   longTasks: number;
+  /** The page's own scripts hear nothing of what a slider does. */
+  deaf: boolean;
 }
 
 declare global {
@@ -30,7 +32,7 @@ declare global {
 
 /** In the page: times every movement while a button is held. Entries of kind `event` do not arrive in every Chromium. */
 function installProbe(): void {
-  const probe: Probe = { toFrame: [], work: [], longTasks: 0 };
+  const probe: Probe = { toFrame: [], work: [], longTasks: 0, deaf: false };
   window.dragProbe = probe;
   new PerformanceObserver((list) => (probe.longTasks += list.getEntries().length)).observe({ type: 'longtask' });
 
@@ -50,6 +52,9 @@ function installProbe(): void {
     waiting.push({ happened: event.timeStamp, heard: performance.now() });
   };
   window.addEventListener('pointermove', hear, { capture: true });
+  for (const kind of ['input', 'change']) {
+    window.addEventListener(kind, (event) => probe.deaf && event.stopImmediatePropagation(), { capture: true });
+  }
 }
 
 /** A page made ready to be dragged on: slowed down and timed. */
@@ -108,11 +113,12 @@ export async function handOn(page: Page) {
     });
 }
 
-/** Drags *handle* to and fro by a good part of its width. */
+/** Drags *handle* to and fro by a good part of its width; what stands in a figure askew, as some go across and some up. */
 export async function drag(page: Page, handle: Locator): Promise<Drag> {
   await page.bringToFront();
   const { x, y, width } = await holdOf(handle);
-  const reach = Math.max(60, 0.35 * width);
+  const isSlider = await handle.evaluate((element) => element instanceof HTMLInputElement);
+  const reach = isSlider ? { x: Math.max(60, 0.35 * width), y: 0 } : { x: 60, y: 60 };
   const hand = await handOn(page);
 
   await hand('mouseMoved', x, y, 'none');
@@ -121,7 +127,8 @@ export async function drag(page: Page, handle: Locator): Promise<Drag> {
   await page.evaluate(() => Object.assign(window.dragProbe, { toFrame: [], work: [], longTasks: 0 }));
   const values = new Set<string | null>();
   for (let movement = 1; movement <= movements; movement++) {
-    await hand('mouseMoved', x + reach * Math.sin((2 * Math.PI * movement) / movements), y);
+    const part = Math.sin((2 * Math.PI * movement) / movements);
+    await hand('mouseMoved', x + reach.x * part, y + reach.y * part);
     // Movements fall anywhere between two frames, as a hand's do.
     await new Promise((done) => setTimeout(done, 5 + ((movement * 7) % 17)));
     if (movement % (movements / 4) === 0) values.add(await valueOf(handle));
@@ -129,6 +136,14 @@ export async function drag(page: Page, handle: Locator): Promise<Drag> {
   const { toFrame, work, longTasks } = await page.evaluate(() => window.dragProbe);
   await hand('mouseReleased', x, y);
   return { toFrame, work, longTasks, moved: values.size > 1 };
+}
+
+/** Drags the slider *handle* while nothing follows it: what the browser takes for this page and one moving thumb on it. */
+export async function dragUnheard(page: Page, handle: Locator): Promise<Drag> {
+  await page.evaluate(() => (window.dragProbe.deaf = true));
+  const unheard = await drag(page, handle);
+  await page.evaluate(() => (window.dragProbe.deaf = false));
+  return unheard;
 }
 
 /** The bare page of the comparison: one slider mirrored into text. */

@@ -33,7 +33,7 @@ export async function measurePages(wanted: readonly string[]): Promise<Omit<Resu
   const lessonResults: LessonResult[] = [];
   for (const page of lessons) {
     process.stdout.write(`dragging on /${page}\n`);
-    lessonResults.push({ page, handles: await responsivenessOf(browser, address + page) });
+    lessonResults.push({ page, ...(await responsivenessOf(browser, address + page)) });
   }
   const pictureResults: PicturePage[] = [];
   for (const { page, lesson, weight } of pageResults) {

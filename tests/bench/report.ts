@@ -3,7 +3,7 @@ import { slowdown } from './drag.ts';
 import type { FirstVisit } from './first-visit.ts';
 import { percentile } from './percentile.ts';
 import type { PicturePage } from './picture-page.ts';
-import type { Responsiveness } from './responsiveness.ts';
+import type { LessonResponsiveness } from './responsiveness.ts';
 import { table } from './table.ts';
 import type { Weight } from './weight.ts';
 
@@ -14,9 +14,8 @@ export interface PageResult {
   readonly firstVisit: FirstVisit;
 }
 
-export interface LessonResult {
+export interface LessonResult extends LessonResponsiveness {
   readonly page: string;
-  readonly handles: readonly Responsiveness[];
 }
 
 export interface Results {
@@ -71,6 +70,16 @@ function responses({ lessons }: Results): string {
   return table(['page', 'handle', 'median work', 'work', 'to frame', 'ratio', 'long tasks', 'limits'], 2, rows);
 }
 
+function floors({ lessons }: Results): string {
+  const rows = lessons.map(({ page, floor }) => [
+    nameOf(page),
+    `${milliseconds(floor.medianWork)} (${milliseconds(floor.bareMedianWork)})`,
+    `${milliseconds(floor.work)} (${milliseconds(floor.bareWork)})`,
+    milliseconds(Math.max(0, limits.work - floor.work)),
+  ]);
+  return table(['page', 'median work', 'work', 'left of the limit'], 1, rows);
+}
+
 function pictures({ pictures: pages }: Results): string {
   const rows = pages.map(({ page, handle, longest, tasks, pictures: came, toSketch }) => [
     nameOf(page),
@@ -107,6 +116,11 @@ timestamp, so that it holds the wait for the frame too. Limits: work within one 
 page's, no task longer than 50 ms while dragging.
 
 ${responses(results)}
+
+The same with the lesson's scripts hearing nothing of its first slider: what this browser takes for a page of that size and one moving thumb on
+it. What is left of the limit is for all that follows the hand: scripts, readings, formulas, figure.
+
+${floors(results)}
 
 ## While pictures come in
 

@@ -1,5 +1,5 @@
 import type { Browser, Locator, Page } from '@playwright/test';
-import { barePage, drag, labelOf, slowPage, type Drag } from './drag.ts';
+import { barePage, drag, dragUnheard, labelOf, slowPage, type Drag } from './drag.ts';
 import { percentile } from './percentile.ts';
 
 /** Milliseconds of one handle of a page, beside those of the bare page measured in between; 95th percentiles but for the medians. */
@@ -13,6 +13,19 @@ export interface Responsiveness {
   readonly bareMedianWork: number;
   readonly longTasks: number;
   readonly moved: boolean;
+}
+
+/** A page whose scripts hear nothing of its slider, beside the bare page: what no script of ours can mend. */
+export interface Floor {
+  readonly work: number;
+  readonly bareWork: number;
+  readonly medianWork: number;
+  readonly bareMedianWork: number;
+}
+
+export interface LessonResponsiveness {
+  readonly handles: readonly Responsiveness[];
+  readonly floor: Floor;
 }
 
 const rounds = 2;
@@ -35,31 +48,45 @@ async function handlesOf(page: Page): Promise<{ label: string; locator: Locator 
   return visible;
 }
 
-/** Drags every handle of the page at *address* and, turn about, the bare page's slider. */
-export async function responsivenessOf(browser: Browser, address: string): Promise<Responsiveness[]> {
+/** Drags every handle of the page at *address*, each from the lesson's start, and, turn about, the bare page's slider. */
+export async function responsivenessOf(browser: Browser, address: string): Promise<LessonResponsiveness> {
   const bare = await slowPage(browser, (page) => page.setContent(barePage));
   const page = await slowPage(browser, (opened) => opened.goto(address, { waitUntil: 'networkidle' }));
-  const results: Responsiveness[] = [];
-  for (const { label, locator } of await handlesOf(page)) {
+
+  async function besideBare(dragOurs: () => Promise<Drag>) {
     const ours: Drag[] = [];
     const theirs: Drag[] = [];
     for (let round = 0; round < rounds; round++) {
       theirs.push(await drag(bare, bare.locator('input')));
-      ours.push(await drag(page, locator));
+      ours.push(await dragOurs());
     }
-    results.push({
-      handle: label,
+    const numbers = {
       toFrame: share(0.95, ours, 'toFrame'),
       bareToFrame: share(0.95, theirs, 'toFrame'),
       work: share(0.95, ours, 'work'),
       bareWork: share(0.95, theirs, 'work'),
       medianWork: share(0.5, ours, 'work'),
       bareMedianWork: share(0.5, theirs, 'work'),
+    };
+    return { ours, numbers };
+  }
+
+  const slider = page.locator('input[type="range"]:not([disabled]):visible').first();
+  const { numbers: floor } = await besideBare(() => dragUnheard(page, slider));
+
+  const handles: Responsiveness[] = [];
+  for (const { label, locator } of await handlesOf(page)) {
+    await page.bringToFront();
+    await page.getByRole('button', { name: 'Back to the start' }).click();
+    const { ours, numbers } = await besideBare(() => drag(page, locator));
+    handles.push({
+      handle: label,
+      ...numbers,
       longTasks: ours.reduce((total, { longTasks }) => total + longTasks, 0),
       moved: ours.every(({ moved }) => moved),
     });
   }
   await page.close();
   await bare.close();
-  return results;
+  return { handles, floor };
 }

@@ -9,6 +9,7 @@ import { existsSync, globSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { format } from 'prettier';
 import { root } from '../support/run.ts';
+import { summing } from './summing.ts';
 
 interface Tally {
   readonly killed: number;
@@ -28,16 +29,19 @@ const results: Record<string, Tally> = existsSync(resultsFile)
   ? (JSON.parse(readFileSync(resultsFile, 'utf8')) as Record<string, Tally>)
   : {};
 
-process.chdir(root);
-for (const topic of wanted.length > 0 ? wanted : all) {
-  process.env.MUTATED_TOPIC = topic;
+const piecesOf = (topic: string) =>
+  summing.includes(topic)
+    ? globSync(`core/${topic}/**/*.ts`, { cwd: root }).filter((file) => !file.endsWith('.test.ts'))
+    : [`core/${topic}/**/*.ts`];
+
+async function mutantsOf(piece: string) {
   const stryker = new Stryker({
     packageManager: 'npm',
     testRunner: 'vitest',
     plugins: ['@stryker-mutator/vitest-runner'],
     // Some tests find the files that they check by their names: what they import cannot be read off them.
     vitest: { configFile: 'tests/mutation/vitest.config.ts', related: false },
-    mutate: [`core/${topic}/**/*.ts`, '!**/*.test.ts', '!core/quantity/{vocabulary,glossary}.ts'],
+    mutate: [piece, '!**/*.test.ts', '!core/quantity/{vocabulary,glossary}.ts'],
     mutator: { excludedMutations: ['StringLiteral'] },
     coverageAnalysis: 'perTest',
     ignoreStatic: true,
@@ -49,7 +53,14 @@ for (const topic of wanted.length > 0 ? wanted : all) {
     allowConsoleColors: false,
     checkers: [],
   });
-  const mutants = await stryker.runMutationTest();
+  return stryker.runMutationTest();
+}
+
+process.chdir(root);
+for (const topic of wanted.length > 0 ? wanted : all) {
+  process.env.MUTATED_TOPIC = topic;
+  const mutants: Awaited<ReturnType<typeof mutantsOf>> = [];
+  for (const piece of piecesOf(topic)) mutants.push(...(await mutantsOf(piece)));
   const count = (...states: string[]) => mutants.filter(({ status }) => states.includes(status)).length;
   results[topic] = {
     killed: count('Killed', 'Timeout'),

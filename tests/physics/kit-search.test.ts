@@ -12,9 +12,10 @@ import { searchKit, type KitSearch } from '#core/rig/kit/search-kit.ts';
 import { closestMagnification } from '#core/rig/lens-in-use.ts';
 import type { Camera, Part } from '#core/rig/part.ts';
 import { solveRig } from '#core/rig/solve.ts';
+import type { SharpRig } from '#core/rig/solved-rig.ts';
 import { stopsOf } from '#core/rig/stops.ts';
 import { closeTo } from '#tests/support/close-to.ts';
-import { kits, subjects } from '#tests/support/kits.ts';
+import { body36, kits, normalLens, subjects } from '#tests/support/kits.ts';
 
 /** The other way to find all chains: mount whatever fits on what is there, part after part, and strike out what is the same. */
 function byMounting(kit: readonly KitRow[]): Set<string> {
@@ -155,9 +156,15 @@ describe('all chains of a kit', () => {
   });
 });
 
-/** Judged a second time, by what the engine and the formulas for single questions say. */
-function judgedByEngine(chain: KitChain, rows: readonly KitRow[], wanted: KitSubject, budget: number) {
-  if (chain.price > budget) return { verdict: 'over budget' };
+interface Judged {
+  readonly verdict: string;
+  readonly found?: { readonly merit: number; readonly solved: SharpRig };
+  /** The setting was found by halving, here as there. */
+  readonly halved?: boolean;
+}
+
+/** Judges a chain a second time, by what the engine and the formulas for single questions say of it at each setting of its main lens. */
+function engineJudge(chain: KitChain, rows: readonly KitRow[], wanted: KitSubject) {
   const camera = rows[0] as Extract<KitRow, { part: 'camera' }>;
   const index = chain.parts.findIndex(({ part }) => part === 'lens');
   const lens = rows[index] as Extract<KitRow, { part: 'lens' }>;
@@ -168,31 +175,57 @@ function judgedByEngine(chain: KitChain, rows: readonly KitRow[], wanted: KitSub
   const largest = (chain.parts[0] as Camera).sensorWidth / wanted.subjectWidth;
   const reversed = (chain.parts[index] as Extract<Part, { part: 'lens' }>).reversed === true;
   const signed = (at: number) => -rigMatrix(set(at, 8))[3];
-  const closest = closestMagnification(lens.lens);
-  const nearest = Math.abs(signed(closest) - largest) < Math.abs(signed(0) - largest) ? closest : 0;
-  const at = reversed ? 0 : (focusMagnificationFor(chain.parts, index, largest) ?? nearest);
+  const closest = reversed ? 0 : closestMagnification(lens.lens);
 
-  const open = solveRig(set(at, lens.maxAperture));
-  if (open.sharpPlane === 'nowhere' || open.sharpPlane === 'at infinity' || open.upright)
-    return { verdict: 'no picture' };
-  if (open.magnification > largest * (1 + 1e-9)) return { verdict: 'too large' };
-  if (open.magnification < largest * wanted.leastFill * (1 - 1e-9)) return { verdict: 'too small' };
-  if (open.sharpPlane === 'inside') return { verdict: 'inside' };
-  if (open.workingDistance < wanted.nearestDistance) return { verdict: 'too near' };
+  /** The setting for a magnification, or the end of the focus ring that comes nearest to it. */
+  function settingFor(magnification: number): number {
+    if (reversed) return 0;
+    const nearest = Math.abs(signed(closest) - magnification) < Math.abs(signed(0) - magnification) ? closest : 0;
+    return focusMagnificationFor(chain.parts, index, magnification) ?? nearest;
+  }
 
-  const needed = (wanted.subjectDepth * open.magnification ** 2) / (2 * camera.circleOfConfusion);
-  const own = stopsOf(set(at, lens.maxAperture)).find(({ part }) => part === index)!;
-  const most = own.apertureControl === 'nowhere' ? lens.maxAperture : lens.smallestAperture;
-  const fNumber = Math.min(most, Math.max(lens.maxAperture, (needed / own.effectiveFNumber) * lens.maxAperture));
-  const solved = solveRig(set(at, fNumber));
-  if (solved.sharpPlane !== 'in front') throw new Error('stopping down moved the sharp plane');
-  if (solved.effectiveFNumber < needed * (1 - 1e-9)) return { verdict: 'too shallow' };
-  const { effectiveFNumber, magnification } = solved;
-  const { luminance, iso, subjectSpeed, longestExposure } = wanted;
-  const exposure = exposureTimeFromLuminance({ effectiveFNumber, reflectedLightConstant: 12.5, luminance, iso });
-  const steady = Math.min(longestExposure, camera.circleOfConfusion / (magnification * subjectSpeed));
-  const merit = Math.log2(steady / exposure) + 2 * Math.log2(magnification / largest);
-  return exposure > steady * (1 + 1e-9) ? { verdict: 'too dark' } : { verdict: 'suited', merit, solved };
+  function judgedAt(at: number): Judged {
+    const open = solveRig(set(at, lens.maxAperture));
+    if (open.sharpPlane === 'at infinity') return { verdict: 'too small' };
+    if (open.sharpPlane === 'nowhere' || open.upright) return { verdict: 'no picture' };
+    if (open.magnification > largest * (1 + 1e-9)) return { verdict: 'too large' };
+    if (open.magnification < largest * wanted.leastFill * (1 - 1e-9)) return { verdict: 'too small' };
+    if (open.sharpPlane === 'inside') return { verdict: 'inside' };
+    if (open.workingDistance < wanted.nearestDistance) return { verdict: 'too near' };
+
+    const needed = (wanted.subjectDepth * open.magnification ** 2) / (2 * camera.circleOfConfusion);
+    const own = stopsOf(set(at, lens.maxAperture)).find(({ part }) => part === index)!;
+    const most = own.apertureControl === 'nowhere' ? lens.maxAperture : lens.smallestAperture;
+    const fNumber = Math.min(most, Math.max(lens.maxAperture, (needed / own.effectiveFNumber) * lens.maxAperture));
+    const solved = solveRig(set(at, fNumber));
+    if (solved.sharpPlane !== 'in front') throw new Error('stopping down moved the sharp plane');
+    if (solved.effectiveFNumber < needed * (1 - 1e-9)) return { verdict: 'too shallow' };
+    const { effectiveFNumber, magnification } = solved;
+    const { luminance, iso, subjectSpeed, longestExposure } = wanted;
+    const exposure = exposureTimeFromLuminance({ effectiveFNumber, reflectedLightConstant: 12.5, luminance, iso });
+    const steady = Math.min(longestExposure, camera.circleOfConfusion / (magnification * subjectSpeed));
+    const merit = Math.log2(steady / exposure) + 2 * Math.log2(magnification / largest);
+    return exposure > steady * (1 + 1e-9) ? { verdict: 'too dark' } : { verdict: 'suited', found: { merit, solved } };
+  }
+
+  return { judgedAt, closest, full: settingFor(largest), least: settingFor(largest * wanted.leastFill) };
+}
+
+const eased = ['inside', 'too near', 'too shallow', 'too dark'];
+
+/** The frame filled; or, where that will not do and less of it will, as much of it as will. */
+function judgedByEngine(chain: KitChain, rows: readonly KitRow[], wanted: KitSubject): Judged {
+  const { judgedAt, full, least } = engineJudge(chain, rows, wanted);
+  const filled = judgedAt(full);
+  if (!eased.includes(filled.verdict) || least === full) return filled;
+  if (judgedAt(least).verdict !== 'suited') return judgedAt(least);
+  let [tooLarge, allowed] = [full, least];
+  while (Math.abs(tooLarge - allowed) > 1e-9 * Math.abs(full - least)) {
+    const middle = (tooLarge + allowed) / 2;
+    if (judgedAt(middle).verdict === 'suited') allowed = middle;
+    else tooLarge = middle;
+  }
+  return { ...judgedAt(allowed), halved: true };
 }
 
 describe('the verdict on a chain', () => {
@@ -204,21 +237,60 @@ describe('the verdict on a chain', () => {
         const search = searchKit(kit, wanted, budget);
         for (let index = 0; index < search.count; index += Math.max(1, Math.floor(search.count / 60))) {
           const chain = search.chain(index);
-          const theirs = judgedByEngine(chain, rowsOf(kit, chain), wanted, budget);
+          const theirs: Judged =
+            chain.price > budget ? { verdict: 'over budget' } : judgedByEngine(chain, rowsOf(kit, chain), wanted);
           expect(chain.verdict, chain.ids.join(', ')).toBe(theirs.verdict);
           expect(search.verdictOf(index)).toBe(theirs.verdict);
           passed.set(chain.verdict, (passed.get(chain.verdict) ?? 0) + 1);
-          if (theirs.merit === undefined || theirs.solved.sharpPlane !== 'in front') continue;
-          const near = { absolute: 1e-8, because: 'two ways to find the focus setting' };
-          expect(chain.merit).toEqual(closeTo(theirs.merit, near));
+          if (!theirs.found) continue;
+          const { merit, solved } = theirs.found;
+          const exact = theirs.halved ? 1e-5 : 1e-8;
+          const near = { absolute: exact, because: 'two ways to find the focus setting' };
+          expect(chain.merit).toEqual(closeTo(merit, near));
           if (chain.solved.sharpPlane !== 'in front') throw new Error(chain.solved.sharpPlane);
-          const relative = { relative: 1e-8, because: near.because };
-          expect(chain.solved.magnification).toEqual(closeTo(theirs.solved.magnification, relative));
-          expect(chain.solved.workingDistance).toEqual(closeTo(theirs.solved.workingDistance, relative));
-          expect(chain.solved.effectiveFNumber).toEqual(closeTo(theirs.solved.effectiveFNumber, relative));
+          const relative = { relative: exact, because: near.because };
+          expect(chain.solved.magnification).toEqual(closeTo(solved.magnification, relative));
+          expect(chain.solved.workingDistance).toEqual(closeTo(solved.workingDistance, relative));
+          expect(chain.solved.effectiveFNumber).toEqual(closeTo(solved.effectiveFNumber, relative));
         }
       }),
       { seed: 8, numRuns: 600 },
+    );
+  });
+
+  it('is against a chain only where no setting of its main lens would do', () => {
+    let refused = 0;
+    fc.assert(
+      fc.property(kits(6), subjects, (kit, wanted) => {
+        const search = searchKit(kit, wanted, Infinity);
+        for (let index = 0; index < search.count; index += Math.max(1, Math.floor(search.count / 20))) {
+          const chain = search.chain(index);
+          if (chain.verdict === 'suited') continue;
+          refused++;
+          const { judgedAt, closest } = engineJudge(chain, rowsOf(kit, chain), wanted);
+          for (let step = 0; step <= 25; step++) {
+            expect(judgedAt((closest * step) / 25).verdict, chain.ids.join(', ')).not.toBe('suited');
+          }
+        }
+      }),
+      { seed: 9, numRuns: 150 },
+    );
+    expect(refused).toBeGreaterThan(500);
+  });
+
+  it('takes the subject smaller where filling the frame will not do', () => {
+    const macro: KitRow = {
+      ...normalLens,
+      lens: { ...normalLens.lens, focusing: { by: 'unit', closestMagnification: 1 } },
+    };
+    const shy: KitSubject = { ...subject, subjectWidth: 36, subjectDepth: 0, leastFill: 0.3, nearestDistance: 150 };
+    const { verdict, solved } = searchKit([body36, macro], shy, Infinity).chain(0);
+    expect(verdict).toBe('suited');
+    if (solved.sharpPlane !== 'in front') throw new Error(solved.sharpPlane);
+    expect(solved.workingDistance).toEqual(closeTo(150, { absolute: 1e-3, because: 'found by halving' }));
+    // From w = f (1 + 1/m) − h: m = f/(w + h − f).
+    expect(solved.magnification).toEqual(
+      closeTo(50 / (150 + 22 - 50), { relative: 1e-5, because: 'found by halving' }),
     );
   });
 

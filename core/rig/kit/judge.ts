@@ -17,32 +17,75 @@ export interface Judgement {
   merit: number;
 }
 
+/** A magnification not to be told from that of a lens set to infinity. */
+const nothing = 1e-9;
+
 /** Rounding: what misses a limit by less meets it. */
 const rounding = 1e-9;
+
+/** A chain and what it is judged for; the numbers of its walk are overwritten. */
+interface Case {
+  readonly walk: Walk;
+  readonly camera: KitCamera;
+  readonly lens: KitLens;
+  readonly stopsDown: boolean;
+  readonly subject: KitSubject;
+  /** The magnification that fills the frame. */
+  readonly filling: number;
+}
+
+/** What may stop standing against a chain where the subject is taken smaller: from farther off, with more depth, in more light. */
+const eased: ReadonlySet<number> = new Set([code.inside, code['too near'], code['too shallow'], code['too dark']]);
+
+/** Halvings between a setting that is too large and one that is not: to a millionth of their distance. */
+const halvings = 20;
 
 /**
  * Sets a chain for the subject, judges it, and leaves what it found in *out*.
  *
- * As large as fits the frame; opened as far as the depth allows: N_w = Z m²/(2c); t = N_w² K/(L_v S) against c/(m v) and the longest exposure.
+ * As large as fits the frame, or where something stands against that, as large as nothing does, down to the least share of the frame;
+ * opened as far as the depth allows: N_w = Z m²/(2c); t = N_w² K/(L_v S) against c/(m v) and the longest exposure.
  */
 export function judge(
   walk: Walk,
   camera: KitCamera,
-  { maxAperture, smallestAperture }: KitLens,
+  lens: KitLens,
   stopsDown: boolean,
   subject: KitSubject,
   out: Judgement,
 ): void {
-  const wanted = camera.sensorWidth / subject.subjectWidth;
+  const filling = camera.sensorWidth / subject.subjectWidth;
+  const one: Case = { walk, camera, lens, stopsDown, subject, filling };
+  walk.focusedTo = -1;
+  judgeAt(one, settingFor(walk, filling), out);
+  if (!eased.has(out.verdict)) return;
+
+  let tooLarge = out.focusMagnification;
+  let allowed = settingFor(walk, filling * subject.leastFill);
+  if (allowed === tooLarge) return;
+  judgeAt(one, allowed, out);
+  if (out.verdict !== code.suited) return;
+  for (let step = 0; step < halvings; step++) {
+    const middle = (tooLarge + allowed) / 2;
+    judgeAt(one, middle, out);
+    if (out.verdict === code.suited) allowed = middle;
+    else tooLarge = middle;
+  }
+  judgeAt(one, allowed, out);
+}
+
+/** The verdict on one setting of the main lens. */
+function judgeAt({ walk, camera, lens, stopsDown, subject, filling }: Case, setting: number, out: Judgement): void {
+  const { maxAperture, smallestAperture } = lens;
+  out.focusMagnification = setting;
   out.fNumber = maxAperture;
   out.merit = 0;
-  walk.focusedTo = -1;
-  out.focusMagnification = settingFor(walk, wanted);
-  if (walk.focusedTo !== out.focusMagnification) walkAt(walk, out.focusMagnification);
+  if (walk.focusedTo !== setting) walkAt(walk, setting);
   const m = walk.magnification;
-  if (!(m > 1e-9 && walk.real)) return void (out.verdict = code['no picture']);
-  if (m > wanted * (1 + rounding)) return void (out.verdict = code['too large']);
-  if (m < wanted * subject.leastFill * (1 - rounding)) return void (out.verdict = code['too small']);
+  if (Math.abs(m) <= nothing) return void (out.verdict = code['too small']);
+  if (!(m > 0 && walk.real)) return void (out.verdict = code['no picture']);
+  if (m > filling * (1 + rounding)) return void (out.verdict = code['too large']);
+  if (m < filling * subject.leastFill * (1 - rounding)) return void (out.verdict = code['too small']);
   if (!(walk.workingDistance > 0)) return void (out.verdict = code.inside);
   if (walk.workingDistance < subject.nearestDistance) return void (out.verdict = code['too near']);
 
@@ -56,7 +99,7 @@ export function judge(
   const exposure = (effective * effective * reflectedLightConstants.common) / (subject.luminance * subject.iso);
   const steady = subject.subjectSpeed > 0 ? c / (m * subject.subjectSpeed) : Infinity;
   const inHand = Math.log2(Math.min(steady, subject.longestExposure) / exposure);
-  out.merit = inHand + 2 * Math.log2(Math.min(1, m / wanted));
+  out.merit = inHand + 2 * Math.log2(Math.min(1, m / filling));
   out.verdict = inHand < -rounding ? code['too dark'] : code.suited;
 }
 

@@ -20,10 +20,12 @@ const words: Readonly<Record<Verdict, string>> = {
     'It focuses past infinity, or sees the subject upright through a picture inside: nothing near is sharp.',
   'too large': 'Even focused as far away as it goes it shows less than the subject’s width.',
   'too small': 'Even at its closest the subject fills too little of the frame.',
-  inside: 'The sharp plane lies inside the lens, or inside a deep rim.',
-  'too near': 'It has to stand nearer to the subject than that tolerates.',
-  'too shallow': 'It cannot be stopped down far enough to have the subject’s depth in focus.',
-  'too dark': 'Stopped down for the depth, it needs a longer exposure than the subject’s movement allows.',
+  inside: 'The sharp plane lies inside the lens, or inside a deep rim, however small the subject is taken.',
+  'too near': 'It has to stand nearer to the subject than that tolerates, however small it is taken.',
+  'too shallow':
+    'It cannot be stopped down far enough to have the subject’s depth in focus, however small that is taken.',
+  'too dark':
+    'Stopped down for the depth, it needs a longer exposure than the subject’s movement allows, however small that is taken.',
 };
 
 /** One sentence for a verdict. */
