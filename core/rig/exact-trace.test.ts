@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
+import { prescriptions } from '#tests/support/prescriptions.ts';
 import { exactRay, heightAt, outline, type Place } from './exact-trace.ts';
 import type { Surface } from './prescription.ts';
 
@@ -42,14 +44,10 @@ describe('exactRay', () => {
     fc.assert(
       fc.property(fc.double({ min: -1.2, max: 1.2, noNaN: true }), (inside) => {
         if (Math.abs(inside) < 1e-3) return;
+        if (Math.abs(index * Math.sin(inside)) >= 1) return;
         // Started at the point itself, in the glass: the flat surface is met at once, and without air before it does nothing.
         const from: Place = { z: 0, y: 0 };
-        const { path, angle } = exactRay(
-          surface,
-          from,
-          Math.asin(index * Math.sin(inside) > 1 ? 1 : index * Math.sin(inside)),
-        );
-        if (Math.abs(index * Math.sin(inside)) >= 1) return;
+        const { path, angle } = exactRay(surface, from, Math.asin(index * Math.sin(inside)));
         const last = path.at(-1) as Place;
         const meetsAxis = last.z - last.y / Math.tan(angle);
         const seenFrom = radius + radius / index - radius - radius * index;
@@ -73,6 +71,37 @@ describe('exactRay', () => {
       { radius: -10, thickness: 0, index: 1 },
     ];
     expect(exactRay(steep, { z: -1, y: 8 }, 0).lost).toEqual({ surface: 1, why: 'total reflection' });
+  });
+
+  it('is lost where the glass turns it round, and where surfaces have crossed before it comes to them', () => {
+    const outcomes = new Map<string, number>();
+    for (const { surfaces } of Object.values(prescriptions)) {
+      for (let y = -60; y <= 60; y += 3) {
+        for (let direction = -1.2; direction <= 1.2; direction += 0.05) {
+          const { path, angle, lost } = exactRay(surfaces, { z: -1, y }, direction);
+          outcomes.set(lost?.why ?? 'through', (outcomes.get(lost?.why ?? 'through') ?? 0) + 1);
+          if (lost === null) expect(Math.abs(angle)).toBeLessThan(Math.PI / 2);
+          expect(path.flatMap((place) => [place.z, place.y])).toSatisfy((all: number[]) => all.every(Number.isFinite));
+        }
+      }
+    }
+    for (const outcome of ['through', 'missed', 'total reflection', 'turned back']) {
+      expect(outcomes.get(outcome) ?? 0, outcome).toBeGreaterThan(5);
+    }
+    // Two bulging surfaces of a thin lens cross at the height 4.4.
+    const crossed: readonly Surface[] = [
+      { radius: 10, thickness: 2, index: 1.5 },
+      { radius: -10, thickness: 0, index: 1 },
+    ];
+    expect(exactRay(crossed, { z: -1, y: 4 }, 0).lost).toBeNull();
+    expect(exactRay(crossed, { z: -1, y: 6 }, 0).lost).toEqual({ surface: 1, why: 'missed' });
+  });
+
+  it('refuses what is no place and no direction towards the glass', () => {
+    expect(() => exactRay(ball, { z: NaN, y: 0 }, 0)).toThrow(OutOfRange);
+    expect(() => exactRay(ball, { z: -1, y: Infinity }, 0)).toThrow(OutOfRange);
+    for (const angle of [NaN, Math.PI / 2, -2])
+      expect(() => exactRay(ball, { z: -1, y: 0 }, angle)).toThrow(OutOfRange);
   });
 
   it('sees a flat surface as the limit of an ever flatter one', () => {

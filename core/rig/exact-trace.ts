@@ -1,3 +1,4 @@
+import { OutOfRange, requireFinite } from '#core/quantity/errors.ts';
 import { sag, type Surface } from './prescription.ts';
 
 /** A point in the plane through the axis: *z* along it from the first vertex towards the sensor, *y* above it, mm. */
@@ -15,7 +16,9 @@ export type RayLoss =
   /** the stop is */
   | 'stop'
   /** it is reflected inside the glass */
-  | 'total reflection';
+  | 'total reflection'
+  /** the glass turns it round, away from the sensor */
+  | 'turned back';
 
 /** A ray drawn through real glass. */
 export interface TracedRay {
@@ -33,6 +36,9 @@ export interface OpenStop {
   readonly diameter: number;
 }
 
+/** Lengths of rounding, mm. */
+const rounding = 1e-9;
+
 /**
  * One ray through real glass, exact: Snell's law at each surface, in the plane through the axis.
  *
@@ -43,10 +49,14 @@ export interface OpenStop {
  * @param angle with the axis, rad, positive upwards, below a right angle
  * @param stop what the ray must pass besides the clear apertures, if given
  * @returns its path to the last surface, and on what it was lost where it does not get there
+ * @throws OutOfRange for a start that is no place and an angle that is not below a right one
  *
  * Source: Welford, Aberrations of Optical Systems, section 4.3 (from memory). Derived in [README](README.md#exact-rays).
  */
 export function exactRay(surfaces: readonly Surface[], from: Place, angle: number, stop?: OpenStop): TracedRay {
+  requireFinite('subject-width', from.y);
+  requireFinite('subject-distance', from.z);
+  if (!(Math.abs(angle) < Math.PI / 2)) throw new OutOfRange('incidence-angle', angle, 'below a right angle');
   const path: Place[] = [from];
   // Direction cosines along and across the axis, and the place of the vertex of the surface at hand.
   let along = Math.cos(angle);
@@ -75,6 +85,8 @@ export function exactRay(surfaces: readonly Surface[], from: Place, angle: numbe
     const cosine = Math.sqrt(squareOfCosine);
     const run = f / (g + cosine);
     const bulge = run * along;
+    // Beyond the rims that they have, surfaces cross: what lies behind a ray is not met any more.
+    if (!(vertex + bulge >= z - rounding)) return lostTo('missed');
     y = atVertexPlane + run * across;
     z = vertex + bulge;
     path.push({ z, y });
@@ -86,6 +98,7 @@ export function exactRay(surfaces: readonly Surface[], from: Place, angle: numbe
     const turn = Math.sqrt(squareBehind) - ratio * cosine;
     along = ratio * along + turn * (1 - curvature * bulge);
     across = ratio * across - turn * curvature * y;
+    if (along <= 0) return lostTo('turned back');
     before = behind;
     if (index < surfaces.length - 1) vertex += thickness;
   }

@@ -73,7 +73,15 @@ describe('a lens known at several settings', () => {
     pupilMagnification: 0.96 - 0.15 * at,
     fNumberDrift: 1 - 0.1 * at ** 2,
   }));
-  const lens: Lens = { ...macro, focusing: { by: 'states', states } };
+  const { focalLength, principalSeparation, frontPrincipalDepth, pupilMagnification } = states[0]!;
+  const lens: Lens = {
+    ...macro,
+    focalLength,
+    principalSeparation,
+    frontPrincipalDepth,
+    pupilMagnification,
+    focusing: { by: 'states', states },
+  };
 
   it('is at each of them what is known', () => {
     for (const state of states) {
@@ -100,6 +108,26 @@ describe('a lens known at several settings', () => {
     expect(() => stateAt(known(), 0)).toThrow(/focus-magnification is NaN; accepted: one known setting/);
     const noLength: Lens = { ...macro, focusing: { by: 'states', states: [{ ...states[0]!, focalLength: 0 }] } };
     expect(() => stateAt(noLength, 0)).toThrow(/focal-length is 0/);
+  });
+
+  it('is refused by name where a state has no such number, or the first is not the lens itself', () => {
+    const changed = (place: number, change: Partial<FocusState>): Lens => ({
+      ...lens,
+      focusing: { by: 'states', states: states.map((state, at) => (at === place ? { ...state, ...change } : state)) },
+    });
+    expect(() => stateAt(changed(1, { principalSeparation: NaN }), 0.5)).toThrow(/principal-separation is NaN/);
+    expect(() => stateAt(changed(2, { frontPrincipalDepth: Infinity }), 0)).toThrow(
+      /front-principal-depth is Infinity/,
+    );
+    expect(() => stateAt(changed(1, { pupilMagnification: 0 }), 0)).toThrow(/pupil-magnification is 0/);
+    expect(() => stateAt(changed(1, { fNumberDrift: -1 }), 0)).toThrow(/f-number is -1/);
+    for (const name of ['focalLength', 'principalSeparation', 'frontPrincipalDepth', 'pupilMagnification'] as const) {
+      const other = states[0]![name] + 1;
+      expect(() => stateAt(changed(0, { [name]: other }), 0), name).toThrow(
+        `is ${other}; accepted: ${states[0]![name]} in`,
+      );
+    }
+    expect(() => stateAt(changed(0, { fNumberDrift: 3 }), 0)).toThrow(/f-number is 3; accepted: a drift of 1/);
   });
 
   it('reaches as far as the last one', () => {

@@ -6,7 +6,10 @@ import { FaultyPrescription } from './faulty-prescription.ts';
 import { closestMagnification, stateAt } from './lens-in-use.ts';
 import { lensOfPrescription } from './lens-of-prescription.ts';
 import { glassPoints } from './paraxial-trace.ts';
-import { surfacesAt } from './prescription.ts';
+import { surfacesAt, type Prescription } from './prescription.ts';
+import { reversedPrescription } from './reversed-prescription.ts';
+import { assembleRig } from './assemble.ts';
+import { solveRig } from './solve.ts';
 
 const mount = { registerDistance: 30, apertureControl: 'camera' } as const;
 const macro = prescriptions['macro-60-us-5751485'];
@@ -50,6 +53,51 @@ describe('lensOfPrescription', () => {
     const lens = lensOfPrescription(prescriptions['triplet-50'], { ...mount, closestMagnification: 0.2 });
     expect(lens.focusing).toEqual({ by: 'unit', closestMagnification: 0.2 });
     expect(closestMagnification(lensOfPrescription(prescriptions['triplet-50'], mount))).toBe(0);
+  });
+
+  it('has its last surface stand out behind a flange that lies before it: the foremost when it is turned round', () => {
+    // The last vertex is 39.384 mm before the sensor, so 7.12 behind a flange at 46.5.
+    const lens = lensOfPrescription(macro, { registerDistance: 46.5, apertureControl: 'lens' });
+    expect(lens.rearProtrusion).toEqual(closeTo(7.116, { absolute: 1e-3, because: 'printed to three decimals' }));
+    expect(lensOfPrescription(macro, mount).rearProtrusion).toBe(0);
+
+    const ring = 100;
+    const camera = { part: 'camera', registerDistance: 46.5, sensorWidth: 36, sensorHeight: 24 } as const;
+    const solved = solveRig(
+      assembleRig([
+        camera,
+        { part: 'ring', extension: ring },
+        { part: 'lens', lens, focusMagnification: 0, fNumber: 8, reversed: true },
+      ]),
+    );
+    if (solved.sharpPlane !== 'in front') throw new Error(solved.sharpPlane);
+    // The other way: the surfaces in the opposite order, their first vertex as far from the sensor as the rim has come.
+    const turned = glassPoints(reversedPrescription({ surfaces: macro.surfaces, stop: macro.stop }).surfaces);
+    const imageDistance = 46.5 + ring - turned.rearPrincipal;
+    const m = imageDistance / turned.focalLength - 1;
+    const toGlass = turned.focalLength * (1 + 1 / m) - turned.frontPrincipal;
+    expect(solved.magnification).toEqual(closeTo(m, { relative: 1e-9, because: 'two routes' }));
+    expect(solved.workingDistance).toEqual(closeTo(toGlass, { absolute: 1e-4, because: 'a printed back focus' }));
+  });
+
+  it('refuses a setting whose spacings say otherwise, with the surface before the sensor and what they say', () => {
+    const still = { ...macro, settings: [macro.settings![0]!, { focusMagnification: 1, thickness: {} }] };
+    const focusedNear = {
+      ...macro,
+      surfaces: macro.surfaces.map((surface, at) =>
+        at < macro.surfaces.length - 1 ? surface : { ...surface, thickness: 30 },
+      ),
+      settings: [],
+    };
+    for (const [contradiction, words] of [
+      [still, /the setting for 1 has the sensor the focus magnification is \S+; accepted/],
+      [{ ...focusedNear, settings: undefined }, /the setting for 0 has the sensor the focus magnification is -0\.1/],
+    ] as const) {
+      const attempt = () => lensOfPrescription(contradiction as Prescription, mount);
+      expect(attempt).toThrow(FaultyPrescription);
+      expect(attempt).toThrow(words);
+      expect(attempt).toThrow(expect.objectContaining({ surface: macro.surfaces.length - 1 }));
+    }
   });
 
   it('refuses what is no lens, and one that forms no picture, by name', () => {

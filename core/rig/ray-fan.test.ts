@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { prescriptions } from '#tests/support/prescriptions.ts';
-import { heightAt } from './exact-trace.ts';
-import { glassPoints } from './paraxial-trace.ts';
+import { exactRay, heightAt } from './exact-trace.ts';
+import { glassPoints, glassPupils } from './paraxial-trace.ts';
 import { rayFan, shareThrough } from './ray-fan.ts';
 
 const { surfaces, stop } = prescriptions['double-gauss-100'];
@@ -59,5 +60,44 @@ describe('rayFan', () => {
     expect(share(0)).toBeGreaterThan(0.95);
     expect(share(0.1)).toBeLessThan(share(0));
     expect(share(0.2)).toBeLessThan(share(0.1));
+  });
+
+  it('aims rays that the paraxial pupil would send astray, and loses those that no aim brings to their place', () => {
+    for (const [name, fNumber, slope] of [
+      ['double-gauss-100', 4, 0.36],
+      ['triplet-50', 5.6, 0.6],
+      ['macro-60-us-5751485', 5.6, 0.8],
+    ] as const) {
+      const { surfaces: glass, stop: at } = prescriptions[name];
+      const { focalLength } = glassPoints(glass);
+      const { entranceOverStop, entrancePosition } = glassPupils(glass, at);
+      const diameter = focalLength / fNumber / entranceOverStop;
+      const fan = rayFan(glass, { surface: at, diameter }, { z: -Infinity, y: slope }, 21);
+      // Every ray that there is, close together: which of the places in the stop does one come to and through?
+      const start = { z: -60, aim: (aim: number) => aim - (entrancePosition + 60) * slope };
+      const shot = Array.from({ length: 20_001 }, (_, step) =>
+        exactRay(glass, { z: start.z, y: start.aim((step - 10_000) / 100) }, Math.atan(slope)),
+      );
+      fan.forEach((ray, index) => {
+        const wanted = (diameter / 2) * (index / 10 - 1);
+        const missed = shot.map(({ path }) => (path[at + 1]?.y ?? NaN) - wanted);
+        const reached = shot.filter(
+          (_, step) => missed[step]! <= 0 !== missed[step + 1]! <= 0 && Math.abs(missed[step]! - missed[step + 1]!) < 1,
+        );
+        const through = reached.some(({ lost }) => lost === null);
+        if (ray.lost === null) {
+          expect(ray.path[at + 1]!.y).toEqual(closeTo(wanted, { absolute: 1e-6, because: 'aimed' }));
+        }
+        expect(ray.lost === null, `${name}, ray ${index}`).toBe(through);
+      });
+    }
+  });
+
+  it('refuses a stop without width and a fan of one ray', () => {
+    for (const diameter of [0, NaN, -1]) {
+      expect(() => rayFan(surfaces, { surface: stop, diameter }, parallel, 3)).toThrow(OutOfRange);
+    }
+    for (const count of [1, 2.5, NaN]) expect(() => rayFan(surfaces, open, parallel, count)).toThrow(/number of rays/);
+    expect(() => rayFan(surfaces, open, { z: -Infinity, y: NaN }, 3)).toThrow(OutOfRange);
   });
 });

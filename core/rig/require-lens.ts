@@ -1,5 +1,5 @@
-import { OutOfRange, requireFinite, requirePositive } from '#core/quantity/errors.ts';
-import type { FocusingByStates, Lens } from './lens.ts';
+import { OutOfRange, requireFinite, requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
+import type { FocusState, Lens } from './lens.ts';
 
 /** Throws OutOfRange for what no lens can have, by name: a rim behind its own flange is contradictory as well. */
 export function requireLens(lens: Lens): void {
@@ -8,7 +8,8 @@ export function requireLens(lens: Lens): void {
   requireFinite('front-principal-depth', lens.frontPrincipalDepth);
   requirePositive('pupil-magnification', lens.pupilMagnification);
   requirePositive('register-distance', lens.registerDistance);
-  if (lens.focusing.by === 'states') requireStates(lens.focusing);
+  if (lens.focusing.by === 'states') requireStates(lens, lens.focusing.states);
+  else requireNotNegative('focus-magnification', lens.focusing.closestMagnification);
   const least = lens.registerDistance - lens.focalLength - lens.principalSeparation;
   if (lens.frontPrincipalDepth < least) {
     throw new OutOfRange(
@@ -19,10 +20,20 @@ export function requireLens(lens: Lens): void {
   }
 }
 
-function requireStates({ states }: FocusingByStates): void {
-  if (states.length === 0) throw new OutOfRange('focus-magnification', NaN, 'one known setting or more');
+/** What the first state repeats of the lens, and what it is called. */
+const repeated = {
+  focalLength: 'focal-length',
+  principalSeparation: 'principal-separation',
+  frontPrincipalDepth: 'front-principal-depth',
+  pupilMagnification: 'pupil-magnification',
+} as const;
+
+function requireStates(lens: Lens, states: readonly FocusState[]): void {
+  const [first] = states;
+  if (!first) throw new OutOfRange('focus-magnification', NaN, 'one known setting or more');
   let before = -1;
-  for (const { focusMagnification, focalLength, pupilMagnification, fNumberDrift } of states) {
+  for (const state of states) {
+    const { focusMagnification } = state;
     if (before < 0 ? focusMagnification !== 0 : !(focusMagnification > before && focusMagnification < Infinity)) {
       throw new OutOfRange(
         'focus-magnification',
@@ -31,8 +42,29 @@ function requireStates({ states }: FocusingByStates): void {
       );
     }
     before = focusMagnification;
-    requirePositive('focal-length', focalLength);
-    requirePositive('pupil-magnification', pupilMagnification);
-    requirePositive('f-number', fNumberDrift);
+    requirePositive('focal-length', state.focalLength);
+    requireFinite('principal-separation', state.principalSeparation);
+    requireFinite('front-principal-depth', state.frontPrincipalDepth);
+    requirePositive('pupil-magnification', state.pupilMagnification);
+    requirePositive('f-number', state.fNumberDrift);
   }
+  for (const [name, quantity] of Object.entries(repeated)) {
+    const own = lens[name as keyof typeof repeated];
+    const stated = first[name as keyof typeof repeated];
+    if (!isSame(stated, own)) {
+      throw new OutOfRange(quantity, stated, `${own} in the first state, which is infinity, as the lens has it there`);
+    }
+  }
+  if (!isSame(first.fNumberDrift, 1)) {
+    throw new OutOfRange(
+      'f-number',
+      first.fNumberDrift,
+      'a drift of 1 in the first state, whose f-number is the marked one',
+    );
+  }
+}
+
+/** But for the digits that are printed. */
+function isSame(one: number, other: number): boolean {
+  return Math.abs(one - other) <= 1e-3 * Math.max(1, Math.abs(other));
 }

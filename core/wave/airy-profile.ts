@@ -1,5 +1,5 @@
+import { requireCount } from '#core/quantity/count.ts';
 import { airyIntensity, type InAiryPattern } from './airy-pattern.ts';
-import { requireCount } from './count.ts';
 
 /** One curve, ready to be drawn: the n-th intensity belongs to the n-th radius. */
 export interface RadialProfile {

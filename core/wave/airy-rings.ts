@@ -1,7 +1,7 @@
+import { requireCount } from '#core/quantity/count.ts';
 import { requirePositive } from '#core/quantity/errors.ts';
 import type { Named } from '#core/quantity/formula.ts';
 import { besselJ0, besselJ1 } from './bessel.ts';
-import { requireCount } from './count.ts';
 
 /** Radii on the sensor, mm, from the innermost ring outwards. */
 export interface AiryRings {

@@ -1,6 +1,6 @@
+import { requireCount } from '#core/quantity/count.ts';
 import { encircledEnergy, airyIntensity } from './airy-pattern.ts';
 import { airyRings } from './airy-rings.ts';
-import { requireCount } from './count.ts';
 
 /** The Airy pattern in units of λ N_w, in which every perfect lens has the same: plain numbers that a page can carry. */
 export interface AiryTable {

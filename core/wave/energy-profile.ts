@@ -1,6 +1,6 @@
+import { requireCount } from '#core/quantity/count.ts';
 import { evenly } from './airy-profile.ts';
 import { besselJ1 } from './bessel.ts';
-import { requireCount } from './count.ts';
 import { evenRule } from './even-rule.ts';
 import { transferAt } from './optical-transfer.ts';
 import { requireReach, type InPointSpread } from './point-spread.ts';

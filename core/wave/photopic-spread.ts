@@ -1,6 +1,6 @@
+import { requireCount } from '#core/quantity/count.ts';
 import type { Named } from '#core/quantity/formula.ts';
 import { evenly, type RadialProfile } from './airy-profile.ts';
-import { requireCount } from './count.ts';
 import { sharesUpTo, type EnergyProfile } from './energy-profile.ts';
 import { inLight, photopicLight } from './photopic-light.ts';
 import { intensitiesUpTo, requireReach } from './point-spread.ts';

@@ -1,7 +1,7 @@
+import { requireCount } from '#core/quantity/count.ts';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { opticalRadius, type InAiryPattern } from './airy-pattern.ts';
 import { evenly, type RadialProfile } from './airy-profile.ts';
-import { requireCount } from './count.ts';
 import { evenRule } from './even-rule.ts';
 import { phaseAt, requirePupil, steepestPhase, type Pupil } from './pupil.ts';
 

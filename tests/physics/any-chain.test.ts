@@ -16,23 +16,48 @@ const number = fc.oneof(
   { weight: 1, arbitrary: fc.constantFrom(0, -0, -1, NaN, Infinity, -Infinity, 1e12, 1e-12) },
 );
 
-const lens: fc.Arbitrary<Lens> = fc.record({
+/** The rest of a state, the first of which is the lens itself as a rule. */
+const state = fc.record({
+  focusMagnification: fc.constantFrom(0.1, 0.2, 5),
   focalLength: number,
   principalSeparation: number,
   frontPrincipalDepth: number,
   pupilMagnification: number,
-  registerDistance: number,
-  focusing: fc.oneof(
-    fc.record({ by: fc.constant('unit' as const), closestMagnification: number }),
-    fc.record({
-      by: fc.constant('internal' as const),
-      closestMagnification: number,
-      closestFocusDistance: number,
-      keeps: fc.constantFrom('entrance-pupil' as const, 'f-number' as const),
-    }),
-  ),
-  apertureControl: fc.constantFrom('lens' as const, 'camera' as const),
+  fNumberDrift: number,
 });
+
+const lens: fc.Arbitrary<Lens> = fc
+  .record({
+    focalLength: number,
+    principalSeparation: number,
+    frontPrincipalDepth: number,
+    pupilMagnification: number,
+    registerDistance: number,
+    focusing: fc.oneof(
+      fc.record({ by: fc.constant('unit' as const), closestMagnification: number }),
+      fc.record({
+        by: fc.constant('internal' as const),
+        closestMagnification: number,
+        closestFocusDistance: number,
+        keeps: fc.constantFrom('entrance-pupil' as const, 'f-number' as const),
+      }),
+    ),
+    apertureControl: fc.constantFrom('lens' as const, 'camera' as const),
+    states: fc.option(fc.array(state, { maxLength: 2 }), { freq: 1 }),
+    firstDrift: fc.oneof({ weight: 9, arbitrary: fc.constant(1) }, { weight: 1, arbitrary: number }),
+  })
+  .map(({ states, firstDrift, ...one }) => {
+    if (!states) return one;
+    const { focalLength, principalSeparation, frontPrincipalDepth, pupilMagnification } = one;
+    const first = { focalLength, principalSeparation, frontPrincipalDepth, pupilMagnification };
+    return {
+      ...one,
+      focusing: {
+        by: 'states' as const,
+        states: [{ focusMagnification: 0, ...first, fNumberDrift: firstDrift }, ...states],
+      },
+    };
+  });
 
 const part: fc.Arbitrary<Part> = fc.oneof(
   fc.record({ part: fc.constant('ring' as const), extension: number }),

@@ -67,6 +67,8 @@ const measured: Lens = {
   ...lens50,
   focalLength: 60,
   principalSeparation: -2,
+  frontPrincipalDepth: 30,
+  pupilMagnification: 1.1,
   focusing: { by: 'states', states: [known(0, 60, 30, 1), known(0.25, 57, 28, 0.97), known(0.5, 54, 25, 0.95)] },
 };
 

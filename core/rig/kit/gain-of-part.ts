@@ -23,13 +23,15 @@ export interface PartGain {
  * @throws FaultyKit, OutOfRange as `searchKit` does
  */
 export function gainOfPart(kit: readonly KitRow[], part: KitRow, subject: KitSubject, budget: number): PartGain {
-  const before = searchKit(kit, subject, budget);
   const after = searchKit([...kit, part], subject, budget);
-  const bestBefore = best(before);
+  // The first camera or the first lens: without it nothing could be built.
+  const isFirst = (part.part === 'camera' || part.part === 'lens') && !kit.some((row) => row.part === part.part);
+  const before = isFirst ? null : searchKit(kit, subject, budget);
+  const bestBefore = before && best(before);
   const bestAfter = best(after);
   return {
-    chains: after.count - before.count,
-    suited: after.suited.length - before.suited.length,
+    chains: after.count - (before?.count ?? 0),
+    suited: after.suited.length - (before?.suited.length ?? 0),
     bestBefore,
     bestAfter,
     merit: bestBefore && bestAfter ? (bestAfter.merit ?? 0) - (bestBefore.merit ?? 0) : null,

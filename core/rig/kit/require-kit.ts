@@ -1,4 +1,5 @@
 import { closestMagnification, lensInUse } from '../lens-in-use.ts';
+import type { Focusing } from '../lens.ts';
 import { FaultyKit, type KitLens, type KitRow } from './kit.ts';
 
 type Numbers = Readonly<Record<string, readonly [least: number, most: number, open?: boolean]>>;
@@ -21,6 +22,15 @@ const numbersOf: Readonly<Record<KitRow['part'], Numbers>> = {
   'close-up lens': { closeUpPower: positive },
   'coupling ring': { extension: notNegative },
 };
+
+/** What a lens has to hold; in which range, the engine knows. */
+const lensNumbers = [
+  'focalLength',
+  'principalSeparation',
+  'frontPrincipalDepth',
+  'pupilMagnification',
+  'registerDistance',
+] as const;
 
 const withoutMount: readonly KitRow['part'][] = ['close-up lens', 'coupling ring'];
 
@@ -50,6 +60,7 @@ export function requireKit(kit: readonly KitRow[]): void {
 }
 
 function requireNumbers(item: KitRow, row: number): void {
+  requireObject('the row', item, row);
   const part: unknown = item.part;
   if (typeof part !== 'string' || !Object.hasOwn(numbersOf, part)) {
     throw new FaultyKit(row, `the part is ${String(part)}; accepted: ${Object.keys(numbersOf).join(', ')}`);
@@ -61,18 +72,29 @@ function requireNumbers(item: KitRow, row: number): void {
     }
   }
   const numbers: Numbers = { price: notNegative, ...numbersOf[item.part] };
-  for (const [name, [least, most, open = false]] of Object.entries(numbers)) {
-    const value = values[name];
-    if (!(typeof value === 'number' && value < most && (open ? value > least : value >= least))) {
-      throw new FaultyKit(
-        row,
-        `'${name}' is ${String(value)}; accepted: a finite number ${open ? `above ${least}` : `of ${least} or above`}`,
-      );
-    }
+  for (const [name, range] of Object.entries(numbers)) requireNumber(name, values[name], range, row);
+  if (item.part === 'close-up lens' && item.clearAperture !== undefined) {
+    requireNumber('clearAperture', item.clearAperture, positive, row);
   }
-  if (item.part === 'close-up lens' && item.clearAperture !== undefined && !(item.clearAperture > 0)) {
-    throw new FaultyKit(row, `'clearAperture' is ${item.clearAperture}; accepted: above 0, or left out`);
+  const coupled = values['coupled'];
+  if (coupled !== undefined) requireOneOf('coupled', coupled, [true, false], row);
+}
+
+function requireNumber(name: string, value: unknown, [least, most, open = false]: Numbers[string], row: number): void {
+  if (typeof value === 'number' && value < most && (open ? value > least : value >= least)) return;
+  const range = least === -Infinity ? '' : open ? ` above ${least}` : ` of ${least} or above`;
+  throw new FaultyKit(row, `'${name}' is ${String(value)}; accepted: a finite number${range}`);
+}
+
+function requireObject(name: string, value: unknown, row: number): void {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    throw new FaultyKit(row, `${name} is ${JSON.stringify(value)}; accepted: an object`);
   }
+}
+
+function requireOneOf(name: string, value: unknown, accepted: readonly unknown[], row: number): void {
+  if (accepted.includes(value)) return;
+  throw new FaultyKit(row, `'${name}' is ${JSON.stringify(value)}; accepted: ${accepted.join(', ')}`);
 }
 
 /** The engine knows what no lens can have; here its complaint gets its row. */
@@ -83,13 +105,11 @@ function requireUsableLens({ lens, maxAperture, smallestAperture }: KitLens, row
       `it opens to f/${maxAperture}, which is less than the f/${smallestAperture} it stops down to`,
     );
   }
-  if (typeof lens !== 'object' || lens === null || typeof lens.focusing !== 'object') {
-    throw new FaultyKit(row, `'lens' is ${JSON.stringify(lens)}; accepted: a lens with its focusing`);
-  }
-  const protrusion = lens.rearProtrusion ?? 0;
-  if (!(protrusion >= 0 && protrusion < Infinity)) {
-    throw new FaultyKit(row, `'rearProtrusion' is ${protrusion}; accepted: a finite number of 0 or above`);
-  }
+  requireObject('its lens', lens, row);
+  for (const name of lensNumbers) requireNumber(name, lens[name], [-Infinity, Infinity], row);
+  requireFocusing(lens.focusing, row);
+  requireOneOf('apertureControl', lens.apertureControl, ['lens', 'camera'], row);
+  if (lens.rearProtrusion !== undefined) requireNumber('rearProtrusion', lens.rearProtrusion, notNegative, row);
   try {
     const closest = closestMagnification(lens);
     for (const setting of [0, closest / 2, closest]) {
@@ -102,4 +122,18 @@ function requireUsableLens({ lens, maxAperture, smallestAperture }: KitLens, row
     if (error instanceof RangeError) throw new FaultyKit(row, error.message);
     throw error;
   }
+}
+
+function requireFocusing(focusing: Focusing, row: number): void {
+  requireObject('its focusing', focusing, row);
+  requireOneOf('by', focusing.by, ['unit', 'internal', 'states'], row);
+  if (focusing.by === 'states') {
+    if (!Array.isArray(focusing.states)) {
+      throw new FaultyKit(row, `'states' is ${JSON.stringify(focusing.states)}; accepted: a list`);
+    }
+    for (const state of focusing.states) requireObject('a state', state, row);
+    return;
+  }
+  requireNumber('closestMagnification', focusing.closestMagnification, notNegative, row);
+  if (focusing.by === 'internal') requireOneOf('keeps', focusing.keeps, ['entrance-pupil', 'f-number'], row);
 }

@@ -172,11 +172,21 @@ describe('a faulty kit', () => {
       /register distance of 40 here, and of 44/,
     ],
     ['an iris that closes by opening', { ...normalLens, id: 'x', smallestAperture: 1 }, /opens to f\/1.8/],
-    ['no lens inside', bad({ ...normalLens, id: 'x', lens: undefined }), /'lens' is undefined/],
+    ['no lens inside', bad({ ...normalLens, id: 'x', lens: undefined }), /its lens is undefined/],
     [
       'a lens without focal length',
       { ...normalLens, id: 'x', lens: { ...normalLens.lens, focalLength: NaN } },
-      /focal-length/,
+      /'focalLength' is NaN/,
+    ],
+    [
+      'a focal length below nothing',
+      { ...normalLens, id: 'x', lens: { ...normalLens.lens, focalLength: -50 } },
+      /focal-length is -50/,
+    ],
+    [
+      'a lens in words',
+      bad({ ...normalLens, id: 'x', lens: { ...normalLens.lens, pupilMagnification: '1' } }),
+      /'pupilMagnification' is 1; accepted: a finite number$/,
     ],
     [
       'a rim behind its flange',
@@ -193,6 +203,33 @@ describe('a faulty kit', () => {
       { ...normalLens, id: 'x', lens: { ...normalLens.lens, rearProtrusion: NaN } },
       /'rearProtrusion'/,
     ],
+    ['nothing at all', bad(null as unknown as object), /the row is null/],
+    ['a half-hearted ring', bad({ ...ringOf(12), coupled: 'no' }), /'coupled' is "no"; accepted: true, false/],
+    ['an endless close-up lens', bad({ ...closeUpOf(2), clearAperture: Infinity }), /'clearAperture' is Infinity/],
+    ...(
+      [
+        ['no focusing', { focusing: null }, /its focusing is null/],
+        ['focusing by magic', { focusing: { by: 'magic' } }, /'by' is "magic"; accepted: unit, internal, states/],
+        ['no states', { focusing: { by: 'states' } }, /'states' is undefined/],
+        ['a state that is none', { focusing: { by: 'states', states: [null] } }, /a state is null/],
+        [
+          'endless focusing',
+          { focusing: { by: 'unit', closestMagnification: Infinity } },
+          /'closestMagnification' is Infinity/,
+        ],
+        [
+          'focusing of nothing',
+          { focusing: { by: 'unit', closestMagnification: null } },
+          /'closestMagnification' is null/,
+        ],
+        ['an entrance pupil left open', { focusing: { ...internal, keeps: undefined } }, /'keeps' is undefined/],
+        ['an iris that nobody moves', { apertureControl: undefined }, /'apertureControl' is undefined/],
+      ] as const
+    ).map(([name, changed, words]): [string, KitRow, RegExp] => [
+      name,
+      bad({ ...normalLens, id: 'x', lens: { ...normalLens.lens, ...changed } }),
+      words,
+    ]),
   ])('is refused with the row and the reason: %s', (_, row, words) => {
     const search = () => searchKit([body36, normalLens, row], subject, Infinity);
     expect(search).toThrow(FaultyKit);
@@ -211,6 +248,12 @@ describe('gainOfPart', () => {
     const gain = gainOfPart([body36, normalLens], ringOf(20), subject, 10);
     expect(gain).toMatchObject({ chains: 1, suited: 1, bestBefore: null, merit: null });
     expect(gain.bestAfter?.ids).toEqual(['body 36', 'ring 20', 'lens 50']);
+  });
+
+  it('is everything for the first lens', () => {
+    const gain = gainOfPart([body36, ringOf(20)], normalLens, subject, Infinity);
+    expect(gain).toMatchObject({ chains: 2, suited: 1, bestBefore: null, merit: null });
+    expect(() => gainOfPart([ringOf(20)], normalLens, subject, Infinity)).toThrow('kit: there is no camera');
   });
 
   it('is nothing for a part that is beyond the budget', () => {
