@@ -42,5 +42,6 @@ describe('framesLost', () => {
 
   it('refuses a stack without frames by name', () => {
     expect(() => framesLost(pace, { frameCount: 0, timeLimit: 10 })).toThrow(/frame-count is 0/);
+    expect(() => framesLost(pace, { frameCount: 4.5, timeLimit: 10 })).toThrow(/frame-count is 4.5; accepted: a whole/);
   });
 });

@@ -47,10 +47,13 @@ export function framesInTime({ exposureTime, settlingTime, recyclingTime }: Stac
  * The frames that a deadline takes off the end of a stack of so many.
  *
  * @returns a whole number, 0 where the stack is done in time
- * @throws OutOfRange as {@link framesInTime} does, and for a count below 1
+ * @throws OutOfRange as {@link framesInTime} does, and for a count that is not whole, or below 1
  *
  * @example framesLost({ exposureTime: 0.5, settlingTime: 2, recyclingTime: 1 }, { frameCount: 13, timeLimit: 10 }) // 9
  */
 export function framesLost(pace: StackPace, given: { frameCount: number; timeLimit: number }): number {
-  return Math.max(0, requireFrames(given.frameCount) - framesInTime(pace, given.timeLimit));
+  if (!Number.isInteger(requireFrames(given.frameCount))) {
+    throw new OutOfRange('frame-count', given.frameCount, 'a whole number');
+  }
+  return Math.max(0, given.frameCount - framesInTime(pace, given.timeLimit));
 }

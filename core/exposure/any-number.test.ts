@@ -86,7 +86,7 @@ const functions: Readonly<Record<string, (values: Given) => unknown>> = {
   },
   framesForChance: (values) => framesForChance(values.share, 0.95),
   framesInTime: (values) => framesInTime(values, values.timeLimit),
-  framesLost: (values) => framesLost(values, values),
+  framesLost: (values) => framesLost(values, { ...values, frameCount: Math.ceil(values.frameCount) }),
   midToneExposure: ({ fNumber }) => midToneExposure(fNumber),
   saturationExposure: ({ fNumber }) => saturationExposure(fNumber),
   scaleBetweenFocusSettings: (values) => scaleBetweenFocusSettings({ ...values, first: values.magnification }),

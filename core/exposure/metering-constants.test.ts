@@ -19,5 +19,7 @@ describe('metering constants', () => {
     expect(agreedReflectance(reflectedLightConstants.common, flatReceptorConstants.common)).toEqual(
       closeTo(Math.PI / 20, { relative: 1e-15, because: 'one rounding' }),
     );
+    expect(() => agreedReflectance(12.5, 0)).toThrow(/incident-light-constant is 0/);
+    expect(() => agreedReflectance(NaN, 250)).toThrow(/reflected-light-constant is NaN/);
   });
 });

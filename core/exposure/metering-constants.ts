@@ -1,3 +1,5 @@
+import { requirePositive } from '#core/quantity/errors.ts';
+
 /** The values that a standard leaves open to makers of exposure meters, and one that is common among them. */
 export interface MeteringConstant {
   readonly least: number;
@@ -20,5 +22,8 @@ export const domeReceptorConstants: MeteringConstant = { least: 320, most: 540, 
 
 /** The reflectance of a surface at which two meters agree, one pointed at it and one held at it: π K/C. 0.157 for 12.5 and 250. */
 export function agreedReflectance(reflected: number, incident: number): number {
-  return (Math.PI * reflected) / incident;
+  return (
+    (Math.PI * requirePositive('reflected-light-constant', reflected)) /
+    requirePositive('incident-light-constant', incident)
+  );
 }

@@ -12,7 +12,7 @@ type Inputs =
  * @param given.focalLength *f*, at the focus setting in use, mm; above 0
  * @param given.magnification *m*, in the sharp plane; above 0
  * @param given.pupilMagnification *P*, the lens as it stands; above 0
- * @param given.shakeRate *ω*, rad/s; above 0
+ * @param given.shakeRate *ω*, rad/s; 0 or above: 0 on a tripod
  * @param given.exposureTime *t*, s; above 0
  * @param given.stabilisation stops, 0 or above; 0 without it
  * @returns mm on the sensor. Less than on turning about the sensor only where P > 1/(2 + m), for principal planes that coincide.
@@ -34,7 +34,7 @@ export function motionBlurTurningAboutPupil({
   requirePositive('focal-length', focalLength);
   requirePositive('magnification', magnification);
   requirePositive('pupil-magnification', pupilMagnification);
-  requirePositive('shake-rate', shakeRate);
+  requireNotNegative('shake-rate', shakeRate);
   requirePositive('exposure-time', exposureTime);
   requireNotNegative('stabilisation', stabilisation);
   return (focalLength * (1 + magnification / pupilMagnification) * shakeRate * exposureTime) / 2 ** stabilisation;

@@ -12,7 +12,7 @@ type Inputs =
  * @param given.focalLength *f*, at the focus setting in use, mm; above 0
  * @param given.magnification *m*, in the sharp plane; above 0
  * @param given.principalSeparation *HH′*, mm; of either sign
- * @param given.shakeRate *ω*, rad/s; above 0
+ * @param given.shakeRate *ω*, rad/s; 0 or above: 0 on a tripod
  * @param given.exposureTime *t*, s; above 0
  * @param given.stabilisation stops, 0 or above; 0 without it
  * @returns mm on the sensor, in the sharp plane near the axis.
@@ -35,7 +35,7 @@ export function motionBlurTurningAboutSensor({
   requirePositive('focal-length', focalLength);
   requirePositive('magnification', magnification);
   requireFinite('principal-separation', principalSeparation);
-  requirePositive('shake-rate', shakeRate);
+  requireNotNegative('shake-rate', shakeRate);
   requirePositive('exposure-time', exposureTime);
   requireNotNegative('stabilisation', stabilisation);
   const reach = focalLength * (1 + magnification) ** 2 + magnification * principalSeparation;

@@ -6,7 +6,7 @@ export interface TurningCamera {
   readonly magnification: number;
   /** From the point about which it turns, on the axis, to the sharp plane, mm, 0 or above */
   readonly distance: number;
-  /** *ω*, rad/s, above 0 */
+  /** *ω*, rad/s, 0 or above */
   readonly shakeRate: number;
   /** *t*, s, above 0 */
   readonly exposureTime: number;
@@ -32,7 +32,7 @@ export function motionBlurTurning(camera: TurningCamera): number {
   const { magnification, distance, shakeRate, exposureTime, stabilisation } = camera;
   requirePositive('magnification', magnification);
   requireNotNegative('subject-distance', distance);
-  requirePositive('shake-rate', shakeRate);
+  requireNotNegative('shake-rate', shakeRate);
   requirePositive('exposure-time', exposureTime);
   requireNotNegative('stabilisation', stabilisation);
   return (magnification * distance * shakeRate * exposureTime) / 2 ** stabilisation;

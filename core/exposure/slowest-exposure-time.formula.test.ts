@@ -43,6 +43,12 @@ describe('slowestExposureTime', () => {
     );
   });
 
+  it('is that of the subject alone on a tripod', () => {
+    const onTripod = { ...held, shakeRate: 0, sidewaysSpeed: 0, subjectSpeed: 4 };
+    expect(slowestExposureTime(onTripod)).toEqual(closeTo(0.02 / 4, { relative: 1e-12, because: 'rounding' }));
+    expect(() => slowestExposureTime({ ...onTripod, subjectSpeed: 0 })).toThrow(OutOfRange);
+  });
+
   it('refuses a camera and a subject of which nothing moves', () => {
     expect(() => slowestExposureTime({ ...held, sidewaysSpeed: 0, stabilisation: 2000 })).toThrow(OutOfRange);
     expect(() => slowestExposureTime({ ...held, sidewaysSpeed: 0, stabilisation: 2000 })).toThrow(

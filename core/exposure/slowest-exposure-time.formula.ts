@@ -24,7 +24,7 @@ type Inputs =
  * @param given.focalLength *f*, at the focus setting in use, mm; above 0
  * @param given.magnification *m*, in the sharp plane; above 0
  * @param given.principalSeparation *HH′*, mm; of either sign
- * @param given.shakeRate *ω*, rad/s; above 0
+ * @param given.shakeRate *ω*, rad/s; 0 or above: 0 on a tripod
  * @param given.stabilisation stops, 0 or above; 0 without it
  * @param given.sidewaysSpeed *v_s*, of the camera, mm/s; 0 or above
  * @param given.subjectSpeed *v*, of the subject, mm/s; 0 or above

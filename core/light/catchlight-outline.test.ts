@@ -70,7 +70,18 @@ describe('catchlightOutline', () => {
 
   it('refuses a light or camera within the ball, and a ball of no radius', () => {
     expect(() => catchlightOutline(ring, 0)).toThrow(OutOfRange);
-    expect(() => catchlightOutline({ ...ring, centre: [0, 0, 3], sourceSize: 1 }, 4)).toThrow(/outside the ball/);
+    expect(() => catchlightOutline({ ...ring, centre: [0, 0, 3], sourceSize: 1 }, 4)).toThrow(
+      /ball-radius is 4; accepted: below 3, where the nearest/,
+    );
+    // Its rim is outside, but the plane of a wide light cuts the ball; a point in its middle is nearest.
+    const across = { ...ring, centre: [1, 0, 3.5], facing: [0, 0, -1], sourceSize: 90 } as const;
+    expect(() => catchlightOutline(across, 4)).toThrow(/below 3.5/);
+    const card: FlatSource = { ...across, shape: 'rectangle', centre: [0, 60, 30], sourceSize: 40, height: 40 };
+    expect(() => catchlightOutline(card, 51)).toThrow(/below 50, where/);
+    expect(() => catchlightOutline(card, 49)).not.toThrow();
+    for (const points of [2, 3.5, NaN])
+      expect(() => catchlightOutline(ring, 4, undefined, points)).toThrow(/number of points/);
+
     expect(() => catchlightOutline(ring, 4, { towards: [0, 0, 1], distance: 3 })).toThrow(OutOfRange);
   });
 });

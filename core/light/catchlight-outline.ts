@@ -1,5 +1,6 @@
-import { requirePositive } from '#core/quantity/errors.ts';
-import { cornersOf, isBefore, sourceAxes, type FlatSource } from './flat-source.ts';
+import { requireCount } from '#core/quantity/count.ts';
+import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
+import { cornersOf, isBefore, nearestPart, sourceAxes, type FlatSource } from './flat-source.ts';
 import { mirrorPoint } from './mirror-point.ts';
 import { across, cross, direction, dot, length, scaled, sum, type Vector } from './vector.ts';
 
@@ -33,9 +34,9 @@ export const cameraFarAhead: CameraPlace = { towards: [0, 0, 1], distance: Infin
  * @param source its place counted from the ball's centre; all of it outside the ball
  * @param ballRadius *r*, mm, above 0
  * @param camera see {@link CameraPlace}
- * @param points how many; straight edges come out bent, so each edge of a rectangle has a quarter of them
+ * @param points how many, 3 or more; straight edges come out bent, so each edge of a rectangle has a quarter of them
  * @returns the points in order around the outline; none where no part of the light is mirrored towards the camera
- * @throws OutOfRange for a light or camera within the ball, and for a size or direction that is none
+ * @throws OutOfRange for a light or camera within the ball, and for a size or direction that is none; RangeError for fewer than three points
  *
  * Assumes a flat light that shines to one side, and nothing that stands in the way.
  * Source: derived in [README](README.md#reflected-rays).
@@ -47,6 +48,11 @@ export function catchlightOutline(
   points = 64,
 ): readonly CatchlightPoint[] {
   requirePositive('ball-radius', ballRadius);
+  requireCount('points', points, 3, 100_000);
+  const nearest = nearestPart(source);
+  if (!(ballRadius < nearest)) {
+    throw new OutOfRange('ball-radius', ballRadius, `below ${nearest}, where the nearest part of the light is`);
+  }
   const outline = rimOf(source, points).map((light) => catchlightPoint(light, ballRadius, camera));
   return outline.some(({ seen, place }) => seen && isBefore(source, place)) ? outline : [];
 }

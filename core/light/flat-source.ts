@@ -1,4 +1,5 @@
-import { requireFinite, requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
+import { requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
+import { requirePlace } from './require.ts';
 import { across, cross, direction, dot, scaled, sum, type Vector } from './vector.ts';
 
 interface Placed {
@@ -40,7 +41,7 @@ export interface SourceAxes {
 
 /** The axes of a source: across and up of a rectangle, any two of a disc. Throws OutOfRange for a source that is none. */
 export function sourceAxes(source: FlatSource): SourceAxes {
-  for (const coordinate of source.centre) requireFinite('flash-distance', coordinate);
+  requirePlace(source.centre);
   requirePositive('source-size', source.sourceSize);
   requireNotNegative('luminance', source.luminance);
   if (source.shape === 'rectangle') requirePositive('source-size', source.height);
@@ -56,6 +57,17 @@ export function cornersOf(source: RectangleSource): readonly Vector[] {
   const corner = (across: number, along: number) =>
     sum(sum(source.centre, first, (across * source.sourceSize) / 2), second, (along * source.height) / 2);
   return [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)];
+}
+
+/** How far the nearest part of a source is from the origin, mm. */
+export function nearestPart(source: FlatSource): number {
+  const { first, second, back } = sourceAxes(source);
+  const away = dot(source.centre, back);
+  // Where the origin stands square over the plane of the source, counted from its middle.
+  const [aside, along] = [-dot(source.centre, first), -dot(source.centre, second)];
+  if (source.shape === 'disc') return Math.hypot(away, Math.max(0, Math.hypot(aside, along) - source.sourceSize / 2));
+  const beyond = (place: number, size: number) => Math.max(0, Math.abs(place) - size / 2);
+  return Math.hypot(away, beyond(aside, source.sourceSize), beyond(along, source.height));
 }
 
 /** True where a point lies before the lit side of a source. */

@@ -36,5 +36,8 @@ describe('illuminanceFrom', () => {
     expect(() => illuminanceFrom([{ ...bowl, sourceSize: 0 }], subject)).toThrow(OutOfRange);
     expect(() => illuminanceFrom([{ ...bowl, facing: [0, 0, 1], luminance: NaN }], subject)).toThrow(/luminance/);
     expect(() => illuminanceFrom([bowl], { ...subject, normal: [0, 0, 0] })).toThrow(OutOfRange);
+    for (const light of [bowl, card]) {
+      expect(() => illuminanceFrom([light], { ...subject, point: [0, NaN, 0] })).toThrow(/flash-distance is NaN/);
+    }
   });
 });

@@ -1,6 +1,7 @@
 import { discIlluminance } from './disc-illuminance.ts';
 import { cornersOf, isBefore, type FlatSource } from './flat-source.ts';
 import { polygonIlluminance, type SurfaceElement } from './polygon-illuminance.ts';
+import { requirePlace } from './require.ts';
 import { direction } from './vector.ts';
 
 /**
@@ -11,7 +12,7 @@ import { direction } from './vector.ts';
  * @param sources discs and rectangles; each shines to the side it faces
  * @param element where the piece is, mm, and the direction it faces, of any length
  * @returns lx. Nothing from a light behind the surface's horizon, or one that shows its back.
- * @throws OutOfRange for a size, luminance or direction that is none
+ * @throws OutOfRange for a size, luminance, place or direction that is none
  *
  * Assumes diffusing lights, no light from anywhere else, and that no light hides another: two that overlap are both counted.
  * Source: see polygonIlluminance and discIlluminance. Derived in [README](README.md#form-factors).
@@ -19,6 +20,7 @@ import { direction } from './vector.ts';
  * @example illuminanceFrom([{ shape: 'disc', sourceSize: 200, luminance: 1000, centre: [0, 0, 100], facing: [0, 0, -1] }], { point: [0, 0, 0], normal: [0, 0, 1] }) // 1570.796...
  */
 export function illuminanceFrom(sources: readonly FlatSource[], element: SurfaceElement): number {
+  requirePlace(element.point);
   const facing = { point: element.point, normal: direction(element.normal) };
   return sources.reduce((total, source) => total + source.luminance * fromOne(source, facing), 0);
 }

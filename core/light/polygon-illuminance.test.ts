@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { edgeTerm, polygonIlluminance } from './polygon-illuminance.ts';
 import type { Vector } from './vector.ts';
@@ -51,6 +52,11 @@ describe('polygonIlluminance', () => {
     const [whole, above] = [turned, half.toReversed()].map((corners) => polygonIlluminance(corners, facingUp));
     expect(above).toBeGreaterThan(0.01);
     expect(whole).toEqual(closeTo(above!, { relative: 1e-14, because: 'the same polygon once cut' }));
+  });
+
+  it('refuses a corner that is no place', () => {
+    const corners = square(1, 1).map((corner, index) => (index === 2 ? ([0, Infinity, 1] as const) : corner));
+    expect(() => polygonIlluminance(corners, facingUp)).toThrow(OutOfRange);
   });
 
   it('is nothing for a polygon below the horizon', () => {

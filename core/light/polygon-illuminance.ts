@@ -1,3 +1,4 @@
+import { requirePlace } from './require.ts';
 import { cross, dot, length, sum, type Vector } from './vector.ts';
 
 /** A small piece of surface: where it is, mm, and the direction it faces, of length one. */
@@ -15,11 +16,13 @@ export interface SurfaceElement {
  * @param corners mm, in order, turning so that the first edge × the second points away from the surface
  * @param element the lit piece; it must lie before the polygon's bright side
  * @returns lx for 1 cd/m², 0 to π. What lies behind the element's own horizon gives nothing.
+ * @throws OutOfRange for a place that is none
  *
  * Source: J. H. Lambert, Photometria (1760); Baum, Rushmeier and Winget, SIGGRAPH 1989 (from memory). Derived in
  * [README](README.md#polygon).
  */
 export function polygonIlluminance(corners: readonly Vector[], { point, normal }: SurfaceElement): number {
+  for (const place of [point, normal, ...corners]) requirePlace(place);
   const seen = aboveHorizon(
     corners.map((corner) => sum(corner, point, -1)),
     normal,

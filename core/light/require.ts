@@ -1,4 +1,10 @@
-import { OutOfRange, requireNotNegative } from '#core/quantity/errors.ts';
+import { OutOfRange, requireFinite, requireNotNegative } from '#core/quantity/errors.ts';
+import type { Vector } from './vector.ts';
+
+/** Throws {@link OutOfRange} unless *place* is one, mm. */
+export function requirePlace(place: Vector): void {
+  for (const coordinate of place) requireFinite('flash-distance', coordinate);
+}
 
 /** Throws {@link OutOfRange} unless *value* is an index of something no thinner than the air about it. */
 export function requireIndex(value: number): void {

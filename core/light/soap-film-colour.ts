@@ -74,7 +74,8 @@ const almostFlat = Math.PI / 2 - 1e-12;
  * @param film as for {@link soapFilmReflectance}
  * @param view see {@link FilmView}
  * @returns see {@link FilmColour}
- * @throws OutOfRange as {@link soapFilmReflectance} does, for a film thicker than 0.1 mm, and for a white of 0 or less
+ * @throws OutOfRange as {@link soapFilmReflectance} does, for a film thicker than 0.1 mm, and for a white of 0 or less;
+ *   RangeError for an illuminant that is none
  *
  * Assumes what {@link soapFilmReflectance} assumes, and a film smooth and thin enough that light reaches across it in step: in daylight
  * colours pale beyond about 1.5 µm because the bands crowd, not because of this.

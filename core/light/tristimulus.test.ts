@@ -26,6 +26,20 @@ describe('tristimulus', () => {
     );
   });
 
+  it('refuses a light that is none, by the value that is wrong', () => {
+    const changed = (value: number) => daylight.map((light, row) => (row === 7 ? value : light));
+    expect(() => tristimulus(() => 1, daylight.slice(1))).toThrow(/has 80 values; accepted: 81/);
+    for (const value of [NaN, -1, Infinity])
+      expect(() => tristimulus(() => 1, changed(value))).toThrow(/value 7 of the/);
+    expect(() =>
+      tristimulus(
+        () => 1,
+        daylight.map(() => 0),
+      ),
+    ).toThrow(/dark/);
+    for (const parts of [0, 1.5, NaN]) expect(() => tristimulus(() => 1, daylight, parts)).toThrow(/number of parts/);
+  });
+
   it('sees equal energy as white of equal parts', () => {
     const [x, , z] = tristimulus(() => 1, equalEnergy);
     expect(x).toEqual(closeTo(1, { absolute: 1e-4, because: 'the observer was made so, to rounding of its tables' }));

@@ -1,3 +1,4 @@
+import { requireCount } from '#core/quantity/count.ts';
 import { tableRange, towardsX, towardsY, towardsZ } from './cie-1931.ts';
 import { daylight, type Illuminant } from './illuminants.ts';
 
@@ -13,6 +14,7 @@ export type Tristimulus = readonly [x: number, y: number, z: number];
  * @param illuminant *S*; daylight unless said otherwise
  * @param parts into how many parts each step of 5 nm is split, 1 or more: for a spectrum that ripples faster than that
  * @returns relative to a perfect white diffuser in the same light, for which Y = 1
+ * @throws RangeError for an illuminant that is none, and for parts that cannot be counted
  *
  * Between rows the tables are taken to run straight. Source: ISO/CIE 11664-3 (from memory). See [README](README.md#from-spectrum-to-colour).
  */
@@ -21,6 +23,8 @@ export function tristimulus(
   illuminant: Illuminant = daylight,
   parts = 1,
 ): Tristimulus {
+  requireCount('parts', parts, 1, 1_000_000);
+  requireIlluminant(illuminant);
   const { first, last, step } = tableRange;
   let [x, y, z, white] = [0, 0, 0, 0];
   for (let sample = 0; sample <= ((last - first) / step) * parts; sample++) {
@@ -36,6 +40,18 @@ export function tristimulus(
     white += light * at(towardsY);
   }
   return [x / white, y / white, z / white];
+}
+
+function requireIlluminant(illuminant: Illuminant): void {
+  const rows = towardsY.length;
+  if (illuminant.length !== rows) {
+    throw new RangeError(
+      `the illuminant has ${illuminant.length} values; accepted: ${rows}, every 5 nm from 380 to 780`,
+    );
+  }
+  const odd = illuminant.findIndex((value) => !(value >= 0 && value < Infinity));
+  if (odd >= 0) throw new RangeError(`value ${odd} of the illuminant is ${illuminant[odd]}; accepted: 0 or above`);
+  if (!illuminant.some((value) => value > 0)) throw new RangeError('the illuminant is dark: all its values are 0');
 }
 
 const nanometre = 1e-6;

@@ -80,6 +80,12 @@ describe('extensionFor', () => {
     expect(extensionFor(parts, 1, 0.7)).toBeNull();
   });
 
+  it('is what bellows without a draw have, if that is what is wanted', () => {
+    const stiff: Part = { part: 'bellows', extension: 50, shortest: 50, longest: 50 };
+    expect(extensionFor([camera, stiff, on(lens50)], 1, 1)).toBe(50);
+    expect(extensionFor([camera, stiff, on(lens50)], 1, 1.1)).toBeNull();
+  });
+
   it('is null where it would be negative, or where length changes nothing', () => {
     expect(extensionFor([camera, ring(10), on(lens50, { at: 0.1 })], 1, 0.05)).toBeNull();
     expect(extensionFor([camera, on(lens50), ring(3), on(lens28, { reversed: true })], 2, 1)).toBeNull();

@@ -60,7 +60,8 @@ function withPart(parts: readonly Part[], index: number, changed: Partial<Mounte
  * @throws ImpossibleChain where no lens stands at that place; OutOfRange for a magnification not above 0
  *
  * Assumes that *m* changes one way only from infinity to the closest setting, as it does for a lens in its normal place.
- * A lens turned round changes nothing: its rim is mounted, not its flange.
+ * A lens turned round and
+ * focused as a whole changes nothing, for its rim is mounted and not its flange; one with inner focusing still changes its focal length.
  *
  * Source: derived in [README](README.md#focusing).
  */
@@ -108,7 +109,7 @@ export function extensionFor(parts: readonly Part[], index: number, magnificatio
   const [one, other] = spacer.part === 'bellows' ? [least, most] : [0, 100];
   const at = (extension: number) => signedMagnification(withPart(parts, index, { extension }));
   const [first, second] = [at(one), at(other)];
-  if (first === second) return null;
+  if (first === second) return Math.abs(first + magnification) <= 1e-12 * magnification ? least : null;
   const extension = one + ((-magnification - first) * (other - one)) / (second - first);
   return extension >= least - 1e-9 && extension <= most + 1e-9 ? Math.min(most, Math.max(least, extension)) : null;
 }

@@ -49,6 +49,9 @@ describe('objectivePoints', () => {
     expect(() => objectivePoints({ ...infinity, numericalAperture: 1.25 })).toThrow(/numerical-aperture is 1.25/);
     expect(() => objectivePoints({ ...infinity, design: { tubeFocalLength: 0 } })).toThrow(/tube-focal-length is 0/);
     expect(() => objectivePoints({ ...finite, design: { imageDistance: -1 } })).toThrow(/image-distance is -1/);
+    for (const workingDistance of [-1, 45, NaN]) {
+      expect(() => objectivePoints({ ...infinity, workingDistance })).toThrow(`working-distance is ${workingDistance}`);
+    }
     expect(() => objectivePoints({ ...infinity, objectiveMagnification: 0 })).toThrow(/objective-magnification is 0/);
   });
 });

@@ -1,4 +1,4 @@
-import { OutOfRange, requireFinite, requirePositive } from '#core/quantity/errors.ts';
+import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
 import type { Objective } from './part.ts';
 
 /** A microscope objective as a lens: H and H' together, the stop in the rear focal plane. */
@@ -20,7 +20,7 @@ export interface ObjectivePoints {
  * @param objective as engraved; for a finite one *f* follows from its parfocal and image distances at its own magnification *M*
  * @returns focal length, place of the principal planes and beam. The aperture counts as a sine, so that 2 f NA is the beam
  *   itself (Abbe's sine condition) and not its paraxial stand-in.
- * @throws OutOfRange for what is not finite and above zero, or an aperture of 1 or more, which needs oil
+ * @throws OutOfRange for what is not finite and above zero, an aperture of 1 or more, which needs oil, or a tip behind the shoulder
  *
  * Assumes HH' = 0, which makers do not print, and a stop in the rear focal plane.
  * Source: Murphy, Fundamentals of Light Microscopy and Electronic Imaging (from memory). Derived in [README](README.md#objectives).
@@ -31,7 +31,14 @@ export function objectivePoints(objective: Objective): ObjectivePoints {
   const { objectiveMagnification: engraved, numericalAperture, design, parfocalDistance } = objective;
   requirePositive('objective-magnification', engraved);
   requirePositive('subject-distance', parfocalDistance);
-  requireFinite('working-distance', objective.workingDistance);
+  const { workingDistance } = objective;
+  if (!(workingDistance >= 0 && workingDistance < parfocalDistance)) {
+    throw new OutOfRange(
+      'working-distance',
+      workingDistance,
+      `from 0 to below the parfocal distance, ${parfocalDistance}`,
+    );
+  }
   if (!(numericalAperture > 0 && numericalAperture < 1)) {
     throw new OutOfRange('numerical-aperture', numericalAperture, 'above 0 and below 1, in air');
   }

@@ -68,4 +68,10 @@ describe('glassPupils', () => {
     ];
     expect(() => glassPupils(stopInFocus, 2)).toThrow(/entrance-pupil is Infinity/);
   });
+
+  it('refuses a stop where no surface is, and surfaces that are none', () => {
+    const unknown: readonly Surface[] = [{ radius: NaN, thickness: 1, index: 1.5 }];
+    expect(() => glassPupils(unknown, 1)).toThrow(/stop is at surface 1, of 1/);
+    expect(() => glassPoints(unknown)).toThrow(/focal-length is NaN/);
+  });
 });

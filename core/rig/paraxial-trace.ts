@@ -1,4 +1,5 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
+import { FaultyPrescription } from './faulty-prescription.ts';
 import { glassMatrix } from './glass-matrix.ts';
 import type { Surface } from './prescription.ts';
 
@@ -47,7 +48,9 @@ export interface GlassPupils {
  */
 export function glassPoints(surfaces: readonly Surface[]): GlassPoints {
   const { A, C, D } = glassMatrix(surfaces, 0, surfaces.length, 1);
-  if (Math.abs(C) < 1e-12) throw new OutOfRange('focal-length', Infinity, 'a lens that bends light on the whole');
+  if (!(Math.abs(C) >= 1e-12)) {
+    throw new OutOfRange('focal-length', Math.abs(1 / C), 'a lens of known surfaces that bends light on the whole');
+  }
   const focalLength = -1 / C;
   const frontFocus = D / C;
   const backFocus = -A / C;
@@ -73,14 +76,15 @@ export function glassPoints(surfaces: readonly Surface[]): GlassPoints {
  * @param surfaces at one focus setting, in air
  * @param stop the surface in whose vertex plane the stop stands, before its glass
  * @returns places and widths, mm and shares of the stop
- * @throws OutOfRange where a pupil lies at infinity: the lens is telecentric
+ * @throws OutOfRange where a pupil lies at infinity: the lens is telecentric; FaultyPrescription for a stop where no surface is
  *
  * Assumes paraxial rays. Source: as {@link glassPoints}.
  */
 export function glassPupils(surfaces: readonly Surface[], stop: number): GlassPupils {
+  if (!surfaces[stop]) throw new FaultyPrescription(null, `the stop is at surface ${stop}, of ${surfaces.length}`);
   const before = glassMatrix(surfaces, 0, stop, 1);
   const behind = glassMatrix(surfaces, stop, surfaces.length, 1);
-  if (Math.abs(before.A) < 1e-12 || Math.abs(behind.D) < 1e-12) {
+  if (!(Math.abs(before.A) >= 1e-12 && Math.abs(behind.D) >= 1e-12)) {
     throw new OutOfRange(
       'entrance-pupil',
       Infinity,

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
-import { opticalTransfer } from './optical-transfer.ts';
+import { tableRange, towardsY } from '#core/light/cie-1931.ts';
+import { opticalTransfer, transferAt } from './optical-transfer.ts';
 import { inLight, photopicLight, photopicPeak } from './photopic-light.ts';
 import { photopicEnergyProfile, photopicProfile } from './photopic-spread.ts';
 import { photopicTransfer } from './photopic-transfer.ts';
+import { intensitiesUpTo } from './point-spread.ts';
 
 const inFocus = { effectiveFNumber: 16, defocusAberration: 0, sphericalAberration: 0 };
 
@@ -42,6 +44,51 @@ describe('photopicTransfer', () => {
   it('refuses a frequency below zero by name', () => {
     expect(() => photopicTransfer({ ...inFocus, spatialFrequency: -1 })).toThrow(/spatial-frequency is -1/);
   });
+});
+
+describe('white light with many waves of aberration', () => {
+  /** V(λ) in steps of 1 nm, straight between its values. */
+  const closest = Array.from({ length: 401 }, (_, step) => {
+    const place = step / tableRange.step;
+    const row = Math.min(towardsY.length - 2, Math.floor(place));
+    const weight = towardsY[row]! + (place - row) * (towardsY[row + 1]! - towardsY[row]!);
+    return { wavelength: (tableRange.first + step) / 1e6, weight };
+  });
+  const whole = closest.reduce((sum, { weight }) => sum + weight, 0);
+  const perfect = closest.reduce((sum, { weight, wavelength }) => sum + weight / wavelength ** 2, 0);
+
+  it.each([
+    [0.5, 0.3, 0.5],
+    [4, 0, 0.31],
+    [12, -6, 0.75],
+    [25.26, -18.29, 0.566],
+    [3, -19.6, 0.2],
+    [-190, 5, 0.01],
+  ])(
+    'is that of the whole table: %d of defocus, %d of spherical aberration',
+    (defocusAberration, sphericalAberration, s) => {
+      const pupil = { defocusAberration, sphericalAberration };
+      const effectiveFNumber = 16;
+      const spatialFrequency = s / (photopicPeak * effectiveFNumber);
+      const transfer = closest.reduce(
+        (sum, { wavelength, weight }) =>
+          sum +
+          (weight / whole) * transferAt(inLight(pupil, wavelength), spatialFrequency * wavelength * effectiveFNumber),
+        0,
+      );
+      expect(photopicTransfer({ ...pupil, effectiveFNumber, spatialFrequency })).toEqual(
+        closeTo(transfer, { absolute: 3e-4, because: 'stated' }),
+      );
+      const middle = closest.reduce(
+        (sum, { wavelength, weight }) =>
+          sum + ((weight / wavelength ** 2) * intensitiesUpTo(inLight(pupil, wavelength), 0, 1)[0]!) / perfect,
+        0,
+      );
+      expect(photopicProfile({ ...pupil, effectiveFNumber, imageRadius: 0.01 }, 2).intensities[0]).toEqual(
+        closeTo(middle, { absolute: 1e-4, because: 'stated' }),
+      );
+    },
+  );
 });
 
 describe('photopicProfile and photopicEnergyProfile', () => {

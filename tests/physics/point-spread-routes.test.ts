@@ -1,4 +1,5 @@
 import besselj0 from '@stdlib/math-base-special-besselj0';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { energyProfile } from '#core/wave/energy-profile.ts';
 import { pointSpreadProfile, strehlRatio } from '#core/wave/point-spread.ts';
@@ -53,6 +54,27 @@ describe.each(pupilsToCompare)(`the point spread of a pupil ${nameOfPupils}`, (p
       closeTo(1, { absolute: 0.05, because: 'the next term is smaller by the blur over the radius' }),
     );
   });
+});
+
+it('a point’s image holds all the light there is, whatever the pupil: outside a far circle 2/(π v) of it', () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: -3, max: 3, noNaN: true }),
+      fc.double({ min: -2, max: 2, noNaN: true }),
+      (defocusAberration, sphericalAberration) => {
+        const given = { defocusAberration, sphericalAberration, ...unit, imageRadius: 600 };
+        const { shares } = energyProfile(given, 5);
+        for (const [n, share] of shares.entries()) {
+          if (n > 0) expect(share).toBeGreaterThanOrEqual(shares[n - 1]! - 1e-6);
+          expect(share).toBeLessThanOrEqual(1);
+        }
+        expect((1 - shares.at(-1)!) * 600 * (Math.PI ** 2 / 2)).toEqual(
+          closeTo(1, { absolute: 0.05, because: 'the next term is smaller by the blur over the radius' }),
+        );
+      },
+    ),
+    { seed: 31, numRuns: 40 },
+  );
 });
 
 describe('defocus alone', () => {

@@ -101,6 +101,26 @@ describe('fitLens', () => {
     expect(lensFitWords(fit)[0]).toMatch(/No lens does that/);
   });
 
+  it('says in words that it cannot tell where readings scatter as much as the rings change them', () => {
+    const scattered = [200, 190, 215, 185].map((fieldWidth, place) => ({
+      fieldWidth,
+      sensorWidth: 36,
+      extension: 12 + 2 * place,
+    }));
+    const fit = fitLens(scattered);
+    expect(fit).toEqual({ outcome: 'cannot tell', because: 'too uncertain' });
+    expect(lensFitWords(fit)[0]).toMatch(/stay open/);
+    // Read as well as that, the same would tell: errors said beforehand count, not those that happened.
+    expect(fitLens(scattered, { readTo: { fieldWidth: 0.5, workingDistance: 1 } }).outcome).toBe('fitted');
+  });
+
+  it('says in words that a lens far past infinity is no lens', () => {
+    // A ring of 12 mm misread as all but another of the same length.
+    const fit = fitLens([photograph(12), { ...photograph(15), extension: 12.0001 }]);
+    expect(fit).toEqual({ outcome: 'contradictory', because: 'past infinity' });
+    expect(lensFitWords(fit)[0]).toMatch(/past infinity/);
+  });
+
   it('leaves the depth of H open where no working distance was measured, and its error where one was', () => {
     const none = fitLens([0, 12, 24].map((extension) => photograph(extension, false)));
     expect(fitted(none).frontPrincipalDepth).toBeNull();

@@ -54,8 +54,22 @@ export function fitLens(photographs: readonly RulerPhotograph[], options: FitOpt
   if (!(line.slope > 0 && onLine.every((magnification) => magnification > 0))) {
     return { outcome: 'contradictory', because: 'field does not shrink' };
   }
-  return fittedLens(photographs, line, onLine, readTo);
+  const fit = fittedLens(photographs, line, onLine, readTo);
+  const { focalLength, focusMagnification: atZero } = fit;
+  if ((focalLength.standardError ?? 0) > mostUncertain * focalLength.value) {
+    return { outcome: 'cannot tell', because: 'too uncertain' };
+  }
+  if (atZero.value < -(atZero.standardError === null ? pastInfinity : pastInfinity + 3 * atZero.standardError)) {
+    return { outcome: 'contradictory', because: 'past infinity' };
+  }
+  return fit;
 }
+
+/** A focal length with a larger share of itself as its standard error could be twice as long or half. */
+const mostUncertain = 0.5;
+
+/** Lenses focus a little past infinity, for warm days; none by as much as this *m₀* below 0. */
+const pastInfinity = 0.05;
 
 function fittedLens(
   photographs: readonly RulerPhotograph[],

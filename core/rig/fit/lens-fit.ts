@@ -49,6 +49,8 @@ const whyUntold = {
     'One photograph cannot tell two unknowns, focal length and focus magnification: take another with a ring more or less.',
   'one extension':
     'All photographs have the same extension: every focal length fits them, with a focus magnification to match. Change the rings, not the subject.',
+  'too uncertain':
+    'The readings scatter as much as the rings change them: focal length and focus magnification stay open. Rings that differ more, or fields read more carefully, would tell.',
   'no ring':
     'No photograph has a ring: what the lens does by itself is known already and says nothing of its focal length.',
 };
@@ -56,6 +58,8 @@ const whyUntold = {
 const whyContradictory = {
   'field does not shrink':
     'With more extension the field came out no narrower. No lens does that: was the focus ring turned, or two photographs swapped?',
+  'past infinity':
+    'By these photographs the lens would be focused far past infinity. No lens is: was the length of a ring or a field misread?',
 };
 
 /** Sentences that say what photographs told, did not tell, or cannot have told. Numbers are left to whoever shows them. */
