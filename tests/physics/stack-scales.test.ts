@@ -9,9 +9,13 @@ import { entrancePupil } from '#core/gaussian/entrance-pupil.formula.ts';
 import { focusDistance } from '#core/gaussian/focus-distance.formula.ts';
 import { imageDistance } from '#core/gaussian/image-distance.formula.ts';
 import { subjectDistance } from '#core/gaussian/subject-distance.formula.ts';
+import { assembleRig } from '#core/rig/assemble.ts';
+import type { Lens } from '#core/rig/lens.ts';
+import { solveRig } from '#core/rig/solve.ts';
 import { imageAcross } from '#tests/support/chief-ray.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { lenses, type LensAtWork } from '#tests/support/lenses.ts';
+import { camera, on, ring, unitLenses } from '#tests/support/rig-parts.ts';
 import { rimRay } from '#tests/support/trace.ts';
 
 const across = 0.01;
@@ -71,6 +75,40 @@ describe('a fixed detail traced through two cameras', () => {
       }),
       { seed: 53, numRuns: 1000 },
     );
+  });
+});
+
+describe('a fixed detail before two rigs that the engine solves', () => {
+  /** A rig with a lens focused as a whole, set to *at* behind a ring: what it says of its own sharp plane. */
+  function solved(lens: Lens, extension: number, at: number) {
+    const rig = solveRig(assembleRig([camera, ring(extension), on(lens, { at })]));
+    if (rig.sharpPlane !== 'in front' || !rig.pupil) return null;
+    return { ...rig, fromPupil: rig.pupil.entrancePupilDistance };
+  }
+
+  it('changes with the focus setting as the exact form says, sensor and detail staying where they are', () => {
+    let compared = 0;
+    fc.assert(
+      fc.property(unitLenses, share(5, 80), share(0, 1), share(0, 1), (lens, extension, one, other) => {
+        const { focusing } = lens;
+        if (focusing.by !== 'unit') throw new Error('focused as a whole');
+        const first = solved(lens, extension, one * focusing.closestMagnification);
+        const second = solved(lens, extension, other * focusing.closestMagnification);
+        if (!first || !second) return;
+        const toDetail = second.fromPupil + first.focusDistance - second.focusDistance;
+        if (!(toDetail > 0)) return;
+        compared++;
+        // The pupil's middle is where all rays to the detail cross: its image grows as it comes nearer to that.
+        const inSecond = (second.magnification * second.fromPupil) / toDetail;
+        const { focalLength, pupilMagnification } = lens;
+        const between = { focalLength, pupilMagnification, first: first.magnification, second: second.magnification };
+        expect(scaleBetweenFocusSettings(between)).toEqual(
+          closeTo(inSecond / first.magnification, { relative: 1e-8, because: 'distances that cancel' }),
+        );
+      }),
+      { seed: 56, numRuns: 500 },
+    );
+    expect(compared).toBeGreaterThan(200);
   });
 });
 
