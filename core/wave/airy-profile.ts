@@ -1,4 +1,5 @@
 import { requireCount } from '#core/quantity/count.ts';
+import { requireNotNegative } from '#core/quantity/errors.ts';
 import { airyIntensity, type InAiryPattern } from './airy-pattern.ts';
 
 /** One curve, ready to be drawn: the n-th intensity belongs to the n-th radius. */
@@ -23,7 +24,7 @@ export interface RadialProfile {
  */
 export function airyProfile(given: InAiryPattern, samples: number): RadialProfile {
   requireCount('samples', samples, 2, 100000);
-  const radii = evenly(given.imageRadius, samples);
+  const radii = evenly(requireNotNegative('image-radius', given.imageRadius), samples);
   return { radii, intensities: radii.map((imageRadius) => airyIntensity({ ...given, imageRadius })) };
 }
 

@@ -29,7 +29,7 @@ export function pixelLight(
   rows: number,
 ): readonly (readonly number[])[] {
   const unit = requirePositive('wavelength', wavelength) * requirePositive('effective-f-number', effectiveFNumber);
-  const pitch = requirePositive('pixel-pitch', pixelPitch / unit);
+  const pitch = requirePositive('pixel-pitch', pixelPitch) / unit;
   const known: number[] = [];
 
   /** Through the right-hand wall of a pixel, to the right; on the left of the middle the flow is its mirror's. */
