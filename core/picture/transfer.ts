@@ -1,6 +1,6 @@
 import { blurDiscTransfer } from '#core/wave/blur-disc-transfer.ts';
 import { transferAt } from '#core/wave/optical-transfer.ts';
-import { photopicLight, photopicPeak } from '#core/wave/photopic-light.ts';
+import { photopicLightFor, photopicPeak } from '#core/wave/photopic-light.ts';
 import { defocusAberration } from '#core/wave/defocus-aberration.formula.ts';
 import type { View } from './picture.ts';
 
@@ -26,13 +26,15 @@ const mostWaves = 50;
  * Known at a tenth of the disc's own period and at 40 places up to the cutoff, cubic in between.
  */
 export function radialTransfer(optics: Optics, blur: number, reach: number): RadialTransfer {
-  const lights = optics.wavelength ? [{ wavelength: optics.wavelength, share: 1 }] : photopicLight;
   const counted = optics.wavelength ?? photopicPeak;
   const spherical = optics.sphericalAberration ?? 0;
   const fNumber = optics.effectiveFNumber;
   const size = Math.abs(blur);
   const waves =
     Math.sign(blur) * defocusAberration({ defocusBlur: size, wavelength: counted, effectiveFNumber: fNumber });
+  const lights = optics.wavelength
+    ? [{ wavelength: optics.wavelength, share: 1 }]
+    : photopicLightFor({ defocusAberration: waves, sphericalAberration: spherical });
   const cutoff = 1 / (Math.min(...lights.map(({ wavelength }) => wavelength)) * fNumber);
   const end = Math.min(reach, cutoff, Math.abs(waves) > mostWaves ? 300 / size : Infinity);
 

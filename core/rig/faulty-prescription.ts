@@ -68,12 +68,10 @@ function requireSurface(surface: Surface, index: number, surfaces: readonly Surf
     );
   }
   const next = surfaces[index + 1];
-  if (thickness < 0) {
-    throw fault(
-      `the thickness is ${thickness}; accepted: 0 or above, or the ${next ? 'next surface' : 'sensor'} stands before it`,
-    );
-  }
+  // The last thickness leads to the sensor, and may be negative: turned round, or behind a ring, a lens with its focus inside is of use.
   if (!next) return;
+  if (thickness < 0)
+    throw fault(`the thickness is ${thickness}; accepted: 0 or above, or the next surface stands before it`);
   const rim = Math.min(clearAperture ?? 0, next.clearAperture ?? 0) / 2;
   const edge = thickness + sag(next.radius, rim) - sag(radius, rim);
   if (edge < 0) throw fault(`it meets the next surface within the clear aperture: the edge is ${edge} mm thick`);
