@@ -32,6 +32,7 @@ export {
 export { magnificationFromField, magnificationFromFieldFormula } from './gaussian/magnification-from-field.formula.ts';
 export { magnificationOfSubject, magnificationOfSubjectFormula } from './gaussian/magnification-of-subject.formula.ts';
 export { magnification, magnificationFormula } from './gaussian/magnification.formula.ts';
+export { magnificationsAtFocusDistance } from './gaussian/magnifications-at-focus-distance.ts';
 export { nearestFocusDistance, nearestFocusDistanceFormula } from './gaussian/nearest-focus-distance.formula.ts';
 export { imageBeyondFocus, magnificationBeyondFocus, type BeyondFocus } from './gaussian/newton.ts';
 export { numericalAperture, numericalApertureFormula } from './gaussian/numerical-aperture.formula.ts';
