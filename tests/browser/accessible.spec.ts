@@ -58,3 +58,44 @@ for (const path of lessons) {
     expect(overflow).toBeLessThanOrEqual(0);
   });
 }
+
+for (const path of lessons) {
+  test(`nothing that has the focus on /${path} lies under the figure of a narrow phone, walked through backwards`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width: 360, height: 640 });
+    await page.goto(path);
+    await expect(page.locator('.readings output').first()).toBeVisible();
+    await page.locator('a[href]').last().focus();
+    const covered: string[] = [];
+    let stops = 0;
+    for (;;) {
+      await page.keyboard.press('Shift+Tab');
+      const stop = await page.evaluate(() => {
+        const [figure, focused] = [document.querySelector('.drawing')!, document.activeElement!];
+        if (!focused.closest('main')) return undefined;
+        const [over, under] = [figure.getBoundingClientRect(), focused.getBoundingClientRect()];
+        const isCovered = !figure.contains(focused) && under.top >= over.top && under.bottom <= over.bottom;
+        return { isCovered, html: focused.outerHTML.slice(0, 120) };
+      });
+      if (stop === undefined) break;
+      stops++;
+      if (stop.isCovered) covered.push(stop.html);
+    }
+    expect(stops).toBeGreaterThan(10);
+    expect(covered).toEqual([]);
+  });
+
+  test(`a handle of /${path} takes the focus on a narrow phone without moving the text below the figure`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width: 360, height: 640 });
+    await page.goto(path);
+    await expect(page.locator('.readings output').first()).toBeVisible();
+    await page.locator('#limits').scrollIntoViewIfNeeded();
+    const scrolled = () => page.evaluate(() => Math.round(scrollY));
+    const before = await scrolled();
+    await page.locator('.drawing svg [role=slider]').first().focus();
+    expect(await scrolled()).toBe(before);
+  });
+}
