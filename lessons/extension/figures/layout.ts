@@ -37,6 +37,7 @@ export function sideViewLayout(state: SideViewState, box: SheetBox, held?: Drawi
   return {
     scale,
     broken,
+    focusDistance,
     ...heights(box),
     sensorX,
     x,
