@@ -1,26 +1,27 @@
-export type StageCommand = 'next' | 'back' | 'first' | 'last' | 'blank' | 'leave';
+/** How many steps to go on, or what else to do. */
+export type StageCommand = number | 'blank' | 'leave';
 
 /** Keys of the keyboard and of hand clickers, which send Page Up, Page Down, the full stop and sometimes Escape. */
 const commands: Readonly<Record<string, StageCommand>> = {
-  ArrowRight: 'next',
-  ArrowDown: 'next',
-  PageDown: 'next',
-  ArrowLeft: 'back',
-  ArrowUp: 'back',
-  PageUp: 'back',
-  Home: 'first',
-  End: 'last',
+  ArrowRight: 1,
+  ArrowDown: 1,
+  PageDown: 1,
+  ArrowLeft: -1,
+  ArrowUp: -1,
+  PageUp: -1,
+  Home: -Infinity,
+  End: Infinity,
   b: 'blank',
   B: 'blank',
   '.': 'blank',
   Escape: 'leave',
 };
 
-/** What a key means while a lesson is projected; nothing while the reader types, moves a slider or holds a modifier. */
-export function stageCommand(event: KeyboardEvent): StageCommand | undefined {
-  if (event.ctrlKey || event.altKey || event.metaKey || event.defaultPrevented) return undefined;
-  const target = event.target;
-  const usesArrows = target instanceof Element && target.closest('input, select, textarea, [role=slider]') !== null;
-  const command = commands[event.key];
-  return usesArrows && command !== 'leave' && !event.key.startsWith('Page') ? undefined : command;
+/**
+ * What a key means while a lesson is projected; nothing while the reader holds a modifier. A clicker's keys always mean the
+ * same; arrows, Home and End are left to a slider that has the focus. What takes text is out of reach.
+ */
+export function stageCommand({ key, ctrlKey, altKey, metaKey }: KeyboardEvent): StageCommand | undefined {
+  const isSliders = /^(Arrow|Home|End)/.test(key) && document.activeElement?.closest('[role=slider]');
+  return ctrlKey || altKey || metaKey || isSliders ? undefined : commands[key];
 }
