@@ -142,7 +142,7 @@ const rows = {
   'settling-time': row('', 's', 0, 60),
   'recycling-time': row('', 's', 0, 60),
   'stack-time': row('', 's', 0, 1000000),
-  'time-limit': row('', 's', 0, 1000000),
+  'time-limit': row('', 's', 0.1, 1000000),
   'source-size': row('S_w', 'mm', 1, 5000, { name: 'source width' }),
   'source-angle': row('α', 'rad', 0, Math.PI, { shown: '°' }),
   penumbra: row('', 'mm', 0, 10000),

@@ -52,6 +52,7 @@ for (const [what, address, label, movements] of [
   ['the edge of the subject', 'lessons/life-size/', /^Subject/, [-20, -30, 20, 60]],
   ['the subject before a lens', 'lessons/extension/', /^Subject/, [12, -20, -60]],
   ['the subject beyond life size', 'lessons/extension/?extension=60', /^Subject/, [-30, -90, 4]],
+  ['the deadline of a stack', 'lessons/stacking/?sheet=time', /^Deadline/, [-40, -90, 5]],
   ['a limit of depth, off the sheet and back', 'lessons/depth-of-field/', /^far/, [-60, -165, -40, 20]],
 ] as const) {
   test(`${what} stays under the hand`, async ({ page }) => {
@@ -62,8 +63,8 @@ for (const [what, address, label, movements] of [
       .filter({ has: page.locator('.grip') })
       .and(page.getByLabel(label));
     const found = await following(page, handle, movements);
-    // A limit jumps from mark to mark of the f-number, and stops at the edge of the sheet.
-    const marks = address.includes('depth') ? 14 : 1;
+    // A limit jumps from mark to mark of the f-number, and stops at the edge of the sheet; a deadline has two figures.
+    const marks = address.includes('depth') ? 14 : address.includes('time') ? 8 : 1;
     movements.forEach((movement, index) => {
       if (movement > -150) expect(Math.abs(found[index]! - movement), `${movement} px`).toBeLessThan(marks);
     });
