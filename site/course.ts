@@ -18,7 +18,7 @@ export const course = [
   { slug: 'stacking', question: 'How many frames, how far apart?' },
   { slug: 'merging', question: 'What does merging do, and why the halos?' },
   { slug: 'choosing-kit', question: 'What should I carry, or buy?' },
-  { slug: 'planning-a-picture', question: 'From subject to settings?' },
+  { slug: 'planning-a-picture', question: 'How do I get from subject to settings?' },
   { slug: 'soap-film', question: 'Why is a bubble coloured?' },
 ] as const;
 

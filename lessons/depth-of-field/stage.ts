@@ -35,7 +35,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Five times life size at f/2.8: is light still made of rays?',
-    caption: 'No longer. Rays leave {depth-of-field}; the wave has a depth of its own, {wave-depth}.',
+    caption: 'No longer. Depth by rays: {depth-of-field}. Depth by the wave: {wave-depth}.',
     set: { magnification: 5, 'f-number': 2.8 },
   },
 ];

@@ -66,7 +66,7 @@ const discOnSensor = numberFamily({
     { formula: effectiveFNumberFormula, note: 'The cone that reaches the sensor; with equal pupils P is 1:' },
     {
       formula: airyDiameterFormula,
-      note: 'The disc, from dark ring to dark ring. {wavelength} are a thousand times fewer micrometres:',
+      note: 'The disc, from dark ring to dark ring. Divide the nanometres of {wavelength} by 1000, and you have micrometres:',
     },
   ],
 });
@@ -107,7 +107,10 @@ const finestPattern = numberFamily({
   hint: 'First the cone at the sensor. Then one over λ N_w, both lengths in millimetres.',
   working: [
     { formula: effectiveFNumberFormula, note: 'The cone that reaches the sensor:' },
-    { formula: cutoffFrequencyFormula, note: 'With λ in millimetres the result is in line pairs per millimetre:' },
+    {
+      formula: cutoffFrequencyFormula,
+      note: 'Divide the nanometres of {wavelength} by a million for millimetres. The result is in line pairs per millimetre:',
+    },
   ],
 });
 
@@ -115,7 +118,7 @@ const contrastLeft = numberFamily({
   id: 'contrast-left',
   asks: 'contrast',
   question:
-    'A perfect lens with equal pupils, marked {f-number}, works at {magnification} in {wavelength} light. How much of the contrast of a {spatial-frequency} pattern on the sensor is left?',
+    'A perfect lens with equal pupils, marked {f-number}, works at {magnification} in {wavelength} light. A pattern on the sensor has {spatial-frequency}. How much of its contrast is left?',
   givens: (draw) => ({
     'f-number': draw.pick(marks),
     magnification: draw.pick([0.5, 1, 1.5, 2]),
@@ -156,7 +159,7 @@ const contrastLeft = numberFamily({
 const whereItBegins = choiceFamily({
   id: 'where-it-begins',
   question:
-    '“Diffraction begins at {claimed.f-number}”, says a neighbour at the club. You stop a perfect lens with equal pupils down from {wider.f-number} to {narrower.f-number}, at {magnification} in {wavelength} light. What becomes of a {spatial-frequency} pattern in the sharp plane?',
+    '“Diffraction begins at {claimed.f-number}”, says a neighbour at the club. You stop a perfect lens with equal pupils down from {wider.f-number} to {narrower.f-number}, at {magnification} in {wavelength} light. A pattern in the sharp plane has {spatial-frequency} on the sensor. What becomes of it?',
   options: {
     same: 'Nothing, it has not begun',
     lower: 'It loses contrast',

@@ -23,12 +23,12 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Life size, f/8, a fine pattern. How much of its contrast is left?',
-    caption: '{contrast} of it at {spatial-frequency}. The cutoff is at {cutoff-frequency}.',
+    caption: 'At {spatial-frequency}: {contrast}. The cutoff is at {cutoff-frequency}.',
     sheet: 'mtf',
   },
   {
     question: 'At which f-number does diffraction begin?',
-    caption: 'At none: every stop costs some. Drag the cutoff and look for the place. Here {contrast} are left.',
+    caption: 'At none: every stop costs some. Drag the cutoff and look for the place. Contrast here: {contrast}.',
     set: { 'f-number': 4 },
     sheet: 'mtf',
   },

@@ -8,7 +8,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'A 12 mm ring goes in. Where is the sharp plane now?',
-    caption: 'Ring over focal length is added: {magnification}. The subject is {working-distance} from the lens.',
+    caption: 'Ring over focal length is added: {magnification}. Working distance: {working-distance}.',
     set: { extension: 12 },
   },
   {
