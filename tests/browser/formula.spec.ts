@@ -24,4 +24,19 @@ for (const path of lessons) {
     expect(count).toBeGreaterThan(0);
     expect(covered).toEqual([]);
   });
+
+  test(`no formula of /${path} is wider than its column beside the figure, with numbers in it either`, async ({
+    page,
+  }) => {
+    await page.goto(path);
+    const { cut, count } = await page.evaluate(() => {
+      for (const hidden of document.querySelectorAll<HTMLElement>('.working[hidden]')) hidden.hidden = false;
+      for (const part of document.querySelectorAll<HTMLElement>('.part')) part.style.contentVisibility = 'visible';
+      const formulas = [...document.querySelectorAll('.formula-lines')];
+      const cut = formulas.filter(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth);
+      return { cut: cut.map((formula) => formula.querySelector('math')!.textContent), count: formulas.length };
+    });
+    expect(count).toBeGreaterThan(0);
+    expect(cut).toEqual([]);
+  });
 }

@@ -2,6 +2,7 @@ import katex from 'katex';
 import type { Formula } from '#core/quantity/formula.ts';
 import { texOf } from '#core/quantity/glossary.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
+import { widthOf } from './width.ts';
 
 /**
  * Formulas are rendered while the site is built; no formula engine travels to readers.
@@ -41,7 +42,9 @@ export function numericFormula(
   const line = texOf(gives).startsWith('\\text')
     ? `\\begin{aligned}${left} &= ${marked} \\\\ &= ${result}\\end{aligned}`
     : `${left} = ${marked} = ${result}`;
-  return render(line)
+  // Numbers are set in the text's face, whose digits are a little wider than those of formulas.
+  const filled = line.replace(numberMark, (_, id: QuantityName) => '0'.repeat(Math.ceil(1.04 * numbers(id).length)));
+  return render(line, widthOf(filled))
     .replace(mathmlNumber, (_, id: QuantityName) => `<mtext data-number="${id}">${numbers(id)}</mtext>`)
     .replace(numberMark, (_, id: QuantityName) => `<span class="number" data-number="${id}">${numbers(id)}</span>`);
 }
@@ -50,9 +53,12 @@ function letter(id: QuantityName): string {
   return `\\htmlData{quantity=${id}}{${texOf(id)}}`;
 }
 
-function render(tex: string): string {
+/** Says how wide it is, in em, so that its type can follow the column: see `.formula-lines` in type.css. */
+function render(tex: string, width = widthOf(tex)): string {
   const html = katex.renderToString(tex, { output: 'htmlAndMathml', displayMode: true, strict, trust: isDataMark });
-  return html.replace(texAnnotation, '');
+  return html
+    .replace(texAnnotation, '')
+    .replace('class="katex-display"', `class="katex-display" style="--ems:${width.toFixed(1)}"`);
 }
 
 /** The one departure from plain LaTeX is the data mark; anything else is an author's mistake. */
