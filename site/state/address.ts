@@ -7,10 +7,14 @@ export interface Range {
   readonly most: number;
 }
 
-/** What a page's address may set: inputs by quantity, choices by name. */
+interface Labelled {
+  readonly label: string;
+}
+
+/** What a page's address may set: inputs by quantity, choices by name and their options by slug. */
 export interface AddressPlan {
   readonly inputs: Readonly<Record<string, Range>>;
-  readonly choices: Readonly<Record<string, readonly string[]>>;
+  readonly choices: Readonly<Record<string, Labelled & { readonly options: Readonly<Record<string, Labelled>> }>>;
 }
 
 export interface AddressReading {
@@ -29,28 +33,33 @@ export function readAddress(search: string, plan: AddressPlan): AddressReading {
   const choices: Record<string, string> = {};
   const notices: Notice[] = [];
   for (const [name, text] of new URLSearchParams(search)) {
-    const range = Object.hasOwn(plan.inputs, name) ? plan.inputs[name] : undefined;
-    const options = Object.hasOwn(plan.choices, name) ? plan.choices[name] : undefined;
-    if (range) {
+    const say = (words: string, accepted: string) =>
+      notices.push({
+        field: name,
+        text: `The link gives ${words} as “${shorten(text)}”. ${accepted}. It was left as it was.`,
+      });
+    if (Object.hasOwn(plan.inputs, name)) {
+      const { least, most } = plan.inputs[name]!;
       const value = readPlainNumber(text);
-      if (value !== undefined && value >= range.least && value <= range.most) inputs[name] = value;
-      else notices.push({ field: name, text: inputNotice(name as QuantityName, text, range) });
-    } else if (options) {
-      if (options.includes(text)) choices[name] = text;
-      else notices.push({ field: name, text: choiceNotice(name, text, options) });
+      if (value !== undefined && value >= least && value <= most) inputs[name] = value;
+      else {
+        const { name: words, base } = quantityOf(name as QuantityName);
+        const ends = `from ${plainNumber(least)} to ${plainNumber(most)}`;
+        say(words, `Accepted: a plain number${base && ` in ${base}`}, ${ends}`);
+      }
+    } else if (Object.hasOwn(plan.choices, name)) {
+      const { label, options } = plan.choices[name]!;
+      if (Object.hasOwn(options, text)) choices[name] = text;
+      else
+        say(
+          `“${label}”`,
+          `Choose from: ${Object.values(options)
+            .map((option) => option.label)
+            .join('; ')}`,
+        );
     }
   }
   return { inputs, choices, notices };
-}
-
-function inputNotice(name: QuantityName, text: string, range: Range): string {
-  const { name: words, base } = quantityOf(name);
-  const unit = base === '' ? '' : ` in ${base}`;
-  return `The link gives ${words} as “${shorten(text)}”. Accepted: a plain number${unit}, from ${plainNumber(range.least)} to ${plainNumber(range.most)}. It was left as it was.`;
-}
-
-function choiceNotice(name: string, text: string, options: readonly string[]): string {
-  return `The link asks for ${name} “${shorten(text)}”, which is not here. Choose from: ${options.join(', ')}.`;
 }
 
 /** Foreign text is quoted back in part: enough to recognise, too little to flood the page. */
@@ -72,10 +81,10 @@ export function writeAddress(
   return withQuestionMark(parameters);
 }
 
-/** Sets or (with undefined) removes one parameter of *search*. */
-export function withParameter(search: string, name: string, value: string | undefined): string {
+/** Sets or (with no value) removes one parameter of *search*. */
+export function withParameter(search: string, name: string, value: string | null | undefined): string {
   const parameters = new URLSearchParams(search);
-  if (value === undefined) parameters.delete(name);
+  if (value === undefined || value === null) parameters.delete(name);
   else parameters.set(name, value);
   return withQuestionMark(parameters);
 }

@@ -1,8 +1,7 @@
 import { readQuantity } from '#core/quantity/read.ts';
-import { printQuantity } from '#core/quantity/print.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
-import { readAddress, writeAddress, type AddressPlan, type Range } from './address.ts';
-import type { Answer } from './answer.ts';
+import { readAddress, writeAddress, type AddressPlan, type AddressReading, type Range } from './address.ts';
+import { valueOf, type Answer } from './answer.ts';
 import { Choices, type ChoicePlan, type ChoicePlans, type Inputs, type Kept, type Some } from './choice.ts';
 import type { Notice } from './notice.ts';
 
@@ -35,7 +34,7 @@ export interface BenchPlan<Input extends QuantityName, Output extends QuantityNa
 export class Bench<Input extends QuantityName, Output extends QuantityName = never, Pulled extends Output = never> {
   readonly #plan: BenchPlan<Input, Output, Pulled>;
   readonly #choices: Choices<Input>;
-  /** One object a range, for good: sliders build their ladders anew only for another one. */
+  /** One object a range while it stays the same: sliders build their ladders anew only for another one. */
   readonly #ranges: Partial<Record<Input | Pulled, Range>> = {};
   readonly starts: Inputs<Input>;
   /** Replaced as a whole when anything moves: cheap at this size, and no watching of single properties travels to readers. */
@@ -69,53 +68,52 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
 
   /** All answers for what a stage step sets: inputs by id, choices by name. */
   atStep(set: Readonly<Record<string, number | string>>): Readonly<Record<string, Answer>> {
-    let inputs = this.starts;
-    const numbers: Record<string, number> = {};
-    const kept: Record<string, string> = { ...this.#choices.firstKept };
-    for (const [name, value] of Object.entries(set)) {
-      if (typeof value === 'number') numbers[name] = value;
-      else {
-        inputs = this.#choices.after(inputs, this.#choices.fills(name, value, inputs));
-        if (name in kept) kept[name] = value;
-      }
-    }
-    return this.#answers(this.#choices.after(inputs, numbers as Some<Input>), kept);
+    const other = new Bench(this.#plan);
+    other.read(new URLSearchParams(set as Record<string, string>).toString());
+    return other.answers;
   }
 
   /** The range in which an input, or a handle on one, is accepted. */
   range(name: Input | Pulled): Range {
-    return (this.#ranges[name] ??= this.#rangeOf(name));
+    const handle: Handle<Input> | undefined = this.#plan.handles?.[name as Pulled];
+    return handle ? this.#reach(name as Pulled, handle.sets) : (this.#ranges[name] ??= this.#rangeOf(name));
   }
 
   #rangeOf(name: Input | Pulled): Range {
-    const own: number | InputPlan | undefined = this.#plan.inputs[name as Input];
-    const { least, most } = quantityOf(name);
-    return { least, most, ...(typeof own === 'object' ? definedRange(own) : {}) };
+    const own: number | InputPlan = this.#plan.inputs[name as Input];
+    const { least, most } = { ...quantityOf(name), ...(own as InputPlan) };
+    return { least, most };
+  }
+
+  /** How far a handle can be pulled: to where it stands with the input behind it at an end and the others as they are. */
+  #reach(name: Pulled, input: Input): Range {
+    const ends = Object.values(this.range(input)).map((end: number) =>
+      // Six figures: an address and a field show no binary dust.
+      Number(valueOf(this.#answers({ ...this.inputs, [input]: end }, this.kept)[name])!.toPrecision(6)),
+    );
+    const [least, most] = [Math.min(...ends), Math.max(...ends)];
+    const known = this.#ranges[name];
+    return known?.least === least && known.most === most ? known : (this.#ranges[name] = { least, most });
   }
 
   /** Moves an input, or the input behind a handle, to the nearest value in range: for drags and sliders. */
   set(name: Input | Pulled, value: number): void {
     this.#clear(name);
-    const { input, value: target } = this.#resolve(name, value);
+    const handle: Handle<Input> | undefined = this.#plan.handles?.[name as Pulled];
+    const input = handle?.sets ?? (name as Input);
     const { least, most } = this.range(input);
-    this.#move(input, Math.min(most, Math.max(least, target)));
+    const inRange = Math.min(most, Math.max(least, handle ? handle.to(value, this.inputs) : value));
+    this.inputs = this.#choices.after(this.inputs, { [input]: inRange } as unknown as Some<Input>);
   }
 
   /** Takes what was typed. What cannot be used changes nothing but the notice that says so. */
   type(name: Input | Pulled, text: string): boolean {
     const reading = readQuantity(name, text, this.range(name));
     this.#clear(name);
-    if (reading.kind === 'value') {
-      const { input, value } = this.#resolve(name, reading.value);
-      const { least, most } = this.range(input);
-      if (value >= least && value <= most) {
-        this.#move(input, value);
-        return true;
-      }
-      const lies = `That would need a ${quantityOf(input).name} of ${printQuantity(input, value)}`;
-      this.#say(name, `${lies}; here it runs from ${printQuantity(input, least)} to ${printQuantity(input, most)}.`);
-    } else if (reading.kind !== 'blank') this.#say(name, `${reading.message} Nothing was changed.`);
-    return reading.kind === 'blank';
+    if (reading.kind === 'value') this.set(name, reading.value);
+    if (!('message' in reading)) return true;
+    this.notices = [...this.notices, { field: name, text: `${reading.message} Nothing was changed.` }];
+    return false;
   }
 
   get choices(): ChoicePlans<Input> {
@@ -132,21 +130,21 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     this.inputs = this.#choices.after(this.inputs, this.#choices.fills(choice, slug, this.inputs));
   }
 
-  /** Takes over what an address says; what it does not say goes back to its start. */
-  read(search: string): void {
-    const reading = readAddress(search, this.#addressPlan());
+  /** Takes over what an address says; what it does not say goes back to its start. Gives what it chose, of the page's *others* too. */
+  read(search: string, others: AddressPlan['choices'] = {}): AddressReading['choices'] {
     this.inputs = this.starts;
     this.kept = this.#choices.firstKept;
-    for (const [choice, slug] of Object.entries(reading.choices)) this.choose(choice, slug);
-    this.notices = reading.notices;
-    const moved: Partial<Record<Input, number>> = {};
-    for (const [name, value] of Object.entries(reading.inputs)) {
-      const { input, value: target } = this.#resolve(name as Input | Pulled, value, { ...this.inputs, ...moved });
-      const { least, most } = this.range(input);
-      if (target >= least && target <= most) moved[input] = target;
-      else this.#say(name, `The link’s ${quantityOf(input).name} would be out of range; it was left as it was.`);
-    }
-    this.inputs = this.#choices.after(this.inputs, moved);
+    const own = readAddress(search, {
+      inputs: this.#rangesOf(this.#plan.inputs),
+      choices: { ...this.choices, ...others },
+    });
+    for (const [choice, slug] of Object.entries(own.choices)) this.choose(choice, slug);
+    this.inputs = this.#choices.after(this.inputs, own.inputs as Some<Input>);
+    // Handles last: how far they can be pulled follows from the rest.
+    const pulled = readAddress(search, { inputs: this.#rangesOf(this.#plan.handles), choices: {} });
+    for (const [name, value] of Object.entries(pulled.inputs)) this.set(name as Pulled, value);
+    this.notices = [...own.notices, ...pulled.notices];
+    return own.choices;
   }
 
   /** *search* with the inputs as they are now. */
@@ -158,35 +156,13 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     return writeAddress(rest.toString(), this.inputs, known);
   }
 
-  #move(input: Input, value: number): void {
-    this.inputs = this.#choices.after(this.inputs, { [input]: value } as unknown as Some<Input>);
-  }
-
-  #resolve(name: Input | Pulled, value: number, inputs = this.inputs): { input: Input; value: number } {
-    const handle: Handle<Input> | undefined = this.#plan.handles?.[name as Pulled];
-    return handle ? { input: handle.sets, value: handle.to(value, inputs) } : { input: name as Input, value };
-  }
-
-  #addressPlan(): AddressPlan {
-    const names = [...Object.keys(this.#plan.inputs), ...Object.keys(this.#plan.handles ?? {})] as (Input | Pulled)[];
-    const options = Object.entries(this.choices).map(([name, choice]) => [name, Object.keys(choice.options)]);
-    return {
-      inputs: Object.fromEntries(names.map((name) => [name, this.range(name)])),
-      choices: Object.fromEntries(options) as Record<string, string[]>,
-    };
-  }
-
-  #say(field: string, text: string): void {
-    this.notices = [...this.notices.filter((notice) => notice.field !== field), { field, text }];
+  #rangesOf(plans: object = {}): AddressPlan['inputs'] {
+    return Object.fromEntries(Object.keys(plans).map((name) => [name, this.range(name as Input | Pulled)]));
   }
 
   #clear(field: string): void {
     if (this.notices.length > 0) this.notices = this.notices.filter((notice) => notice.field !== field);
   }
-}
-
-function definedRange({ least, most }: InputPlan): Partial<Range> {
-  return { ...(least === undefined ? {} : { least }), ...(most === undefined ? {} : { most }) };
 }
 
 /** A choice that fills no inputs and stays chosen: a subject, a way of doing things. The first is chosen at the start. */

@@ -35,11 +35,50 @@ describe('a bench', () => {
     expect(bench.inputs.magnification).toBe(1);
   });
 
-  it('refuses what a handle would push out of range, in words, and changes nothing', () => {
+  it('lets a handle be pulled as far as the input behind it goes, with the other inputs as they are', () => {
+    expect(bench.range('field-width')).toEqual({ least: 1.8, most: 1800 });
+    bench.choose('sensor', 'small');
+    expect(bench.range('field-width')).toEqual({ least: 1.175, most: 1175 });
+    for (const { end, magnification } of [
+      { end: 1.175, magnification: 20 },
+      { end: 1175, magnification: 0.02 },
+    ]) {
+      expect(bench.type('field-width', `${end} mm`)).toBe(true);
+      expect(bench.inputs.magnification).toBe(magnification);
+    }
+  });
+
+  it('gives the same object while a handle’s range stays the same', () => {
+    const range = bench.range('field-width');
+    bench.set('magnification', 3);
+    expect(bench.range('field-width')).toBe(range);
+  });
+
+  it('refuses what a handle cannot reach by its own name, and changes nothing', () => {
     bench.set('sensor-width', 1);
     expect(bench.type('field-width', '3 m')).toBe(false);
-    expect(bench.notices[0]!.text).toMatch(/magnification/);
+    expect(bench.notices).toHaveLength(1);
+    expect(bench.notices[0]!.text).toMatch(/field width.*to 50\smm.*Nothing was changed/);
     expect(bench.inputs.magnification).toBe(0.5);
+  });
+
+  it('says of a link how far its handle reaches with all else that the link sets', () => {
+    bench.read('?field-width=1.5');
+    expect(bench.inputs.magnification).toBe(0.5);
+    expect(bench.notices.map(({ text }) => text)).toEqual([
+      'The link gives field width as “1.5”. Accepted: a plain number in mm, from 1.8 to 1800. It was left as it was.',
+    ]);
+    bench.read('?field-width=1.5&sensor-width=30');
+    expect(bench.inputs.magnification).toBe(20);
+    expect(bench.notices).toEqual([]);
+  });
+
+  it('gives what a link says of the page’s own choices, and names what there is where it says nonsense', () => {
+    const sheets = { sheet: { label: 'sheet', options: { print: { label: 'At one print size' } } } };
+    expect(bench.read('?sheet=print&sensor=small', sheets)).toEqual({ sheet: 'print', sensor: 'small' });
+    expect(bench.notices).toEqual([]);
+    expect(bench.read('?sheet=garbage', sheets)).toEqual({});
+    expect(bench.notices[0]!.text).toMatch(/sheet.*garbage.*At one print size/);
   });
 
   it.each(['abc', '-1', '12 s', 'Infinity', '1e999'])(

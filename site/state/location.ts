@@ -1,3 +1,5 @@
+import { withParameter } from './address.ts';
+
 /**
  * The page's address as the one road by which state travels between islands: whoever wants to set the figure
  * goes to an address; whoever shows it listens.
@@ -10,9 +12,17 @@ export function goTo(search: string): void {
   window.dispatchEvent(new Event(moved));
 }
 
-/** Replaces the query in silence: for the one who already shows what the address says. */
+/**
+ * Replaces the query in silence: for the one who already shows what the address says. The problem being practised stays
+ * in it until another is named: it has nothing to do with the figure.
+ */
 export function replaceSearch(search: string): void {
-  history.replaceState(history.state, '', `${location.pathname}${search}${location.hash}`);
+  const kept = withParameter(search, 'practice', problemIn(search) ?? problemIn(location.search));
+  history.replaceState(history.state, '', `${location.pathname}${kept}${location.hash}`);
+}
+
+function problemIn(search: string): string | null {
+  return new URLSearchParams(search).get('practice');
 }
 
 /** Calls *listener* whenever the address is set from elsewhere; returns the way to stop. */

@@ -63,7 +63,44 @@ for (const path of lessons) {
           await expect(page.locator(`[id="notice-${name}"]`)).toContainText(/Nothing was changed|runs from/);
         }
         await field.press('Escape');
+        await expect(page.locator(`[id="notice-${name}"]`)).toHaveCount(0);
+        await expect(field).not.toHaveAttribute('aria-invalid');
         expect(await readings(page)).toEqual(before);
+      }
+    });
+
+    test('leaves no refused text behind when the figure is set from elsewhere', async ({ page }) => {
+      await page.goto(path);
+      const field = fields(page).first();
+      const before = await field.inputValue();
+      await field.fill('a lot');
+      await field.press('Enter');
+      await expect(field).toHaveAttribute('aria-invalid', 'true');
+      await expect(field).toHaveValue('a lot');
+      await page.getByRole('button', { name: 'Back to the start' }).click();
+      await expect(field).toHaveValue(before);
+      await expect(field).not.toHaveAttribute('aria-invalid');
+      // Emptied and typed anew, key by key, the text is the reader's until it is given.
+      await field.fill('');
+      await field.pressSequentially('a lo');
+      await expect(field).toHaveValue('a lo');
+    });
+
+    test('moves a value at once when its slider leaves an end', async ({ page }) => {
+      await page.goto(path);
+      for (const input of await page.locator('.controls .input').all()) {
+        const [slider, field] = [input.locator('input[type=range]'), input.locator('input.field')];
+        for (const [key, back] of [
+          ['Home', 'ArrowRight'],
+          ['End', 'ArrowLeft'],
+        ] as const) {
+          await slider.focus();
+          await page.keyboard.press(key);
+          const there = await field.inputValue();
+          await page.keyboard.press(back);
+          await expect(field).not.toHaveValue(there);
+        }
+        await page.getByRole('button', { name: 'Back to the start' }).click();
       }
     });
 
@@ -73,9 +110,11 @@ for (const path of lessons) {
         return (await fields(page).first().getAttribute('name'))!;
       });
       const before = await readings(page);
-      await page.goto(`${path}?${name}=garbage`);
-      await expect(page.locator('.notices')).toContainText('garbage');
-      expect(await readings(page)).toEqual(before);
+      for (const link of [`${name}=garbage`, 'sheet=garbage', 'stage=99', 'stage=abc']) {
+        await page.goto(`${path}?${link}`);
+        await expect(page.locator('.notices')).toContainText(`as “${link.split('=')[1]}”`);
+        expect(await readings(page)).toEqual(before);
+      }
     });
 
     test('shows the same state to whoever opens its address', async ({ page, context }) => {

@@ -41,6 +41,25 @@ for (const path of lessons) {
       }
     });
 
+    test('stay in the address whatever the figure is set to', async ({ page }) => {
+      const { families } = (await import(`../../${path}problems.ts`)) as { families: readonly ProblemFamily[] };
+      const named = `${families[0]!.id}:7`;
+      const problem = () => new URL(page.url()).searchParams.get('practice');
+      await page.goto(`${path}?practice=${named}`);
+      await page.locator('.stage-steps a').first().click();
+      await expect(page).toHaveURL(/stage=1/);
+      expect(problem()).toBe(named);
+      await page.keyboard.press('PageDown');
+      await expect(page).toHaveURL(/stage=2/);
+      expect(problem()).toBe(named);
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: 'Back to the start' }).click();
+      await expect(page).not.toHaveURL(/stage/);
+      expect(problem()).toBe(named);
+      await page.locator('.practice').getByRole('button', { name: 'Fresh numbers' }).click();
+      expect(problem()).not.toBe(named);
+    });
+
     test('say what a link to a problem should look like', async ({ page }) => {
       await page.goto(`${path}?practice=nonsense:0`);
       await page.locator('.practice').scrollIntoViewIfNeeded();
