@@ -126,6 +126,7 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
   }
 
   choose(choice: string, slug: string): void {
+    this.#clear(choice);
     if (choice in this.kept) this.kept = { ...this.kept, [choice]: slug };
     this.inputs = this.#choices.after(this.inputs, this.#choices.fills(choice, slug, this.inputs));
   }

@@ -98,6 +98,13 @@ describe('a bench', () => {
     expect(bench.notices).toEqual([]);
   });
 
+  it('forgets a notice once its choice is made', () => {
+    bench.read('?sensor=large');
+    expect(bench.notices).toHaveLength(1);
+    bench.choose('sensor', 'small');
+    expect(bench.notices).toEqual([]);
+  });
+
   it('fills inputs by a choice and knows when they are still the choice’s own', () => {
     bench.choose('sensor', 'small');
     expect(bench.chosen('sensor')).toBe('small');

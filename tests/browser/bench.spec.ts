@@ -115,6 +115,8 @@ for (const path of lessons) {
         await expect(page.locator('.notices')).toContainText(`as “${link.split('=')[1]}”`);
         expect(await readings(page)).toEqual(before);
       }
+      await page.getByRole('button', { name: 'Back to the start' }).click();
+      await expect(page.locator('.notices')).toHaveCount(0);
     });
 
     test('shows the same state to whoever opens its address', async ({ page, context }) => {
