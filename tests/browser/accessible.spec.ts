@@ -93,9 +93,17 @@ for (const path of lessons) {
     await page.goto(path);
     await expect(page.locator('.readings output').first()).toBeVisible();
     await page.locator('#limits').scrollIntoViewIfNeeded();
-    const scrolled = () => page.evaluate(() => Math.round(scrollY));
+    // Parts that come into view for the first time find their height, and what stands on the screen keeps its place.
+    const scrolled = async () => {
+      let [before, now] = [NaN, await page.evaluate(() => Math.round(scrollY))];
+      while (now !== before) {
+        await page.waitForTimeout(250);
+        [before, now] = [now, await page.evaluate(() => Math.round(scrollY))];
+      }
+      return now;
+    };
     const before = await scrolled();
     await page.locator('.drawing svg [role=slider]').first().focus();
-    expect(await scrolled()).toBe(before);
+    expect(Math.abs((await scrolled()) - before)).toBeLessThan(3);
   });
 }
