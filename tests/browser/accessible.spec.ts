@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { lessons, pages } from './pages.ts';
+import { lessons, pages, sharing } from './pages.ts';
 
 // The page of sources has thousands of cells, and axe looks at each.
 test.setTimeout(400_000);
@@ -59,7 +59,7 @@ for (const path of lessons) {
   });
 }
 
-for (const path of lessons) {
+for (const path of sharing) {
   test(`nothing that has the focus on /${path} lies under the figure of a narrow phone, walked through backwards`, async ({
     page,
   }) => {

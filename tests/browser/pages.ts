@@ -6,4 +6,7 @@ export const pages = globSync('**/index.html', { cwd: `${root}/dist` }).map((fil
 
 export const lessons = pages.filter((path) => path.startsWith('lessons/'));
 
+/** Two of them, with one sheet and with three: for what all lessons share and none can do differently. */
+export const sharing = lessons.filter((path) => /extension|stacking/.test(path));
+
 if (lessons.length === 0) throw new Error('No lessons in dist: run "npm run build" first.');
