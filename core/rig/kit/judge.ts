@@ -37,8 +37,8 @@ interface Case {
 /** What may stop standing against a chain where the subject is taken smaller: from farther off, with more depth, in more light. */
 const eased: ReadonlySet<number> = new Set([code.inside, code['too near'], code['too shallow'], code['too dark']]);
 
-/** Halvings between a setting that is too large and one that is not: to a millionth of their distance. */
-const halvings = 20;
+/** Halvings between a setting that is too large and one that is not: to a four-thousandth of their distance, closer than any hand sets a ring. */
+const halvings = 12;
 
 /**
  * Sets a chain for the subject, judges it, and leaves what it found in *out*.
