@@ -1,5 +1,11 @@
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import { lessons } from './pages.ts';
+
+/** The addresses of a lesson's steps, as it lists them. */
+async function stepsOf(page: Page, path: string): Promise<string[]> {
+  await page.goto(path);
+  return page.locator('.stage-steps a').evaluateAll((anchors) => anchors.map((anchor) => anchor.getAttribute('href')!));
+}
 
 for (const path of lessons) {
   test.describe(`projected, /${path}`, () => {
@@ -85,10 +91,7 @@ for (const path of lessons) {
 
     test('leaves the figure almost half of the height of a phone', async ({ page }) => {
       await page.setViewportSize({ width: 390, height: 844 });
-      await page.goto(path);
-      const links = await page
-        .locator('.stage-steps a')
-        .evaluateAll((anchors) => anchors.map((anchor) => anchor.getAttribute('href')!));
+      const links = await stepsOf(page, path);
       for (const link of links) {
         await page.goto(`${path}${link}`);
         const [figure, caption, question, buttons] = await Promise.all(
@@ -114,10 +117,7 @@ for (const path of lessons) {
     });
 
     test('opens at a step from its address and shows nothing smaller than 1/25 of the height', async ({ page }) => {
-      await page.goto(path);
-      const links = await page
-        .locator('.stage-steps a')
-        .evaluateAll((anchors) => anchors.map((anchor) => anchor.getAttribute('href')!));
+      const links = await stepsOf(page, path);
       for (const link of links) {
         await page.goto(`${path}${link}`);
         await expect(page.locator('.stage')).toBeVisible();
@@ -133,10 +133,7 @@ for (const path of lessons) {
     });
 
     test('keeps every text of the figure inside the sheet', async ({ page }) => {
-      await page.goto(path);
-      const links = await page
-        .locator('.stage-steps a')
-        .evaluateAll((anchors) => anchors.map((anchor) => anchor.getAttribute('href')!));
+      const links = await stepsOf(page, path);
       for (const link of links) {
         await page.goto(`${path}${link}`);
         await page.waitForTimeout(200);

@@ -1,6 +1,6 @@
 import { backsOf, type Backs } from './back.ts';
 import { frontsOf, type Front } from './front.ts';
-import { judge, type Judgement } from './judge.ts';
+import { judge, type Case, type Judgement } from './judge.ts';
 import { kindsOf, ofPart } from './kinds.ts';
 import type { KitCamera, KitRow, KitSubject } from './kit.ts';
 import { mountWalk, walkOf } from './walk.ts';
@@ -46,12 +46,16 @@ export function judgeAll(blocks: readonly Block[], subject: KitSubject) {
   const found: Judgement = { verdict: 0, focusMagnification: 0, fNumber: 0, merit: 0 };
   for (const { camera, front, backs, judged } of blocks) {
     const walk = walkOf(front);
+    const { lens } = front;
+    const filling = camera.sensorWidth / subject.subjectWidth;
+    const one: Case = { walk, camera, lens, stopsDown: false, subject, filling };
     const reversing = front.reversingRing?.extension ?? 0;
-    const byItself = front.lens.lens.apertureControl === 'lens';
+    const byItself = lens.lens.apertureControl === 'lens';
     for (let index = 0; index < backs.lengths.length; index++) {
       const back = backs.lengths[index]!;
       mountWalk(walk, camera, back, reversing);
-      judge(walk, camera, front.lens, byItself || (back.contacts && !walk.reversed), subject, found);
+      one.stopsDown = byItself || (back.contacts && !walk.reversed);
+      judge(one, found);
       codes[judged + index] = found.verdict;
       merits[judged + index] = found.merit;
       focusMagnifications[judged + index] = found.focusMagnification;

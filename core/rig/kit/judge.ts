@@ -23,12 +23,13 @@ const nothing = 1e-9;
 /** Rounding: what misses a limit by less meets it. */
 const rounding = 1e-9;
 
-/** A chain and what it is judged for; the numbers of its walk are overwritten. */
-interface Case {
+/** A chain and what it is judged for: one for all chains that share camera and front; the numbers of its walk are overwritten. */
+export interface Case {
   readonly walk: Walk;
   readonly camera: KitCamera;
   readonly lens: KitLens;
-  readonly stopsDown: boolean;
+  /** Whether the iris of the main lens can be reached through the back in use. */
+  stopsDown: boolean;
   readonly subject: KitSubject;
   /** The magnification that fills the frame. */
   readonly filling: number;
@@ -46,16 +47,8 @@ const halvings = 12;
  * As large as fits the frame, or where something stands against that, as large as nothing does, down to the least share of the frame;
  * opened as far as the depth allows: N_w = Z m²/(2c); t = N_w² K/(L_v S) against c/(m v) and the longest exposure.
  */
-export function judge(
-  walk: Walk,
-  camera: KitCamera,
-  lens: KitLens,
-  stopsDown: boolean,
-  subject: KitSubject,
-  out: Judgement,
-): void {
-  const filling = camera.sensorWidth / subject.subjectWidth;
-  const one: Case = { walk, camera, lens, stopsDown, subject, filling };
+export function judge(one: Case, out: Judgement): void {
+  const { walk, subject, filling } = one;
   walk.focusedTo = -1;
   judgeAt(one, settingFor(walk, filling), out);
   if (!eased.has(out.verdict)) return;
