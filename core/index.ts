@@ -63,31 +63,32 @@ export { combinedDepth } from './depth/combined-depth.ts';
 export { defocusBlur, type PointOffPlane } from './depth/defocus-blur.ts';
 export { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from './depth/depth-of-field-close-up.formula.ts';
 export { depthOfField, depthOfFieldFormula } from './depth/depth-of-field.formula.ts';
-export { edgeShift, edgeShiftFormula } from './depth/edge-shift.formula.ts';
 export { entrancePupilForBlur } from './depth/entrance-pupil-for-blur.ts';
 export { farLimit, farLimitFormula } from './depth/far-limit.formula.ts';
-export { focusRingPlan, type FocusRingStack, type FocusedFrame } from './depth/focus-ring-plan.ts';
-export { frameCount, frameCountFormula } from './depth/frame-count.formula.ts';
-export { frameStep, frameStepFormula } from './depth/frame-step.formula.ts';
-export { framesInTime, framesLost, type StackPace } from './depth/frames-in-time.ts';
-export { hiddenBand, hiddenBandFormula } from './depth/hidden-band.formula.ts';
 export {
   hyperfocalDistanceFromPupil,
   hyperfocalDistanceFromPupilFormula,
 } from './depth/hyperfocal-distance-from-pupil.formula.ts';
 export { hyperfocalDistance, hyperfocalDistanceFormula } from './depth/hyperfocal-distance.formula.ts';
-export { magnificationAfterStep, type BeforeStep } from './depth/magnification-after-step.ts';
 export { magnificationOffPlane } from './depth/magnification-off-plane.ts';
 export { nearLimit, nearLimitFormula } from './depth/near-limit.formula.ts';
-export { railPlan, type RailStack, type RailPlan } from './depth/rail-plan.ts';
-export { scaleBetweenFocusSettings, type TwoFocusSettings } from './depth/scale-between-focus-settings.ts';
-export { scaleChangeFocusing, scaleChangeFocusingFormula } from './depth/scale-change-focusing.formula.ts';
-export { scaleChangeOnRail, scaleChangeOnRailFormula } from './depth/scale-change-on-rail.formula.ts';
-export { framesBeforeDeadline, framesBeforeDeadlineFormula } from './depth/frames-before-deadline.formula.ts';
-export { stackTime, stackTimeFormula } from './depth/stack-time.formula.ts';
-export { stackTravel, stackTravelFormula } from './depth/stack-travel.formula.ts';
 export { subjectDepthOfTilt, subjectDepthOfTiltFormula } from './depth/subject-depth-of-tilt.formula.ts';
 export { waveDepth, waveDepthFormula } from './depth/wave-depth.formula.ts';
+
+export { edgeShift, edgeShiftFormula } from './stack/edge-shift.formula.ts';
+export { focusRingPlan, type FocusRingStack, type FocusedFrame } from './stack/focus-ring-plan.ts';
+export { frameCount, frameCountFormula } from './stack/frame-count.formula.ts';
+export { frameStep, frameStepFormula } from './stack/frame-step.formula.ts';
+export { framesInTime, framesLost, type StackPace } from './stack/frames-in-time.ts';
+export { hiddenBand, hiddenBandFormula } from './stack/hidden-band.formula.ts';
+export { magnificationAfterStep, type BeforeStep } from './stack/magnification-after-step.ts';
+export { railPlan, type RailStack, type RailPlan } from './stack/rail-plan.ts';
+export { scaleBetweenFocusSettings, type TwoFocusSettings } from './stack/scale-between-focus-settings.ts';
+export { scaleChangeFocusing, scaleChangeFocusingFormula } from './stack/scale-change-focusing.formula.ts';
+export { scaleChangeOnRail, scaleChangeOnRailFormula } from './stack/scale-change-on-rail.formula.ts';
+export { framesBeforeDeadline, framesBeforeDeadlineFormula } from './stack/frames-before-deadline.formula.ts';
+export { stackTime, stackTimeFormula } from './stack/stack-time.formula.ts';
+export { stackTravel, stackTravelFormula } from './stack/stack-travel.formula.ts';
 
 export { ambientShare, ambientShareFormula } from './exposure/ambient-share.formula.ts';
 export { combinedMotionBlur } from './exposure/combined-motion-blur.ts';

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { focusRingPlan } from '#core/depth/focus-ring-plan.ts';
-import { framesInTime, framesLost } from '#core/depth/frames-in-time.ts';
-import { magnificationAfterStep } from '#core/depth/magnification-after-step.ts';
-import { railPlan } from '#core/depth/rail-plan.ts';
-import { scaleBetweenFocusSettings } from '#core/depth/scale-between-focus-settings.ts';
+import { focusRingPlan } from '#core/stack/focus-ring-plan.ts';
+import { framesInTime, framesLost } from '#core/stack/frames-in-time.ts';
+import { magnificationAfterStep } from '#core/stack/magnification-after-step.ts';
+import { railPlan } from '#core/stack/rail-plan.ts';
+import { scaleBetweenFocusSettings } from '#core/stack/scale-between-focus-settings.ts';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { combinedMotionBlur } from './combined-motion-blur.ts';
 import { framesForChance } from './frames-for-chance.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { scaleBetweenFocusSettings } from '#core/depth/scale-between-focus-settings.ts';
-import { scaleChangeOnRail } from '#core/depth/scale-change-on-rail.formula.ts';
+import { scaleBetweenFocusSettings } from '#core/stack/scale-between-focus-settings.ts';
+import { scaleChangeOnRail } from '#core/stack/scale-change-on-rail.formula.ts';
 import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
 import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.formula.ts';
 import { OutOfRange } from '#core/quantity/errors.ts';

@@ -1,5 +1,5 @@
 import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
-import { magnificationAfterStep } from '#core/depth/magnification-after-step.ts';
+import { magnificationAfterStep } from '#core/stack/magnification-after-step.ts';
 import type { View } from './picture.ts';
 
 /** How a stack is taken: plain numbers, whatever planned them. */

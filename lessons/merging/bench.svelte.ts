@@ -1,11 +1,11 @@
-import { edgeShift } from '#core/depth/edge-shift.formula.ts';
+import { edgeShift } from '#core/stack/edge-shift.formula.ts';
 import { farLimit } from '#core/depth/far-limit.formula.ts';
-import { hiddenBand } from '#core/depth/hidden-band.formula.ts';
-import { magnificationAfterStep } from '#core/depth/magnification-after-step.ts';
+import { hiddenBand } from '#core/stack/hidden-band.formula.ts';
+import { magnificationAfterStep } from '#core/stack/magnification-after-step.ts';
 import { nearLimit } from '#core/depth/near-limit.formula.ts';
-import { railPlan, type RailPlan } from '#core/depth/rail-plan.ts';
-import { scaleBetweenFocusSettings } from '#core/depth/scale-between-focus-settings.ts';
-import { scaleChangeOnRail } from '#core/depth/scale-change-on-rail.formula.ts';
+import { railPlan, type RailPlan } from '#core/stack/rail-plan.ts';
+import { scaleBetweenFocusSettings } from '#core/stack/scale-between-focus-settings.ts';
+import { scaleChangeOnRail } from '#core/stack/scale-change-on-rail.formula.ts';
 import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
 import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.formula.ts';
 import { entrancePupil } from '#core/gaussian/entrance-pupil.formula.ts';

@@ -1,9 +1,9 @@
 import { depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
-import { edgeShift, edgeShiftFormula } from '#core/depth/edge-shift.formula.ts';
-import { frameStep, frameStepFormula } from '#core/depth/frame-step.formula.ts';
-import { hiddenBandFormula } from '#core/depth/hidden-band.formula.ts';
-import { scaleChangeOnRail, scaleChangeOnRailFormula } from '#core/depth/scale-change-on-rail.formula.ts';
-import { stackTravelFormula } from '#core/depth/stack-travel.formula.ts';
+import { edgeShift, edgeShiftFormula } from '#core/stack/edge-shift.formula.ts';
+import { frameStep, frameStepFormula } from '#core/stack/frame-step.formula.ts';
+import { hiddenBandFormula } from '#core/stack/hidden-band.formula.ts';
+import { scaleChangeOnRail, scaleChangeOnRailFormula } from '#core/stack/scale-change-on-rail.formula.ts';
+import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { imageWidth, imageWidthFormula } from '#core/gaussian/image-width.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';

@@ -1,8 +1,8 @@
 import { depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
-import { frameCountFormula } from '#core/depth/frame-count.formula.ts';
-import { frameStep, frameStepFormula } from '#core/depth/frame-step.formula.ts';
-import { framesBeforeDeadlineFormula } from '#core/depth/frames-before-deadline.formula.ts';
-import { stackTimeFormula } from '#core/depth/stack-time.formula.ts';
+import { frameCountFormula } from '#core/stack/frame-count.formula.ts';
+import { frameStep, frameStepFormula } from '#core/stack/frame-step.formula.ts';
+import { framesBeforeDeadlineFormula } from '#core/stack/frames-before-deadline.formula.ts';
+import { stackTimeFormula } from '#core/stack/stack-time.formula.ts';
 import { subjectDepthOfTiltFormula } from '#core/depth/subject-depth-of-tilt.formula.ts';
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { farLimit } from '#core/depth/far-limit.formula.ts';
 import { nearLimit } from '#core/depth/near-limit.formula.ts';
-import { railPlan } from '#core/depth/rail-plan.ts';
+import { railPlan } from '#core/stack/rail-plan.ts';
 import { estimateScale } from '#core/picture/estimate-scale.ts';
 import { Merge } from '#core/picture/merge.ts';
 import { renderPicture, type Picture } from '#core/picture/picture.ts';

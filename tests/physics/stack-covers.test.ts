@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { frameCount } from '#core/depth/frame-count.formula.ts';
-import { framesInTime, framesLost } from '#core/depth/frames-in-time.ts';
-import { railPlan } from '#core/depth/rail-plan.ts';
-import { stackTime } from '#core/depth/stack-time.formula.ts';
+import { frameCount } from '#core/stack/frame-count.formula.ts';
+import { framesInTime, framesLost } from '#core/stack/frames-in-time.ts';
+import { railPlan } from '#core/stack/rail-plan.ts';
+import { stackTime } from '#core/stack/stack-time.formula.ts';
 
 const share = (least: number, most: number) => fc.double({ min: least, max: most, noNaN: true });
 const stacks = fc.record({

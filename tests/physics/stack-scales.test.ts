@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { focusRingPlan } from '#core/depth/focus-ring-plan.ts';
-import { magnificationAfterStep } from '#core/depth/magnification-after-step.ts';
-import { scaleBetweenFocusSettings } from '#core/depth/scale-between-focus-settings.ts';
-import { scaleChangeFocusing } from '#core/depth/scale-change-focusing.formula.ts';
-import { scaleChangeOnRail } from '#core/depth/scale-change-on-rail.formula.ts';
+import { focusRingPlan } from '#core/stack/focus-ring-plan.ts';
+import { magnificationAfterStep } from '#core/stack/magnification-after-step.ts';
+import { scaleBetweenFocusSettings } from '#core/stack/scale-between-focus-settings.ts';
+import { scaleChangeFocusing } from '#core/stack/scale-change-focusing.formula.ts';
+import { scaleChangeOnRail } from '#core/stack/scale-change-on-rail.formula.ts';
 import { entrancePupil } from '#core/gaussian/entrance-pupil.formula.ts';
 import { focusDistance } from '#core/gaussian/focus-distance.formula.ts';
 import { imageDistance } from '#core/gaussian/image-distance.formula.ts';

@@ -1,4 +1,4 @@
-import { frameCount } from '#core/depth/frame-count.formula.ts';
+import { frameCount } from '#core/stack/frame-count.formula.ts';
 import { ambientShare } from '#core/exposure/ambient-share.formula.ts';
 import { electrons } from '#core/exposure/electrons.formula.ts';
 import { fNumberForFlash } from '#core/exposure/f-number-for-flash.formula.ts';

@@ -1,5 +1,5 @@
-import { frameCount } from '#core/depth/frame-count.formula.ts';
-import { frameStep } from '#core/depth/frame-step.formula.ts';
+import { frameCount } from '#core/stack/frame-count.formula.ts';
+import { frameStep } from '#core/stack/frame-step.formula.ts';
 import { oursById } from '#tests/support/reference-case.ts';
 
 interface Survey {

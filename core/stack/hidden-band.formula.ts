@@ -35,7 +35,7 @@ export const hiddenBandFormula = {
   tex: String.raw`\q{hidden-band} = \frac{\q{entrance-pupil}\,\q{edge-height}}{\q{entrance-pupil-distance} - \q{edge-height}}`,
   evaluate: hiddenBand,
   says: 'A wide aperture looks round the edge from both sides and sees it over itself.',
-  source: 'derived in core/depth/README.md#hidden-band',
+  source: 'derived in core/stack/README.md#hidden-band',
   // A higher edge would stand behind the pupil.
   sample: { 'edge-height': [0.001, 100], 'entrance-pupil-distance': [110, 50000] },
 } as const satisfies Formula<Inputs>;

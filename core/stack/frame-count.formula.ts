@@ -35,5 +35,5 @@ export const frameCountFormula = {
   tex: String.raw`\q{frame-count} = 1 + \left\lceil \frac{\max\left(0, \q{subject-depth} - \q{depth-of-field}\right)}{\q{depth-of-field}\left(1 - \q{overlap}\right)} \right\rceil`,
   evaluate: frameCount,
   says: 'Half the depth of field, twice the frames.',
-  source: 'derived in core/depth/README.md#frames',
+  source: 'derived in core/stack/README.md#frames',
 } as const satisfies Formula<Inputs>;

@@ -1,9 +1,9 @@
 import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
 import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.formula.ts';
 import { entrancePupil } from '#core/gaussian/entrance-pupil.formula.ts';
-import { farLimit } from './far-limit.formula.ts';
+import { farLimit } from '#core/depth/far-limit.formula.ts';
 import { magnificationAfterStep } from './magnification-after-step.ts';
-import { nearLimit } from './near-limit.formula.ts';
+import { nearLimit } from '#core/depth/near-limit.formula.ts';
 import { requireOverlap } from './overlap.ts';
 
 /** A stack taken by racking a lens as a whole, the camera standing still, from near to far. */

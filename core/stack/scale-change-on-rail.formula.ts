@@ -32,7 +32,7 @@ export const scaleChangeOnRailFormula = {
   tex: String.raw`\q{scale-change} = \frac{\q{frame-step}}{\q{entrance-pupil-distance} - \q{frame-step}}`,
   evaluate: scaleChangeOnRail,
   says: 'The camera comes nearer, so everything grows: the nearer it stands, the more.',
-  source: 'derived in core/depth/README.md#rail',
+  source: 'derived in core/stack/README.md#rail',
   // A longer step would carry the pupil past the detail.
   sample: { 'frame-step': [1e-5, 100], 'entrance-pupil-distance': [110, 50000] },
 } as const satisfies Formula<Inputs>;

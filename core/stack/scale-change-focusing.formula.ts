@@ -47,7 +47,7 @@ export const scaleChangeFocusingFormula = {
   tex: String.raw`\q{scale-change} = \frac{\q{frame-step}\,\q{magnification}^2\left(1 + \q{magnification}\,\q{pupil-magnification}\right)}{\q{focal-length}\left|1 - \q{magnification}^2\right|\left(\q{pupil-magnification} + \q{magnification}\right)}`,
   evaluate: scaleChangeFocusing,
   says: 'Near life size the lens travels far for a small step, and the picture breathes with it.',
-  source: 'derived in core/depth/README.md#focusing-by-the-ring',
+  source: 'derived in core/stack/README.md#focusing-by-the-ring',
   // Longer steps, or a beginning nearer life size, would carry the lens through it.
   sample: { 'frame-step': [1e-5, 0.1], magnification: [0.02, 0.9] },
 } as const satisfies Formula<Inputs>;

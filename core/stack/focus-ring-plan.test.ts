@@ -3,7 +3,7 @@ import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.formula.ts';
 import { entrancePupil } from '#core/gaussian/entrance-pupil.formula.ts';
-import { depthOfField } from './depth-of-field.formula.ts';
+import { depthOfField } from '#core/depth/depth-of-field.formula.ts';
 import { focusRingPlan } from './focus-ring-plan.ts';
 import { frameCount } from './frame-count.formula.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
-import { defocusBlur } from './defocus-blur.ts';
+import { defocusBlur } from '#core/depth/defocus-blur.ts';
 import { hiddenBand } from './hidden-band.formula.ts';
 
 /** An edge 5 mm above the background, seen by a pupil of 10 mm from 105 mm. */
