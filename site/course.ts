@@ -1,6 +1,7 @@
 /** The course in its order. A lesson that is not written yet stands here with its question, so that readers see where the course goes. */
 export const course = [
   { slug: 'life-size', question: 'How big is it on the sensor?' },
+  { slug: 'on-the-barrel', question: 'What do the numbers on a lens say?' },
   { slug: 'focusing-close', question: 'Why does a lens refuse to focus closer?' },
   { slug: 'extension', question: 'What does each ring buy?' },
   { slug: 'close-up-lenses', question: 'Rings or a close-up lens?' },

@@ -1,0 +1,97 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, test, type Page } from '@playwright/test';
+import { listen } from '../support/listen.ts';
+import { moodyServer, type Mood, type MoodyServer } from '../support/moody-server.ts';
+import { root } from '../support/run.ts';
+import { normalBase } from '../support/static-server.ts';
+import { lessons } from './pages.ts';
+
+test.use({ serviceWorkers: 'allow' });
+
+const base = normalBase(process.env.BASE_PATH ?? '/');
+
+let moody: MoodyServer;
+let address: string;
+
+test.beforeEach(async () => {
+  moody = moodyServer(join(root, 'dist'), base);
+  address = `http://localhost:${await listen(moody.server, 0)}${base}`;
+});
+test.afterEach(() => moody.stop());
+
+async function visit(page: Page) {
+  await page.goto(address);
+  await expect(page.locator('[data-copy-words]')).toContainText(/kept on this device \(\d+ files, [\d.]+ MB\)/);
+}
+
+for (const mood of ['silent', 'log-in page', 'sends elsewhere'] satisfies Mood[])
+  test(`with a copy kept, a network that is there and dead (${mood}) keeps nothing from opening`, async ({ page }) => {
+    await visit(page);
+    moody.mood = mood;
+    await page.goto(address + lessons[0]!.replace(/\/$/, '?stage=1'), { timeout: 5000 });
+    await expect(page.locator('.stage .question')).toBeVisible();
+    expect(page.url()).toContain(`${address}${lessons[0]}?stage=1`);
+    await page.goto(`${address}no/such/page/`, { timeout: 15_000 });
+    if (mood === 'silent') await expect(page.getByRole('heading', { level: 1 })).toHaveText(/no page at this address/);
+    await page.goto(`${address}glossary/`, { timeout: 5000 });
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  });
+
+test('nothing that is not the workbook’s own gets into the copy', async ({ page }) => {
+  await page.addInitScript(() => localStorage.setItem('ring-and-ruler.copy-unwanted', 'true'));
+  await page.goto(address);
+  moody.mood = 'log-in page';
+  moody.spared = `${base}worker.js`;
+  const stored = await page.evaluate(async () => {
+    const { installing } = await navigator.serviceWorker.register('worker.js');
+    await new Promise<void>((done) =>
+      installing!.addEventListener('statechange', () => installing!.state === 'redundant' && done()),
+    );
+    return caches.keys();
+  });
+  expect(stored).toEqual([]);
+});
+
+test('a newer edition is fetched behind, offered, and shown when it is asked for', async ({ page }) => {
+  await visit(page);
+  const newer = mkdtempSync(join(tmpdir(), 'edition-'));
+  try {
+    cpSync(join(root, 'dist'), newer, { recursive: true });
+    const home = readFileSync(join(newer, 'index.html'), 'utf8');
+    const changed = home.replace('</h1>', ' (second edition)</h1>');
+    writeFileSync(join(newer, 'index.html'), changed);
+    writeFileSync(join(newer, 'worker.js'), await workerOf(newer));
+    moody.serve(newer);
+    await page.getByRole('button', { name: 'Look for a newer edition' }).click();
+    const offer = page.getByRole('button', { name: 'Show the newer edition' });
+    await expect(offer).toBeVisible();
+    await expect(page.getByRole('heading', { level: 1 })).not.toContainText('second edition');
+    await offer.click();
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('second edition');
+    expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(1);
+  } finally {
+    rmSync(newer, { recursive: true });
+  }
+});
+
+test('the copy is removed at a press, not made again by the next visit, and made again at a press', async ({
+  page,
+}) => {
+  await visit(page);
+  await page.getByRole('button', { name: 'Remove the copy' }).click();
+  await expect(page.locator('[data-copy-words]')).toContainText('not kept on this device');
+  await page.reload();
+  await expect(page.locator('[data-copy-words]')).toContainText('not kept on this device');
+  expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(0);
+  await page.getByRole('button', { name: 'Keep the course on this device' }).click();
+  await expect(page.locator('[data-copy-words]')).toContainText('kept on this device (');
+});
+
+/** The worker that the build would write for what *folder* holds now. */
+async function workerOf(folder: string): Promise<string> {
+  const { editionOf } = await import('../../site/offline/edition.ts');
+  const { workerSource } = await import('../../site/offline/worker-source.ts');
+  return workerSource(await editionOf(folder, base));
+}
