@@ -44,4 +44,28 @@ describe('a stored preference', () => {
       }),
     );
   });
+
+  it('puts aside what it cannot read before something else takes its place', () => {
+    const held = new Map([['ring-and-ruler.theme', '"sepia"']]);
+    vi.stubGlobal('localStorage', {
+      getItem: (name: string) => held.get(name) ?? null,
+      setItem: (name: string, value: string) => held.set(name, value),
+    });
+    theme.write('dark');
+    expect(held.get('ring-and-ruler.theme')).toBe('"dark"');
+    expect(held.get('ring-and-ruler.theme.put-aside')).toBe('"sepia"');
+    theme.write('light');
+    expect(held.get('ring-and-ruler.theme.put-aside')).toBe('"sepia"');
+  });
+
+  it('is changed from what is stored at that moment, not from what was read before', () => {
+    let text: string | null = null;
+    vi.stubGlobal('localStorage', { getItem: () => text, setItem: (_: string, value: string) => (text = value) });
+    theme.read();
+    text = '"dark"';
+    const seen: string[] = [];
+    expect(theme.change((now) => (seen.push(now), 'light'))).toBe('light');
+    expect(seen).toEqual(['dark']);
+    expect(text).toBe('"light"');
+  });
 });

@@ -11,6 +11,10 @@ export interface Found<T> {
 export interface Stored<T> {
   read(): Found<T>;
   write(value: T): void;
+  /** Takes what is stored at this moment, by another tab perhaps, makes of it what *how* says, stores that and gives it. */
+  change(how: (value: T) => T): T;
+  /** Calls *listener* whenever another tab has stored something; returns the way to stop. */
+  onChanged(listener: (found: Found<T>) => void): () => void;
 }
 
 export interface StoredPlan<T> {
@@ -27,9 +31,22 @@ export function stored<T>({ key, words, accepted, fallback, isValid }: StoredPla
   const name = `ring-and-ruler.${key}`;
   const refused = {
     value: fallback,
-    notice: `The stored ${words} could not be read and is left out; accepted: ${accepted}. Choosing again replaces it.`,
+    notice: `The stored ${words} could not be read and is left out; accepted: ${accepted}. It is put aside when something new is stored.`,
   };
-  return {
+  /** What cannot be read is put aside before something else takes its place: nothing that was kept is lost. */
+  const putAside = () => {
+    const text = localStorage.getItem(name);
+    if (text !== null && reading(text) === refused) localStorage.setItem(`${name}.put-aside`, text);
+  };
+  const reading = (text: string): Found<T> => {
+    try {
+      const value: unknown = JSON.parse(text);
+      return isValid(value) ? { value } : refused;
+    } catch {
+      return refused;
+    }
+  };
+  const store: Stored<T> = {
     read() {
       let text: string | null;
       try {
@@ -37,20 +54,29 @@ export function stored<T>({ key, words, accepted, fallback, isValid }: StoredPla
       } catch {
         return { value: fallback };
       }
-      if (text === null) return { value: fallback };
-      try {
-        const value: unknown = JSON.parse(text);
-        return isValid(value) ? { value } : refused;
-      } catch {
-        return refused;
-      }
+      return text === null ? { value: fallback } : reading(text);
     },
     write(value) {
       try {
+        putAside();
         localStorage.setItem(name, JSON.stringify(value));
       } catch {
         // A page that cannot remember still works.
       }
     },
+    change(how) {
+      const value = how(store.read().value);
+      store.write(value);
+      return value;
+    },
+    onChanged(listener) {
+      // Only the other tabs of the same site hear this; a key of null is everything being erased.
+      const hear = ({ key }: StorageEvent) => {
+        if (key === name || key === null) listener(store.read());
+      };
+      window.addEventListener('storage', hear);
+      return () => window.removeEventListener('storage', hear);
+    },
   };
+  return store;
 }
