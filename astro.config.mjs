@@ -9,6 +9,7 @@ import { keepSpokenVocabulary } from './site/build/spoken-vocabulary.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
 import { offline } from './site/offline/write-worker.ts';
 import { katexWoff2 } from './site/build/katex-woff2.ts';
+import { subsetFonts } from './site/build/subset-fonts.ts';
 import { failOnBadTex } from './site/controls/formula/fail-on-bad-tex.ts';
 
 /** Short names for scoped styles: they stand in every element of every widget that readers load. */
@@ -46,7 +47,7 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [katexWoff2(), leanSvelte(), keepSpokenVocabulary(), leavePrintedTextBehind()],
+    plugins: [katexWoff2(), subsetFonts(), leanSvelte(), keepSpokenVocabulary(), leavePrintedTextBehind()],
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
     build: { assetsInlineLimit: 0, rolldownOptions: { output: { codeSplitting: { groups: [workbookChunk] } } } },
     preview: { strictPort: true },
