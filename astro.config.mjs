@@ -4,8 +4,6 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
-import { leanSvelte } from './site/build/lean-svelte.ts';
-import { keepSpokenVocabulary } from './site/build/spoken-vocabulary.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
 import { offline } from './site/offline/write-worker.ts';
 import { katexWoff2 } from './site/build/katex-woff2.ts';
@@ -47,7 +45,7 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [katexWoff2(), subsetFonts(), leanSvelte(), keepSpokenVocabulary(), leavePrintedTextBehind()],
+    plugins: [katexWoff2(), subsetFonts(), leavePrintedTextBehind()],
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
     build: { assetsInlineLimit: 0, rolldownOptions: { output: { codeSplitting: { groups: [workbookChunk] } } } },
     preview: { strictPort: true },
