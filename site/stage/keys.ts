@@ -1,27 +1,39 @@
-/** How many steps to go on, or what else to do. */
-export type StageCommand = number | 'blank' | 'leave';
+/** How many presses to go on, a digit of the step to jump to, or what else to do. */
+export type StageCommand =
+  | { readonly kind: 'go'; readonly by: number }
+  | { readonly kind: 'digit'; readonly digit: string }
+  | { readonly kind: 'enter' | 'blank' | 'leave' | 'full-screen' };
+
+const go = (by: number): StageCommand => ({ kind: 'go', by });
 
 /** Keys of the keyboard and of hand clickers, which send Page Up, Page Down, the full stop and sometimes Escape. */
 const commands: Readonly<Record<string, StageCommand>> = {
-  ArrowRight: 1,
-  ArrowDown: 1,
-  PageDown: 1,
-  ArrowLeft: -1,
-  ArrowUp: -1,
-  PageUp: -1,
-  Home: -Infinity,
-  End: Infinity,
-  b: 'blank',
-  B: 'blank',
-  '.': 'blank',
-  Escape: 'leave',
+  ArrowRight: go(1),
+  ArrowDown: go(1),
+  PageDown: go(1),
+  ' ': go(1),
+  Enter: { kind: 'enter' },
+  ArrowLeft: go(-1),
+  ArrowUp: go(-1),
+  PageUp: go(-1),
+  Home: go(-Infinity),
+  End: go(Infinity),
+  b: { kind: 'blank' },
+  B: { kind: 'blank' },
+  '.': { kind: 'blank' },
+  f: { kind: 'full-screen' },
+  F: { kind: 'full-screen' },
+  Escape: { kind: 'leave' },
 };
 
 /**
- * What a key means while a lesson is projected; nothing while the reader holds a modifier. A clicker's keys always mean the
- * same; arrows, Home and End are left to a slider that has the focus. What takes text is out of reach.
+ * What a key means while a lesson is projected; nothing while the reader holds a modifier. Arrows are left to a slider that was reached by
+ * keyboard, Space and Enter to a button; all else means the same wherever the focus is. What takes text is out of reach.
  */
-export function stageCommand({ key, ctrlKey, altKey, metaKey }: KeyboardEvent): StageCommand | undefined {
-  const isSliders = /^(Arrow|Home|End)/.test(key) && document.activeElement?.closest('[role=slider]');
-  return ctrlKey || altKey || metaKey || isSliders ? undefined : commands[key];
+export function stageCommand({ key, ctrlKey, altKey, metaKey, target }: KeyboardEvent): StageCommand | undefined {
+  if (ctrlKey || altKey || metaKey) return undefined;
+  const focused = target as Element | null;
+  if (key.startsWith('Arrow') && focused?.closest('[role=slider]')) return undefined;
+  if ((key === ' ' || key === 'Enter') && focused?.closest('button')) return undefined;
+  return /^\d$/.test(key) ? { kind: 'digit', digit: key } : commands[key];
 }

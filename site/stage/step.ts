@@ -1,19 +1,59 @@
-/** One step of a lesson's demonstration: what the projected view asks, shows and says. */
+/** What a figure is set to: inputs in base units by id, choices by name. The rest is at the lesson's start. */
+export type Setting = Readonly<Record<string, number | string>>;
+
+/** One step of a lesson's demonstration: the projected view asks, then the figure moves and the view says what happened. */
 export interface StageStep {
-  /** One question for the room. */
+  /** One question for the room, answered by a show of hands. */
   readonly question: string;
-  /** One caption; `{magnification}` stands for that quantity as the figure has it now. */
+  /** One caption for the answer; `{magnification}` stands for that quantity as the figure has it now. */
   readonly caption: string;
-  /** What the figure is set to, base units; the rest goes back to the lesson's start. */
-  readonly set?: Readonly<Record<string, number | string>>;
+  /** What the figure is set to for the answer. */
+  readonly set?: Setting;
+  /** What it is set to while the question is open, where that is not what the step before left. */
+  readonly from?: Setting;
   /** The sheet to show where a lesson has several. */
   readonly sheet?: string;
 }
 
-/** The query that opens a lesson at step *number* (from 1), set as the step says. */
-export function stepAddress(step: StageStep, number: number): string {
-  const parameters = new URLSearchParams({ stage: String(number) });
-  if (step.sheet !== undefined) parameters.set('sheet', step.sheet);
-  for (const [name, value] of Object.entries(step.set ?? {})) parameters.set(name, String(value));
+/** Where a demonstration stands: at a step, counted from 1, and whether its answer is shown. */
+export interface Place {
+  readonly step: number;
+  readonly answered: boolean;
+}
+
+/** What the figure is set to at *place* of *stage*: while a question is open, as the step before left it. */
+export function settingAt(stage: readonly StageStep[], { step, answered }: Place): Setting {
+  const here = stage[step - 1];
+  return (answered ? here?.set : (here?.from ?? stage[step - 2]?.set)) ?? {};
+}
+
+/** The query that opens a lesson at *place* of *stage*, the figure set as it is there. */
+export function stepAddress(stage: readonly StageStep[], place: Place): string {
+  const parameters = new URLSearchParams({ stage: String(place.step) });
+  if (place.answered) parameters.set('answered', '');
+  const { sheet } = stage[place.step - 1] ?? {};
+  if (sheet !== undefined) parameters.set('sheet', sheet);
+  for (const [name, value] of Object.entries(settingAt(stage, place))) parameters.set(name, String(value));
   return `?${parameters.toString()}`;
+}
+
+/** The place that a query names, or nothing where it names none of *count* steps. */
+export function placeIn(search: string, count: number): Place | undefined {
+  const parameters = new URLSearchParams(search);
+  const step = Number(parameters.get('stage') ?? NaN);
+  return Number.isInteger(step) && step >= 1 && step <= count
+    ? { step, answered: parameters.has('answered') }
+    : undefined;
+}
+
+/** True where a query says where it stands in the demonstration and nothing of the figure. */
+export function namesPlaceOnly(search: string): boolean {
+  const names = [...new URLSearchParams(search).keys()];
+  return names.includes('stage') && names.every((name) => name === 'stage' || name === 'answered');
+}
+
+/** Where one goes from *place*, *by* presses on or back: question, answer, next question; it ends at the first question and the last answer. */
+export function placeAfter({ step, answered }: Place, by: number, count: number): Place {
+  const press = Math.min(2 * count - 1, Math.max(0, 2 * (step - 1) + Number(answered) + by));
+  return { step: Math.floor(press / 2) + 1, answered: press % 2 === 1 };
 }

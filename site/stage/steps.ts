@@ -1,21 +1,34 @@
 /** A step of the demonstration as the page lists it in its part for the instructor. */
 export interface ListedStep {
-  /** Query that sets the figure and opens the step. */
-  readonly address: string;
+  /** Queries that set the figure and open the step: at its question, at its answer. */
+  readonly asked: string;
+  readonly answered: string;
   readonly question: string;
   /** Caption with `{quantity}` marks. */
   readonly caption: string;
 }
 
+const mark = /\{([a-z.-]+)\}/g;
+
 /** The steps listed in the page, in their order. */
 export function listedSteps(root: ParentNode): readonly ListedStep[] {
   return [...root.querySelectorAll<HTMLElement>('[data-stage-caption]')].map((item) => {
     const link = item.querySelector('a')!;
-    return { address: link.getAttribute('href')!, question: link.textContent, caption: item.dataset['stageCaption']! };
+    return {
+      asked: link.getAttribute('href')!,
+      answered: item.dataset['stageAnswered']!,
+      question: link.textContent,
+      caption: item.dataset['stageCaption']!,
+    };
   });
 }
 
 /** A caption with its `{quantity}` marks replaced by what *print* gives for them. */
 export function fillCaption(caption: string, print: (id: string) => string | undefined): string {
-  return caption.replace(/\{([a-z.-]+)\}/g, (mark, id: string) => print(id) ?? mark);
+  return caption.replace(mark, (whole, id: string) => print(id) ?? whole);
+}
+
+/** The quantities that a caption names, each once. */
+export function quantitiesIn(caption: string): readonly string[] {
+  return [...new Set([...caption.matchAll(mark)].map(([, id]) => id!))];
 }

@@ -1,3 +1,4 @@
+import { plainNumber } from '#core/quantity/plain-number.ts';
 import { readQuantity } from '#core/quantity/read.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { readAddress, writeAddress, type AddressPlan, type AddressReading, type Range } from './address.ts';
@@ -16,6 +17,12 @@ export interface InputPlan {
 export interface Handle<Input extends QuantityName> {
   readonly sets: Input;
   readonly to: (value: number, given: Inputs<Input>) => number;
+}
+
+/** Where a bench stands: its inputs, and what is chosen where a choice is kept. */
+export interface BenchState<Input extends QuantityName> {
+  readonly inputs: Inputs<Input>;
+  readonly kept: Kept;
 }
 
 export interface BenchPlan<Input extends QuantityName, Output extends QuantityName, Pulled extends Output = never> {
@@ -71,6 +78,22 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     const other = new Bench(this.#plan);
     other.read(new URLSearchParams(set as Record<string, string>).toString());
     return other.answers;
+  }
+
+  /** Where an address would bring it; moves nothing. */
+  stateAfter(search: string): BenchState<Input> {
+    const other = new Bench(this.#plan);
+    other.read(search);
+    return { inputs: other.inputs, kept: other.kept };
+  }
+
+  /** Whether it stands there, to the figures that an address carries. */
+  isAt({ inputs, kept }: BenchState<Input>): boolean {
+    const isSame = (name: Input) => plainNumber(inputs[name]) === plainNumber(this.inputs[name]);
+    return (
+      (Object.keys(inputs) as Input[]).every(isSame) &&
+      Object.entries(kept).every(([choice, slug]) => this.kept[choice] === slug)
+    );
   }
 
   /** The range in which an input, or a handle on one, is accepted. */
