@@ -7,6 +7,8 @@ import { shownCharacters } from './shown-characters.ts';
 
 const font = /\.woff2(?:\?url)?$/;
 const inStyles = /url\((["']?)([^"')]+\.woff2)\1\)/g;
+/** Of this face the styles take one figure. */
+const zeroOnly = /work-sans/;
 /** Weights that the styles use. */
 const weights = { wght: { min: 400, max: 700 } };
 
@@ -25,7 +27,10 @@ export function subsetFonts(folder = 'node_modules/.cache/ring-and-ruler-fonts')
     characters ||= shownCharacters();
     const target = join(root, folder, basename(file));
     const variationAxes = basename(file).includes('-wght-') ? weights : {};
-    const part = await subsetFont(readFileSync(file), characters, { targetFormat: 'woff2', variationAxes });
+    const part = await subsetFont(readFileSync(file), zeroOnly.test(file) ? '0' : characters, {
+      targetFormat: 'woff2',
+      variationAxes,
+    });
     mkdirSync(dirname(target), { recursive: true });
     writeFileSync(target, part);
     return target;
