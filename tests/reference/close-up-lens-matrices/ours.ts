@@ -1,0 +1,25 @@
+import { effectiveFNumberWithCloseUpLens } from '#core/rig/effective-f-number-with-close-up-lens.formula.ts';
+import { magnificationOfCloseUpLens } from '#core/rig/magnification-of-close-up-lens.formula.ts';
+import { magnificationWithCloseUpLens } from '#core/rig/magnification-with-close-up-lens.formula.ts';
+import { workingDistanceOfCloseUpLens } from '#core/rig/working-distance-of-close-up-lens.formula.ts';
+import { workingDistanceWithCloseUpLens } from '#core/rig/working-distance-with-close-up-lens.formula.ts';
+
+interface AtInfinity {
+  closeUpPower: number;
+  focalLength: number;
+  focusMagnification: number;
+  fNumber: number;
+  pupilMagnification: number;
+}
+
+type Focused = AtInfinity & { subjectDistance: number; closeUpGap: number };
+
+/** A lens focused close by itself has formulas of its own. */
+export function ours(given: AtInfinity | Focused) {
+  const isFocused = 'subjectDistance' in given;
+  return {
+    magnification: isFocused ? magnificationWithCloseUpLens(given) : magnificationOfCloseUpLens(given),
+    workingDistance: isFocused ? workingDistanceWithCloseUpLens(given) : workingDistanceOfCloseUpLens(given),
+    effectiveFNumber: effectiveFNumberWithCloseUpLens(given),
+  };
+}
