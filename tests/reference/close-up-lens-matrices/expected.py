@@ -8,14 +8,16 @@ from pathlib import Path
 sys.path.append(str(Path(__file__).parents[2] / "support" / "python"))
 
 import sympy
-from sympy import Rational
+from sympy import Abs, Rational, diff
 from sympy.physics.optics import ThinLens
 
-from chain import effective_f_number, image_side, lenses, magnification, subject_side
+from chain import effective_f_number, image_side, lenses, magnification, subject_side, through, x
 from rows import printed, row, write
 
 source = f"sympy {sympy.__version__}, physics.optics.gaussopt, run here"
 because = "the same Gaussian optics, in exact fractions there, printed to fifteen digits"
+
+abbe = 60
 
 
 def case(index, name, gap, power, ahead):
@@ -28,7 +30,11 @@ def case(index, name, gap, power, ahead):
     chain = [close_up, gap, *lens.glass]
     working = subject_side(chain, sensor)
     cone = effective_f_number([close_up, gap, *lens.to_stop], lens.from_stop, lens.hole, working, sensor)
+    # Blue and red: the power differs by one Abbe-numberth, so the sharp plane shifts as it begins to with the power.
+    coloured = through(ThinLens(Rational(1000) / x), gap, *lens.glass, sensor)
+    shift = Abs(diff(-coloured.B / coloured.A, x).subs(x, power)) * power / abbe
     inputs = {
+        "abbeNumber": abbe,
         "closeUpPower": printed(power, "dpt"),
         "focalLength": printed(lens.focal_length, "mm"),
         "focusMagnification": printed(alone),
@@ -43,6 +49,10 @@ def case(index, name, gap, power, ahead):
         "workingDistance": printed(working, "mm"),
         "effectiveFNumber": printed(cone),
     }
+    expected["colourSpread"] = printed(shift, "mm")
+    if ahead is None:
+        # Along the axis lengths are enlarged by the square of the magnification.
+        expected["colourSpreadAtSensor"] = printed(shift * magnification(chain, working, sensor) ** 2, "mm")
     where = "at infinity" if ahead is None else f"focused {ahead} mm ahead of its front glass"
     title = f"+{power} dpt, {gap} mm before a {name} lens {where}"
     return row(f"close-up-matrix-{index}", title, source, inputs, expected, {"relative": 1e-12}, because)

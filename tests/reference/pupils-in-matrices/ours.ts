@@ -1,5 +1,6 @@
 import { backgroundBlur } from '#core/depth/background-blur.formula.ts';
 import { backgroundWidth } from '#core/depth/background-width.formula.ts';
+import { depthOfFieldCloseUp } from '#core/depth/depth-of-field-close-up.formula.ts';
 import { depthOfField } from '#core/depth/depth-of-field.formula.ts';
 import { farLimit } from '#core/depth/far-limit.formula.ts';
 import { hyperfocalDistanceFromPupil } from '#core/depth/hyperfocal-distance-from-pupil.formula.ts';
@@ -42,6 +43,7 @@ function focused(given: Focused): Answer {
     entrancePupil: entrancePupil(given),
     entrancePupilDistance: entrancePupilDistance(given),
     subjectDistance: subjectDistance(given),
+    effectiveFNumber: effectiveFNumber(given),
     fieldWidth: fieldWidth(given),
   };
   const scaleChange = scaleChangeOnRail(lens);
@@ -50,10 +52,11 @@ function focused(given: Focused): Answer {
     focusDistance: focusDistance(lens),
     entrancePupil: lens.entrancePupil,
     entrancePupilDistance: lens.entrancePupilDistance,
-    effectiveFNumber: effectiveFNumber(lens),
+    effectiveFNumber: lens.effectiveFNumber,
     nearLimit: nearLimit(lens),
     farLimit: farLimit(lens),
     depthOfField: depthOfField(lens),
+    depthCloseUp: depthOfFieldCloseUp(lens),
     backgroundBlur: backgroundBlur(lens),
     backgroundWidth: backgroundWidth(lens),
     scaleChangeOnRail: scaleChange,
