@@ -28,6 +28,7 @@ export class CallCounter {
   }
 
   stop(): void {
+    this.#post('Profiler.stopPreciseCoverage');
     this.#session.disconnect();
   }
 
