@@ -5,10 +5,8 @@ import { join } from 'node:path';
 import { formulasImported } from '#tests/support/formulas-imported.ts';
 import { CallCounter } from '#tests/support/formulas-run.ts';
 import { everyFormula } from '#tests/support/every-formula.ts';
-import { compare, readCases, type Kind, type Ours, type ReferenceCase } from '#tests/support/reference-case.ts';
-
-/** What the source itself prints or a general-purpose library computes; the other kinds were computed or remembered here. */
-const madeByOthers: readonly Kind[] = ['published', 'run-here', 'library'];
+import { isMadeByOthers } from './all.ts';
+import { compare, readCases, type Ours, type ReferenceCase } from '#tests/support/reference-case.ts';
 
 const answers = import.meta.glob<Ours>('./*/ours.ts', { eager: true, import: 'ours' });
 const here = import.meta.dirname;
@@ -30,8 +28,8 @@ function checkOf(name: string): Check {
   const ours = answers[`./${name}/ours.ts`]!;
   const ranFor = (some: readonly ReferenceCase[]) =>
     counter.formulasRun(() => some.forEach((row) => compare(row, ours)));
-  const metOutside = ranFor(rows.filter(({ kind }) => madeByOthers.includes(kind)));
-  const ranOtherwise = ranFor(rows.filter(({ kind }) => !madeByOthers.includes(kind)));
+  const metOutside = ranFor(rows.filter(isMadeByOthers));
+  const ranOtherwise = ranFor(rows.filter((row) => !isMadeByOthers(row)));
   return {
     name,
     imported: formulasImported(`tests/reference/${name}/ours.ts`),

