@@ -35,4 +35,5 @@ export const backgroundBlurFormula = {
   evaluate: backgroundBlur,
   says: 'A far background is blurred by the width of the pupil, times the magnification: here the longer lens wins.',
   source: 'derived in core/depth/README.md#blur',
+  checkedBy: ['pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

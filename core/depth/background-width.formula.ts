@@ -32,4 +32,5 @@ export const backgroundWidthFormula = {
   evaluate: backgroundWidth,
   says: 'At the same magnification a longer lens stands farther off and lets less background in.',
   source: 'derived in core/depth/README.md#blur',
+  checkedBy: ['pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

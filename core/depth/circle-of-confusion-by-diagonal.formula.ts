@@ -34,4 +34,5 @@ export const circleOfConfusionByDiagonalFormula = {
   evaluate: circleOfConfusionByDiagonal,
   says: 'A share of the picture’s diagonal: the bigger the sensor, the less it will be enlarged.',
   source: 'common practice',
+  checkedBy: ['common-practice', 'library-exif-composites'],
 } as const satisfies Formula<Inputs>;

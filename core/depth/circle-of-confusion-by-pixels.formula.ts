@@ -31,4 +31,5 @@ export const circleOfConfusionByPixelsFormula = {
   evaluate: circleOfConfusionByPixels,
   says: 'Two pixels: the strictest choice, for a picture seen at one screen pixel to each of the sensor’s.',
   source: 'common practice',
+  checkedBy: ['resolution-of-pixels'],
 } as const satisfies Formula<Inputs>;

@@ -38,4 +38,5 @@ export const circleOfConfusionByViewingFormula = {
   evaluate: circleOfConfusionByViewing,
   says: 'What the eye cannot tell from a point on the print (one arcminute, taken as a line), scaled down to the sensor.',
   source: 'ISO 8596 for the arcminute (from memory); derived in core/depth/README.md#circle-of-confusion',
+  checkedBy: ['viewing-acuity'],
 } as const satisfies Formula<Inputs>;

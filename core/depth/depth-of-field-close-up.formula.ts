@@ -34,4 +34,5 @@ export const depthOfFieldCloseUpFormula = {
   evaluate: depthOfFieldCloseUp,
   says: 'Close up, depth is a matter of magnification and f-number alone: all focal lengths are equal.',
   source: 'limit of the exact depth, derived in core/depth/README.md#close-up',
+  checkedBy: ['depth-with-pupils', 'microscope-depth', 'pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -32,6 +32,7 @@ export const depthOfFieldFormula = {
   evaluate: depthOfField,
   says: 'The near and the far limit together.',
   source: 'derived in core/depth/README.md#limits',
+  checkedBy: ['common-practice', 'depth-with-pupils', 'pupils-in-matrices'],
   // The expression holds for a pupil wider than the blur in the subject plane; otherwise the depth is infinite.
   sample: { 'circle-of-confusion': [0.001, 0.05], magnification: [0.1, 20], 'entrance-pupil': [0.6, 400] },
 } as const satisfies Formula<Inputs>;

@@ -42,6 +42,13 @@ export const farLimitFormula = {
   evaluate: farLimit,
   says: 'Away from the lens the cone widens more slowly, so more is sharp behind than in front; past the hyperfocal distance, everything.',
   source: 'derived in core/depth/README.md#limits',
+  checkedBy: [
+    'common-practice',
+    'depth-from-hyperfocal',
+    'depth-maths-system',
+    'library-exif-composites',
+    'pupils-in-matrices',
+  ],
   // The expression holds for a pupil wider than the blur in the subject plane; otherwise the limit is infinite.
   sample: { 'circle-of-confusion': [0.001, 0.05], magnification: [0.1, 20], 'entrance-pupil': [0.6, 400] },
 } as const satisfies Formula<Inputs>;

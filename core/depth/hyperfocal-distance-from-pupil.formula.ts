@@ -36,4 +36,5 @@ export const hyperfocalDistanceFromPupilFormula = {
   evaluate: hyperfocalDistanceFromPupil,
   says: 'At this distance from the entrance pupil the far limit goes to infinity.',
   source: 'derived in core/depth/README.md#hyperfocal',
+  checkedBy: ['pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

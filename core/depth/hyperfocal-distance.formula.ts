@@ -32,4 +32,5 @@ export const hyperfocalDistanceFormula = {
   evaluate: hyperfocalDistance,
   says: 'Focus here and everything from half this distance to the horizon is sharp; close up you are far inside it.',
   source: 'Greenleaf, Photographic Optics (1950), pp. 25–27 (from memory)',
+  checkedBy: ['common-practice', 'depth-from-hyperfocal', 'library-exif-composites'],
 } as const satisfies Formula<Inputs>;

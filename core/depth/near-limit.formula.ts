@@ -41,4 +41,11 @@ export const nearLimitFormula = {
   evaluate: nearLimit,
   says: 'Towards the lens the cone of light is too wide for the circle of confusion after this far.',
   source: 'derived in core/depth/README.md#limits',
+  checkedBy: [
+    'common-practice',
+    'depth-from-hyperfocal',
+    'depth-maths-system',
+    'library-exif-composites',
+    'pupils-in-matrices',
+  ],
 } as const satisfies Formula<Inputs>;

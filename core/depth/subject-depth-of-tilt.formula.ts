@@ -31,4 +31,5 @@ export const subjectDepthOfTiltFormula = {
   evaluate: subjectDepthOfTilt,
   says: 'Turn the sensor towards the subject before you stop down or stack.',
   source: 'definition of the sine',
+  checkedBy: ['shadows-and-views'],
 } as const satisfies Formula<Inputs>;

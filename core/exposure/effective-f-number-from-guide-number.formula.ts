@@ -43,4 +43,5 @@ export const effectiveFNumberFromGuideNumberFormula = {
   evaluate: effectiveFNumberFromGuideNumber,
   says: 'Guide number over distance in metres; a stop less power is a stop less aperture.',
   source: 'ISO 1230 (from memory)',
+  checkedBy: ['guide-numbers'],
 } as const satisfies Formula<Inputs>;

@@ -35,4 +35,5 @@ export const electronsFormula = {
   evaluate: electrons,
   says: 'Twice the ISO, half the light: that, and not the amplifier, is where noise comes from.',
   source: 'ISO 12232:2019 (from memory) and the SI definition of the candela',
+  checkedBy: ['common-practice-exposure', 'counting-light'],
 } as const satisfies Formula<Inputs>;

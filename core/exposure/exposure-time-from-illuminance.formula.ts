@@ -41,4 +41,5 @@ export const exposureTimeFromIlluminanceFormula = {
   evaluate: exposureTimeFromIlluminance,
   says: 'The light that falls on the subject decides, whatever the subject’s own tone.',
   source: 'ISO 2720:1974 (from memory)',
+  checkedBy: ['exposure-library', 'exposure-value-table'],
 } as const satisfies Formula<Inputs>;

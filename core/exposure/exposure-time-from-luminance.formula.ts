@@ -41,4 +41,5 @@ export const exposureTimeFromLuminanceFormula = {
   evaluate: exposureTimeFromLuminance,
   says: 'Twice the light or twice the ISO, half the time; a stop down, twice the time.',
   source: 'ISO 2720:1974 (from memory)',
+  checkedBy: ['exposure-library', 'metering-constants'],
 } as const satisfies Formula<Inputs>;

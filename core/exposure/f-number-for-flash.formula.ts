@@ -42,4 +42,5 @@ export const fNumberForFlashFormula = {
   evaluate: fNumberForFlash,
   says: 'Close up the lens has lost light already: open it by as many stops.',
   source: 'derived in core/exposure/README.md#flash',
+  checkedBy: ['common-practice-exposure', 'guide-numbers'],
 } as const satisfies Formula<Inputs>;

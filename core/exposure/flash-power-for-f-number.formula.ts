@@ -36,4 +36,5 @@ export const flashPowerForFNumberFormula = {
   evaluate: flashPowerForFNumber,
   says: 'Near the subject a small part of the power is enough, and a shorter flash.',
   source: 'derived in core/exposure/README.md#flash',
+  checkedBy: ['guide-numbers'],
 } as const satisfies Formula<Inputs>;

@@ -33,4 +33,5 @@ export const illuminanceFromDiscFormula = {
   evaluate: illuminanceFromDisc,
   says: 'Near a broad light, going nearer brings little: the subject sees it all around already.',
   source: 'Freeman and Hull, Optics, 11th ed. (2003), p. 354, as quoted by Jonasz (2009)',
+  checkedBy: ['inverse-square'],
 } as const satisfies Formula<Inputs>;

@@ -35,4 +35,5 @@ export const isoAtFullWellFormula = {
   evaluate: isoAtFullWell,
   says: 'A pixel that holds more takes a lower ISO, and shows less noise there.',
   source: 'ISO 12232:2019 (from memory) and the SI definition of the candela',
+  checkedBy: ['counting-light'],
 } as const satisfies Formula<Inputs>;

@@ -40,4 +40,5 @@ export const isoFromLuminanceFormula = {
   evaluate: isoFromLuminance,
   says: 'What depth and a steady hand leave over, ISO has to make up.',
   source: 'ISO 2720:1974 (from memory)',
+  checkedBy: ['exposure-library', 'metering-constants'],
 } as const satisfies Formula<Inputs>;

@@ -29,6 +29,7 @@ export const keeperFramesFormula = {
   evaluate: keeperFrames,
   says: 'Where one frame in ten is in focus, take twenty-nine.',
   source: 'derived in core/exposure/README.md#keepers',
+  checkedBy: ['chance'],
   // At a share of 1 the logarithm has no value; one frame is enough.
   sample: { 'keeper-share': [0.001, 0.99] },
 } as const satisfies Formula<Inputs>;

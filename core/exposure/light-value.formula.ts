@@ -33,4 +33,11 @@ export const lightValueFormula = {
   evaluate: lightValue,
   says: 'Settings that suit the same light share a light value, whatever the ISO.',
   source: 'ExifTool 13.59, composite tag LightValue',
+  checkedBy: [
+    'common-practice-exposure',
+    'exposure-library',
+    'exposure-value-table',
+    'library-exif-composites',
+    'light-value',
+  ],
 } as const satisfies Formula<Inputs>;

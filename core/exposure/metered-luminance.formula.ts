@@ -40,4 +40,5 @@ export const meteredLuminanceFormula = {
   evaluate: meteredLuminance,
   says: 'An exposure meter is a luminance meter with another scale.',
   source: 'ISO 2720:1974 (from memory)',
+  checkedBy: ['exposure-library', 'exposure-value-table', 'metering-constants'],
 } as const satisfies Formula<Inputs>;

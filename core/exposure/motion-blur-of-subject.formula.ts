@@ -33,4 +33,5 @@ export const motionBlurOfSubjectFormula = {
   evaluate: motionBlurOfSubject,
   says: 'Larger on the sensor, faster on the sensor.',
   source: 'definition of the magnification',
+  checkedBy: ['image-motion'],
 } as const satisfies Formula<Inputs>;

@@ -33,4 +33,5 @@ export const motionBlurSidewaysFormula = {
   evaluate: motionBlurSideways,
   says: 'Close up the camera need not turn: to sway is enough.',
   source: 'definition of the magnification',
+  checkedBy: ['image-motion'],
 } as const satisfies Formula<Inputs>;

@@ -47,4 +47,5 @@ export const motionBlurTurningAboutPupilFormula = {
   evaluate: motionBlurTurningAboutPupil,
   says: 'A hand under the lens moves the point about which the camera turns, and mostly for the better.',
   source: 'derived in core/exposure/README.md#turning',
+  checkedBy: ['camera-shake', 'pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -31,4 +31,5 @@ export const signalToNoiseFormula = {
   evaluate: signalToNoise,
   says: 'Four times the light is twice as clean.',
   source: 'the CCD equation without dark current, as in EMVA Standard 1288',
+  checkedBy: ['common-practice-exposure', 'counting-light', 'sensor-speed-and-noise'],
 } as const satisfies Formula<Inputs>;

@@ -75,6 +75,7 @@ export const slowestExposureTimeFormula = {
   evaluate: slowestExposureTime,
   says: 'The worst of the movements sets the time; curing the others gains little.',
   source: 'derived in core/exposure/README.md#slowest',
+  checkedBy: ['camera-shake', 'common-practice-exposure'],
   // Principal planes crossed over farther than this would put the subject of the shortest lenses behind the sensor.
   sample: { 'focal-length': [20, 800], 'principal-separation': [-15, 200] },
 } as const satisfies Formula<Inputs>;

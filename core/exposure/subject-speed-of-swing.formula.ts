@@ -31,4 +31,5 @@ export const subjectSpeedOfSwingFormula = {
   evaluate: subjectSpeedOfSwing,
   says: 'Whatever swings is fastest in the middle and stands still at the ends.',
   source: 'derived in core/exposure/README.md#swing',
+  checkedBy: ['camera-shake', 'image-motion'],
 } as const satisfies Formula<Inputs>;

@@ -36,6 +36,7 @@ export const closeFocusFocalLengthFormula = {
   evaluate: closeFocusFocalLength,
   says: 'Closest focus and the magnification there betray the focal length that is left close up.',
   source: 'the focus distance solved for f, derived in core/gaussian/README.md#internal-focusing',
+  checkedBy: ['line-scan-camera-notes'],
   // The distance must exceed what lies between the principal planes.
   sample: { 'focus-distance': [210, 50000] },
 } as const satisfies Formula<Inputs>;

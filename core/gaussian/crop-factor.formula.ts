@@ -34,4 +34,5 @@ export const cropFactorFormula = {
   evaluate: cropFactor,
   says: 'How much less a smaller sensor sees of the same image.',
   source: 'common practice; reference frame as in AS ISO 20954.1:2019, clause 3.7',
+  checkedBy: ['common-practice', 'crop-factor', 'library-exif-composites'],
 } as const satisfies Formula<Inputs>;

@@ -33,4 +33,5 @@ export const effectiveFNumberFormula = {
   evaluate: effectiveFNumber,
   says: 'The nearer the subject, the slower the lens: its f-number grows with magnification.',
   source: 'Greivenkamp, Field Guide to Geometrical Optics (SPIE FG01, 2004), p. 29',
+  checkedBy: ['common-practice', 'depth-with-pupils', 'exposure-increase', 'pupils-in-matrices', 'working-f-number'],
 } as const satisfies Formula<Inputs>;

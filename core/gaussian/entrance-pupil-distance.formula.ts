@@ -33,4 +33,12 @@ export const entrancePupilDistanceFormula = {
   evaluate: entrancePupilDistance,
   says: 'Perspective and depth of field are seen from the entrance pupil, and it stands where P puts it.',
   source: 'derived in core/gaussian/README.md#pupils',
+  checkedBy: [
+    'common-practice',
+    'depth-from-hyperfocal',
+    'depth-maths-system',
+    'depth-with-pupils',
+    'library-exif-composites',
+    'pupils-in-matrices',
+  ],
 } as const satisfies Formula<Inputs>;

@@ -32,4 +32,13 @@ export const entrancePupilFormula = {
   evaluate: entrancePupil,
   says: 'The f-number is a fraction: f/8 on a 200 mm lens is a hole 25 mm wide.',
   source: 'definition of the f-number',
+  checkedBy: [
+    'common-practice',
+    'depth-from-hyperfocal',
+    'depth-maths-system',
+    'depth-with-pupils',
+    'f-number-definition',
+    'library-exif-composites',
+    'pupils-in-matrices',
+  ],
 } as const satisfies Formula<Inputs>;

@@ -40,6 +40,7 @@ export const extensionForMagnificationFormula = {
   evaluate: extensionForMagnification,
   says: 'What is missing in magnification, times the focal length, is what to put in between.',
   source: 'difference of two image distances, derived in core/gaussian/README.md#extension',
+  checkedBy: ['line-scan-camera-notes'],
   // Extension only adds: what is asked for must exceed what the lens gives by itself.
   sample: { magnification: [1, 20], 'focus-magnification': [0, 0.9] },
 } as const satisfies Formula<Inputs>;

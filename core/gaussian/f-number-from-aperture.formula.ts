@@ -31,4 +31,5 @@ export const fNumberFromApertureFormula = {
   evaluate: fNumberFromAperture,
   says: 'How many times the hole goes into the focal length.',
   source: 'definition of the f-number',
+  checkedBy: ['f-number-definition', 'working-f-number'],
 } as const satisfies Formula<Inputs>;

@@ -30,4 +30,5 @@ export const fieldHeightFormula = {
   evaluate: fieldHeight,
   says: 'The short side of the picture shows the short side of the sensor, divided by the magnification.',
   source: 'definition of lateral magnification',
+  checkedBy: ['thin-lens-openstax'],
 } as const satisfies Formula<Inputs>;

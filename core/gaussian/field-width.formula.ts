@@ -30,4 +30,5 @@ export const fieldWidthFormula = {
   evaluate: fieldWidth,
   says: 'The field is the sensor, divided by the magnification: at life size they are the same.',
   source: 'definition of lateral magnification',
+  checkedBy: ['common-practice', 'crop-factor', 'library-exif-composites', 'pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -39,4 +39,5 @@ export const focalLengthFromConjugatesFormula = {
   evaluate: focalLengthFromConjugates,
   says: 'Two distances and one sharp image give the focal length away.',
   source: 'OpenStax, University Physics Vol. 3, section 2.4',
+  checkedBy: ['conjugates-in-manuals', 'lens-power', 'thin-lens-openstax'],
 } as const satisfies Formula<Inputs>;

@@ -42,6 +42,7 @@ export const focusDistanceFormula = {
   evaluate: focusDistance,
   says: 'The distance on the lens barrel counts from the sensor: both conjugates and what lies between the principal planes.',
   source: 'sum of the conjugate distances and HH′, derived in core/gaussian/README.md#distances',
+  checkedBy: ['common-practice', 'pupils-in-matrices'],
   // A short lens whose principal planes cross over widely would need its subject behind the sensor.
   sample: { 'focal-length': [30, 800] },
 } as const satisfies Formula<Inputs>;

@@ -40,4 +40,5 @@ export const imageDistanceOfSubjectFormula = {
   evaluate: imageDistanceOfSubject,
   says: 'As the subject comes nearer its image moves away behind the lens, and runs off to infinity at the focal length.',
   source: 'OpenStax, University Physics Vol. 3, section 2.4',
+  checkedBy: ['conjugates-in-manuals', 'thin-lens-openstax'],
 } as const satisfies Formula<Inputs>;

@@ -31,4 +31,5 @@ export const imageDistanceFormula = {
   evaluate: imageDistance,
   says: 'Magnification is racked out: each unit of it moves the sensor back by one focal length.',
   source: 'US Army Subcourse SS0511, p. 106',
+  checkedBy: ['conjugates-in-manuals', 'enlarging-tables'],
 } as const satisfies Formula<Inputs>;

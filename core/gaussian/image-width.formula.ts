@@ -30,4 +30,5 @@ export const imageWidthFormula = {
   evaluate: imageWidth,
   says: 'At life size the image on the sensor is as large as the thing itself.',
   source: 'definition of lateral magnification',
+  checkedBy: ['thin-lens-openstax'],
 } as const satisfies Formula<Inputs>;

@@ -31,4 +31,5 @@ export const lightLossFormula = {
   evaluate: lightLoss,
   says: 'Each doubling of the f-number costs two stops, whether you dial it in or the extension does.',
   source: 'a stop is a factor of two in light, and illuminance goes as one over the square of the f-number',
+  checkedBy: ['common-practice', 'common-practice-exposure', 'exposure-increase', 'working-f-number'],
 } as const satisfies Formula<Inputs>;

@@ -33,4 +33,5 @@ export const magnificationFromExtensionFormula = {
   evaluate: magnificationFromExtension,
   says: 'A ring adds its length counted in focal lengths, to whatever the lens manages by itself.',
   source: 'difference of two image distances, derived in core/gaussian/README.md#extension',
+  checkedBy: ['common-practice', 'exposure-increase', 'thin-lens-openstax'],
 } as const satisfies Formula<Inputs>;

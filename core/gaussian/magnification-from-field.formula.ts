@@ -30,4 +30,5 @@ export const magnificationFromFieldFormula = {
   evaluate: magnificationFromField,
   says: 'Photograph a ruler: the sensor’s width over the millimetres you can count is the magnification.',
   source: 'definition of lateral magnification',
+  checkedBy: ['line-scan-camera-notes'],
 } as const satisfies Formula<Inputs>;

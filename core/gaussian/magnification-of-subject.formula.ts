@@ -38,4 +38,14 @@ export const magnificationOfSubjectFormula = {
   evaluate: magnificationOfSubject,
   says: 'What counts is how far the subject stands beyond the focal point: that distance goes into the focal length m times.',
   source: 'OpenStax, University Physics Vol. 3, section 2.4',
+  checkedBy: [
+    'common-practice',
+    'conjugates-in-manuals',
+    'crop-factor',
+    'depth-from-hyperfocal',
+    'depth-maths-system',
+    'image-motion',
+    'library-exif-composites',
+    'thin-lens-openstax',
+  ],
 } as const satisfies Formula<Inputs>;

@@ -30,4 +30,5 @@ export const magnificationFormula = {
   evaluate: magnification,
   says: 'How large it is on the sensor, against how large it is.',
   source: 'definition of lateral magnification; OpenStax, University Physics Vol. 3, section 2.1',
+  checkedBy: ['conjugates-in-manuals', 'exposure-increase', 'thin-lens-openstax'],
 } as const satisfies Formula<Inputs>;

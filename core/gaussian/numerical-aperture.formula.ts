@@ -31,4 +31,5 @@ export const numericalApertureFormula = {
   evaluate: numericalAperture,
   says: 'The same cone of light, told from the subject’s side and as a sine.',
   source: 'derived in core/gaussian/README.md#light',
+  checkedBy: ['working-f-number'],
 } as const satisfies Formula<Inputs>;

@@ -30,4 +30,5 @@ export const pixelsPerMillimetreFormula = {
   evaluate: pixelsPerMillimetre,
   says: 'Detail on the subject comes from magnification and from small pixels, not from many of them.',
   source: 'definition of lateral magnification',
+  checkedBy: ['resolution-of-pixels'],
 } as const satisfies Formula<Inputs>;

@@ -31,4 +31,11 @@ export const subjectDistanceFormula = {
   evaluate: subjectDistance,
   says: 'However strong the magnification, the subject stays more than one focal length away from H.',
   source: 'US Army Subcourse SS0511, p. 106',
+  checkedBy: [
+    'common-practice',
+    'conjugates-in-manuals',
+    'enlarging-tables',
+    'pupils-in-matrices',
+    'thin-lens-openstax',
+  ],
 } as const satisfies Formula<Inputs>;

@@ -31,4 +31,5 @@ export const workingDistanceFormula = {
   evaluate: workingDistance,
   says: 'Whatever of the lens stands in front of H is taken from the room you and your light have.',
   source: 'definition of the working distance',
+  checkedBy: ['pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -41,5 +41,6 @@ export const brightWavelengthFormula = {
   evaluate: brightWavelength,
   says: 'The way there and back must make up for the half wavelength lost at the first surface.',
   source: 'OpenStax, University Physics Vol. 3, section 3.4',
+  checkedBy: ['soap-film-openstax'],
   sample: { 'refraction-angle': [0, 0.8] },
 } as const satisfies Formula<Inputs>;

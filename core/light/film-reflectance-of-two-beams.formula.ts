@@ -46,6 +46,7 @@ export const filmReflectanceOfTwoBeamsFormula = {
   evaluate: filmReflectanceOfTwoBeams,
   says: 'Two beams in step have twice the swing of one, and four times its light.',
   source: 'derived in core/light/README.md#two-beams',
+  checkedBy: ['soap-film-openstax'],
   // A phase of many turns loses digits on both sides.
   sample: { 'film-thickness': [0.00001, 0.001], 'refraction-angle': [0, 0.8], reflectance: [0, 0.2] },
 } as const satisfies Formula<Inputs>;

@@ -47,6 +47,7 @@ export const filmReflectanceFormula = {
   evaluate: filmReflectance,
   says: 'What one surface sends back meets what the other sends back, in step or out of step, wavelength by wavelength.',
   source: 'Born and Wolf, Principles of Optics, section 7.6.1 (from memory)',
+  checkedBy: ['reflecting-surfaces'],
   // A phase of many turns loses digits on both sides.
   sample: { 'film-thickness': [0.00001, 0.001], 'refraction-angle': [0, 0.8], reflectance: [0, 0.9] },
 } as const satisfies Formula<Inputs>;

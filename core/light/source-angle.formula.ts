@@ -31,4 +31,5 @@ export const sourceAngleFormula = {
   evaluate: sourceAngle,
   says: 'Soft is not what a light is but how large it looks: wide, or near.',
   source: 'derived in core/light/README.md#apparent-size',
+  checkedBy: ['shadows-and-views'],
 } as const satisfies Formula<Inputs>;

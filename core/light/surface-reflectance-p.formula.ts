@@ -35,6 +35,7 @@ export const surfaceReflectancePFormula = {
   evaluate: surfaceReflectanceP,
   says: 'At one angle, 53° for water, light that swings upright is not sent back at all: where a polariser kills the glare.',
   source: 'Born and Wolf, Principles of Optics, section 1.5.3 (from memory)',
+  checkedBy: ['reflecting-surfaces'],
   // Nearer to 1 the surface all but vanishes, and the two sides differ by rounding alone.
   sample: { 'refractive-index': [1.1, 4] },
 } as const satisfies Formula<Inputs>;

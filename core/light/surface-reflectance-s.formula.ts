@@ -35,6 +35,7 @@ export const surfaceReflectanceSFormula = {
   evaluate: surfaceReflectanceS,
   says: 'The more flatly light meets a surface, the more of it comes back.',
   source: 'Born and Wolf, Principles of Optics, section 1.5.3 (from memory)',
+  checkedBy: ['reflecting-surfaces', 'soap-film-openstax'],
   // Nearer to 1 the surface all but vanishes, and the two sides differ by rounding alone.
   sample: { 'refractive-index': [1.1, 4] },
 } as const satisfies Formula<Inputs>;

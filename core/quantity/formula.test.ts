@@ -8,6 +8,7 @@ const ratio = {
   evaluate: ({ imageWidth, subjectWidth }) => imageWidth / subjectWidth,
   says: 'how many times as wide the image is',
   source: 'for this test',
+  checkedBy: [],
 } as const satisfies Formula<'image-width' | 'subject-width'>;
 
 describe('camelCase', () => {

@@ -30,6 +30,8 @@ export interface Formula<Ids extends QuantityName = QuantityName> {
   readonly says: string;
   /** Where it is printed: book, clause or paper. */
   readonly source: string;
+  /** Folders of the outside checks that run it, below `tests/reference/`, in alphabetical order; a test proves the list. */
+  readonly checkedBy: readonly string[];
   /**
    * Ranges for random checks where the vocabulary's own ranges would leave the formula's domain,
    * e.g. a pupil larger than the blur.

@@ -34,4 +34,5 @@ export const colourSpreadAtSensorFormula = {
   evaluate: colourSpreadAtSensor,
   says: 'On a long lens a simple close-up lens shows its colour fringes: they grow with the square of the focal length.',
   source: 'derived in core/rig/README.md#colour',
+  checkedBy: ['close-up-lens-matrices', 'colour-of-a-single-lens'],
 } as const satisfies Formula<Inputs>;

@@ -34,6 +34,7 @@ export const colourSpreadOfCloseUpLensFormula = {
   evaluate: colourSpreadOfCloseUpLens,
   says: 'One element focuses blue nearer than red, by more millimetres the farther away it works.',
   source: 'derived in core/rig/README.md#colour',
+  checkedBy: ['close-up-lens-matrices', 'colour-of-a-single-lens'],
   // The sharp plane lies in front of the glass.
   sample: { 'working-distance': [1, 50000] },
 } as const satisfies Formula<Inputs>;

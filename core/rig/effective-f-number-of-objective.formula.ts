@@ -33,4 +33,5 @@ export const effectiveFNumberOfObjectiveFormula = {
   evaluate: effectiveFNumberOfObjective,
   says: 'The cone that an objective takes in is made as slender as the picture is made large.',
   source: 'Abbe’s sine condition; derived in core/rig/README.md#objectives',
+  checkedBy: ['microscope-depth'],
 } as const satisfies Formula<Inputs>;

@@ -33,4 +33,5 @@ export const effectiveFNumberOfReversedLensFormula = {
   evaluate: effectiveFNumberOfReversedLens,
   says: 'Turned round, a wide-angle lens gets faster before magnification slows it, and a telephoto slower.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
+  checkedBy: ['reversed-lens-matrices'],
 } as const satisfies Formula<Inputs>;

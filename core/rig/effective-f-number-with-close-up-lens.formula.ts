@@ -37,4 +37,5 @@ export const effectiveFNumberWithCloseUpLensFormula = {
   evaluate: effectiveFNumberWithCloseUpLens,
   says: 'A close-up lens costs no light: only what the lens does by itself slows it.',
   source: 'derived in core/rig/README.md#close-up-lenses',
+  checkedBy: ['close-up-lens-matrices'],
 } as const satisfies Formula<Inputs>;

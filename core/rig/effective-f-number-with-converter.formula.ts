@@ -42,6 +42,7 @@ export const effectiveFNumberWithConverterFormula = {
   evaluate: effectiveFNumberWithConverter,
   says: 'A converter spreads the same light over a larger picture.',
   source: 'derived in core/rig/README.md#converters',
+  checkedBy: ['converter-matrices'],
   // A factor of 1 converts nothing.
   sample: { 'converter-factor': [1.1, 4] },
 } as const satisfies Formula<Inputs>;

@@ -37,4 +37,5 @@ export const entrancePupilDistanceOfReversedLensFormula = {
   evaluate: entrancePupilDistanceOfReversedLens,
   says: 'Turned round, the pupil that used to face the sensor sets the perspective.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
+  checkedBy: ['reversed-lens-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -33,4 +33,5 @@ export const entrancePupilOfReversedLensFormula = {
   evaluate: entrancePupilOfReversedLens,
   says: 'Turned round, the lens shows the subject the pupil that used to face the sensor.',
   source: 'definition of P; see core/rig/README.md#a-lens-turned-round',
+  checkedBy: ['reversed-lens-matrices'],
 } as const satisfies Formula<Inputs>;

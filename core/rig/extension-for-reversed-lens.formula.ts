@@ -45,6 +45,7 @@ export const extensionForReversedLensFormula = {
   evaluate: extensionForReversedLens,
   says: 'Wanted is f (1 + m) from H to the sensor; mount and lens give some of it, rings the rest.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
+  checkedBy: ['reversed-lens-matrices'],
   // A short lens exceeds a small magnification with nothing in between.
   sample: { 'focal-length': [200, 800], 'register-distance': [5, 100], 'front-principal-depth': [-200, 100] },
 } as const satisfies Formula<Inputs>;

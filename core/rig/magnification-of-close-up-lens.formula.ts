@@ -32,4 +32,5 @@ export const magnificationOfCloseUpLensFormula = {
   evaluate: magnificationOfCloseUpLens,
   says: 'The close-up lens makes parallel light of the subject, and the long lens makes much of parallel light.',
   source: 'L. P. Clerc, Photography: Theory and Practice, section 118; derived in core/rig/README.md#close-up-lenses',
+  checkedBy: ['close-up-lens-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -31,4 +31,5 @@ export const magnificationOfCoupledLensesFormula = {
   evaluate: magnificationOfCoupledLenses,
   says: 'One lens makes parallel light of the subject, the other a picture of parallel light: long over short.',
   source: 'derived in core/rig/README.md#coupled-lenses',
+  checkedBy: ['coupled-lens-matrices'],
 } as const satisfies Formula<Inputs>;

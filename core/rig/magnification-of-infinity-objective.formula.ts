@@ -37,4 +37,5 @@ export const magnificationOfInfinityObjectiveFormula = {
   evaluate: magnificationOfInfinityObjective,
   says: 'An objective keeps its engraved promise only on the tube lens that it was made for.',
   source: 'derived in core/rig/README.md#objectives',
+  checkedBy: ['coupled-lens-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -48,6 +48,7 @@ export const magnificationWithCloseUpLensFormula = {
   evaluate: magnificationWithCloseUpLens,
   says: 'The subject comes nearer, and appears larger in the same measure.',
   source: 'the lens equation; derived in core/rig/README.md#close-up-lenses',
+  checkedBy: ['close-up-lens-matrices'],
   // A lens at infinity has a formula of its own; the close-up lens stands nearer to the lens than its subject.
   sample: { 'focus-magnification': [0.01, 5], 'subject-distance': [210, 50000] },
 } as const satisfies Formula<Inputs>;

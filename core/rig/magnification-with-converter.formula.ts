@@ -42,6 +42,7 @@ export const magnificationWithConverterFormula = {
   evaluate: magnificationWithConverter,
   says: 'A converter enlarges whatever picture lens and rings have made.',
   source: 'derived in core/rig/README.md#converters',
+  checkedBy: ['converter-matrices'],
   // A factor of 1 converts nothing.
   sample: { 'converter-factor': [1.1, 4] },
 } as const satisfies Formula<Inputs>;

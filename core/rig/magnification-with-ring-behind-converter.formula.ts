@@ -39,6 +39,7 @@ export const magnificationWithRingBehindConverterFormula = {
   evaluate: magnificationWithRingBehindConverter,
   says: 'Behind the converter a ring serves a lens k times as long, and longer lenses need more ring.',
   source: 'derived in core/rig/README.md#converters',
+  checkedBy: ['converter-matrices'],
   // A factor of 1 converts nothing.
   sample: { 'converter-factor': [1.1, 4] },
 } as const satisfies Formula<Inputs>;

@@ -37,4 +37,5 @@ export const workingDistanceOfReversedLensFormula = {
   evaluate: workingDistanceOfReversedLens,
   says: 'Turned round, a lens keeps at least its own register between flange and subject, however strong it gets.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
+  checkedBy: ['reversed-lens-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -41,6 +41,7 @@ export const workingDistanceWithCloseUpLensFormula = {
   evaluate: workingDistanceWithCloseUpLens,
   says: 'The close-up lens takes the light where the camera lens was focused and moves that place nearer.',
   source: 'the lens equation; derived in core/rig/README.md#close-up-lenses',
+  checkedBy: ['close-up-lens-matrices'],
   // The close-up lens stands nearer to the lens than its subject.
   sample: { 'subject-distance': [210, 50000] },
 } as const satisfies Formula<Inputs>;

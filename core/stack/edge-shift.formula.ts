@@ -34,4 +34,5 @@ export const edgeShiftFormula = {
   evaluate: edgeShift,
   says: 'The middle stays, the edges move: a thousandth is three pixels there.',
   source: 'definition of scale',
+  checkedBy: ['pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

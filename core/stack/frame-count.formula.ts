@@ -36,4 +36,5 @@ export const frameCountFormula = {
   evaluate: frameCount,
   says: 'Half the depth of field, twice the frames.',
   source: 'derived in core/stack/README.md#frames',
+  checkedBy: ['common-practice-exposure', 'overlapping-photographs'],
 } as const satisfies Formula<Inputs>;

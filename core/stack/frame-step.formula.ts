@@ -32,4 +32,5 @@ export const frameStepFormula = {
   evaluate: frameStep,
   says: 'Each frame goes on where the last one ends, less what the two share.',
   source: 'definition of the overlap',
+  checkedBy: ['overlapping-photographs'],
 } as const satisfies Formula<Inputs>;

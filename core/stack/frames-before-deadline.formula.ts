@@ -31,4 +31,5 @@ export const framesBeforeDeadlineFormula = {
   evaluate: framesBeforeDeadline,
   says: 'Halve the wait, and nearly twice the frames are done in time.',
   source: 'adding up',
+  checkedBy: ['stack-schedules'],
 } as const satisfies Formula<Inputs>;

@@ -36,6 +36,7 @@ export const hiddenBandFormula = {
   evaluate: hiddenBand,
   says: 'A wide aperture looks round the edge from both sides and sees it over itself.',
   source: 'derived in core/stack/README.md#hidden-band',
+  checkedBy: ['shadows-and-views'],
   // A higher edge would stand behind the pupil.
   sample: { 'edge-height': [0.001, 100], 'entrance-pupil-distance': [110, 50000] },
 } as const satisfies Formula<Inputs>;

@@ -48,6 +48,7 @@ export const scaleChangeFocusingFormula = {
   evaluate: scaleChangeFocusing,
   says: 'Near life size the lens travels far for a small step, and the picture breathes with it.',
   source: 'derived in core/stack/README.md#focusing-by-the-ring',
+  checkedBy: ['pupils-in-matrices'],
   // Longer steps, or a beginning nearer life size, would carry the lens through it.
   sample: { 'frame-step': [1e-5, 0.1], magnification: [0.02, 0.9] },
 } as const satisfies Formula<Inputs>;

@@ -33,6 +33,7 @@ export const scaleChangeOnRailFormula = {
   evaluate: scaleChangeOnRail,
   says: 'The camera comes nearer, so everything grows: the nearer it stands, the more.',
   source: 'derived in core/stack/README.md#rail',
+  checkedBy: ['pupils-in-matrices'],
   // A longer step would carry the pupil past the detail.
   sample: { 'frame-step': [1e-5, 100], 'entrance-pupil-distance': [110, 50000] },
 } as const satisfies Formula<Inputs>;

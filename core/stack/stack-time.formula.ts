@@ -36,4 +36,5 @@ export const stackTimeFormula = {
   evaluate: stackTime,
   says: 'Waiting, not exposing, is what takes the time.',
   source: 'adding up',
+  checkedBy: ['stack-schedules'],
 } as const satisfies Formula<Inputs>;

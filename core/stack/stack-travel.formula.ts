@@ -30,4 +30,5 @@ export const stackTravelFormula = {
   evaluate: stackTravel,
   says: 'One step fewer than there are frames.',
   source: 'counting',
+  checkedBy: ['stack-schedules'],
 } as const satisfies Formula<Inputs>;

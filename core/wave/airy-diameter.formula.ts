@@ -38,4 +38,5 @@ export const airyDiameterFormula = {
   evaluate: airyDiameter,
   says: 'Even a perfect lens spreads a point into a disc, and the disc grows with the effective f-number.',
   source: 'Born & Wolf, Principles of Optics, 8.5.2',
+  checkedBy: ['best-f-number-table', 'diffraction-openstax'],
 } as const satisfies Formula<Inputs>;

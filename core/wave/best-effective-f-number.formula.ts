@@ -35,4 +35,5 @@ export const bestEffectiveFNumberFormula = {
   evaluate: bestEffectiveFNumber,
   says: 'Stop down until the ends of the subject blur as much by defocus as by diffraction, and no farther.',
   source: 'derived in core/wave/README.md#best',
+  checkedBy: ['best-f-number-table'],
 } as const satisfies Formula<Inputs>;

@@ -34,6 +34,7 @@ export const contrastFormula = {
   evaluate: contrast,
   says: 'Contrast falls almost in a straight line from all of it at coarse patterns to nothing at the cutoff.',
   source: 'Goodman, Introduction to Fourier Optics, ch. 6',
+  checkedBy: ['diffraction-mtf'],
   // Above the cutoff the arc cosine has no real value; the function answers 0 there.
   sample: { 'spatial-frequency': [1, 100], 'cutoff-frequency': [101, 5000] },
 } as const satisfies Formula<Inputs>;

@@ -31,4 +31,5 @@ export const cutoffFrequencyFormula = {
   evaluate: cutoffFrequency,
   says: 'The slower the cone and the redder the light, the sooner fine patterns vanish.',
   source: 'Goodman, Introduction to Fourier Optics, ch. 6',
+  checkedBy: ['resolution-of-pixels'],
 } as const satisfies Formula<Inputs>;

@@ -34,4 +34,5 @@ export const defocusAberrationFormula = {
   evaluate: defocusAberration,
   says: 'The same blur is worse, in waves, from a fast cone than from a slow one.',
   source: 'derived in core/wave/README.md#pupil',
+  checkedBy: ['picture-convolution'],
 } as const satisfies Formula<Inputs>;

@@ -29,4 +29,5 @@ export const nyquistFrequencyFormula = {
   evaluate: nyquistFrequency,
   says: 'A line pair needs two pixels, one for the line and one for the gap.',
   source: 'Goodman, Introduction to Fourier Optics, ch. 2',
+  checkedBy: ['resolution-of-pixels'],
 } as const satisfies Formula<Inputs>;

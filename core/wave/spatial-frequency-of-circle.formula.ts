@@ -27,4 +27,5 @@ export const spatialFrequencyOfCircleFormula = {
   evaluate: spatialFrequencyOfCircle,
   says: 'What counts as sharp, as a pattern: lines and gaps as wide as the circle.',
   source: 'a convention of this workbook, core/wave/README.md#best',
+  checkedBy: ['resolution-of-pixels'],
 } as const satisfies Formula<Inputs>;

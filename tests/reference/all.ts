@@ -14,6 +14,16 @@ export interface ReferenceRow
   readonly deviationInTolerances: number;
 }
 
+/** One outside check, and how closely the core agrees with it. */
+export interface CheckedSource {
+  /** Its folder, below `tests/reference/`. */
+  readonly check: string;
+  readonly title: string;
+  readonly rows: readonly ReferenceRow[];
+  /** The row that takes up most of its tolerance. */
+  readonly worst: ReferenceRow;
+}
+
 const cases = import.meta.glob<unknown>('./*/cases.json', { eager: true, import: 'default' });
 const answers = import.meta.glob<Ours>('./*/ours.ts', { eager: true, import: 'ours' });
 const provenances = import.meta.glob<string>('./*/PROVENANCE.md', { eager: true, query: '?raw', import: 'default' });
@@ -53,4 +63,22 @@ function deviationOf({ expected, ours, allowed }: Comparison) {
     relativeDeviation: expected === 0 || !Number.isFinite(expected) ? null : apart / Math.abs(expected),
     deviationInTolerances: apart === 0 ? 0 : apart / allowed,
   };
+}
+
+/** The same rows by check, in the order of titles. */
+export function checkedSources(): readonly CheckedSource[] {
+  const byCheck = Map.groupBy(referenceRows(), ({ check }) => check);
+  return [...byCheck]
+    .map(([check, rows]) => ({ check, title: rows[0]!.checkTitle, rows, worst: worstOf(rows) }))
+    .sort((one, other) => one.title.localeCompare(other.title, 'en'));
+}
+
+/** Of at least one row, the one that takes up most of its tolerance. */
+export function worstOf(rows: readonly ReferenceRow[]): ReferenceRow {
+  return rows.reduce((worst, row) => (row.deviationInTolerances > worst.deviationInTolerances ? row : worst));
+}
+
+/** True where the source prints the number or a general-purpose library computed it: not common practice, and not worked out here. */
+export function isMadeByOthers({ kind }: Pick<ReferenceRow, 'kind'>): boolean {
+  return kind === 'published' || kind === 'run-here' || kind === 'library';
 }

@@ -39,6 +39,14 @@ describe.each(checks)('outside check %s', (check) => {
     }
   });
 
+  it('cites without addresses, files and copies, which stand in the locator', () => {
+    const technical =
+      /(copy|extract) at |@[0-9a-f]{6}|\bmodules\/m|\belement (fs|eip|import)-|\b[a-z-]+\.(com|org|net|nl|info|py|java|cpp|pm|rst|html)\b/;
+    for (const { id, title, source, note = '' } of rowsOf(check)) {
+      for (const shown of [title, source, note]) expect(shown, id).not.toMatch(technical);
+    }
+  });
+
   it('names the version of every library', () => {
     for (const { id, kind, source } of rowsOf(check)) {
       if (kind === 'library' || kind === 'run-here') expect(source, id).toMatch(/\d+\.\d+/);

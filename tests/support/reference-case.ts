@@ -28,8 +28,10 @@ export interface ReferenceCase {
   readonly kind: Kind;
   /** Whether the source's words were read when the row was made, or its value remembered. */
   readonly sourceText: 'read' | 'from memory';
-  /** Work, edition or commit, place in it; `none` for common practice. */
+  /** Work, edition or version, place in it, as one cites it to a reader; `none` for common practice. */
   readonly source: string;
+  /** Where exactly it was found: repository and file, element, or the copy that was read. Not for readers of the page. */
+  readonly locator?: string;
   readonly inputs: Readonly<Record<string, unknown>>;
   readonly expected: Readonly<Record<string, PrintedValue | readonly PrintedValue[]>>;
   readonly tolerance: Margin | Readonly<Record<string, Margin>>;

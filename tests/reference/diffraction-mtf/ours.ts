@@ -6,6 +6,7 @@ const at = (share: number) => contrast({ spatialFrequency: share, cutoffFrequenc
 
 export const ours = oursById({
   'mtf-of-circle': ({ share }: { share: number[] }) => ({ contrast: share.map(at) }),
+  'mtf-scipy': ({ share }: { share: number[] }) => ({ contrast: share.map(at) }),
   'mtf-landmarks': (wanted: { contrast: number[] }) => ({
     share: wanted.contrast.map((left) => rootBetween(0, 1, (share) => at(share) - left)),
   }),

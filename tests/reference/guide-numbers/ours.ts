@@ -1,8 +1,17 @@
 import { effectiveFNumberFromGuideNumber } from '#core/exposure/effective-f-number-from-guide-number.formula.ts';
+import { fNumberForFlash } from '#core/exposure/f-number-for-flash.formula.ts';
+import { flashPowerForFNumber } from '#core/exposure/flash-power-for-f-number.formula.ts';
 import { oursById } from '#tests/support/reference-case.ts';
 
 const full = { iso: 100, flashPower: 1 };
 const foot = 0.3048;
+
+interface Dimmed {
+  guideNumber: number;
+  flashDistance: number;
+  exactFNumber: number;
+  stopsOpened: readonly number[];
+}
 
 /** These sources know subjects far away, where the effective f-number is the marked one. */
 const fNumberAt = (guideNumber: number, flashDistance: number) =>
@@ -22,6 +31,14 @@ export const ours = oursById({
   }),
   'guide-number-120-in-feet': (flash: { guideNumberInFeet: number; flashDistances: readonly number[] }) => ({
     fNumbers: flash.flashDistances.map((distance) => fNumberAt(flash.guideNumberInFeet * foot, distance)),
+  }),
+  'guide-number-power': (flash: Dimmed) => ({
+    power: flash.stopsOpened.map((stops) =>
+      flashPowerForFNumber({ ...flash, iso: 100, effectiveFNumber: flash.exactFNumber / Math.SQRT2 ** stops }),
+    ),
+  }),
+  'guide-number-49-at-3': (flash: { guideNumber: number; flashDistance: number }) => ({
+    fNumber: fNumberForFlash({ ...full, ...flash, lightLoss: 0 }),
   }),
   'guide-number-iso': ({ iso }: { iso: readonly number[] }) => ({
     factor: iso.map((speed) =>

@@ -1,4 +1,5 @@
 import { motionBlurOfSubject } from '#core/exposure/motion-blur-of-subject.formula.ts';
+import { motionBlurSideways } from '#core/exposure/motion-blur-sideways.formula.ts';
 import { subjectSpeedOfSwing } from '#core/exposure/subject-speed-of-swing.formula.ts';
 import { swingDuring } from '#core/exposure/swing.ts';
 import { magnificationOfSubject } from '#core/gaussian/magnification-of-subject.formula.ts';
@@ -21,6 +22,10 @@ const streak = (seen: Seen) =>
   motionBlurOfSubject({ ...seen, magnification: magnificationOfSubject(seen), exposureTime: 0.01 });
 
 export const ours = oursById({
+  'spring-block': (swing: { swingAmplitude: number; swingPeriod: number }) => ({ fastest: subjectSpeedOfSwing(swing) }),
+  'aircraft-smear-sideways': ({ speedKmh, exposureTime }: { speedKmh: number; exposureTime: number }) => ({
+    smear: motionBlurSideways({ magnification: 1, sidewaysSpeed: speedKmh * kilometrePerHour, exposureTime }),
+  }),
   'aerial-exposure': (flight: {
     speedMph: number;
     scale: number;

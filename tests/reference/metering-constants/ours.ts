@@ -1,3 +1,5 @@
+import { exposureTimeFromLuminance } from '#core/exposure/exposure-time-from-luminance.formula.ts';
+import { isoFromLuminance } from '#core/exposure/iso-from-luminance.formula.ts';
 import { luminousExposure } from '#core/exposure/luminous-exposure.ts';
 import { meteredLuminance } from '#core/exposure/metered-luminance.formula.ts';
 import {
@@ -22,6 +24,10 @@ export const ours = oursById({
   'sunny-16-luminance': (meter: { effectiveFNumber: number; iso: number; reflectedLightConstant: number }) => ({
     luminance: meteredLuminance({ ...meter, exposureTime: 1 / meter.iso }),
   }),
+  'sunny-16-turned': (meter: Parameters<typeof exposureTimeFromLuminance>[0]) => {
+    const time = exposureTimeFromLuminance(meter);
+    return { time, index: isoFromLuminance({ ...meter, exposureTime: time }) };
+  },
   'meter-sensor-exposure': (surface: { luminance: number; effectiveFNumber: number; iso: number }) => ({
     perSecond: luminousExposure({ ...surface, exposureTime: 1 }),
     exposure: luminousExposure({ ...surface, exposureTime: 1 / surface.iso }),

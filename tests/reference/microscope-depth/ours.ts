@@ -1,6 +1,7 @@
 import { combinedDepth } from '#core/depth/combined-depth.ts';
 import { depthOfFieldCloseUp } from '#core/depth/depth-of-field-close-up.formula.ts';
 import { waveDepth } from '#core/depth/wave-depth.formula.ts';
+import { effectiveFNumberOfObjective } from '#core/rig/effective-f-number-of-objective.formula.ts';
 import { oursById } from '#tests/support/reference-case.ts';
 
 interface Objectives {
@@ -10,9 +11,23 @@ interface Objectives {
   numericalAperture: number[];
 }
 
+const waves = ({ wavelength, numericalAperture }: Objectives) => ({
+  depth: numericalAperture.map((na) => waveDepth({ wavelength, numericalAperture: na })),
+});
+
+const effective = ({ magnification, numericalAperture }: Objectives) =>
+  magnification.map((m, k) =>
+    effectiveFNumberOfObjective({ magnification: m, numericalAperture: numericalAperture[k] as number }),
+  );
+
 export const ours = oursById({
-  'wave-depth': ({ wavelength, numericalAperture }: Objectives) => ({
-    depth: numericalAperture.map((na) => waveDepth({ wavelength, numericalAperture: na })),
+  'wave-depth': waves,
+  'murphy-table': waves,
+  'objective-at-20': (given: Objectives) => ({ effectiveFNumber: effective(given) }),
+  'murphy-brightness': (given: Objectives) => ({
+    brightness: effective(given).map(
+      (fNumber, k) => (1e4 * (given.numericalAperture[k] as number) ** 2) / (2 * fNumber) ** 2,
+    ),
   }),
   // The formula's tangent for a sine: N_w = m/(2 NA), with which e/(M NA) is the close-up depth of field.
   'total-depth': ({ wavelength, circleOfConfusion, magnification, numericalAperture }: Objectives) => ({
@@ -20,7 +35,11 @@ export const ours = oursById({
       const na = numericalAperture[k] as number;
       return combinedDepth({
         waveDepth: waveDepth({ wavelength, numericalAperture: na }),
-        depthOfField: depthOfFieldCloseUp({ circleOfConfusion, effectiveFNumber: m / (2 * na), magnification: m }),
+        depthOfField: depthOfFieldCloseUp({
+          circleOfConfusion,
+          effectiveFNumber: effectiveFNumberOfObjective({ magnification: m, numericalAperture: na }),
+          magnification: m,
+        }),
       });
     }),
   }),

@@ -1,6 +1,7 @@
 import { fftOf, scratchFor, transform } from '#core/picture/fft.ts';
 import { renderPicture } from '#core/picture/picture.ts';
 import type { Scene } from '#core/picture/scene.ts';
+import { defocusAberration } from '#core/wave/defocus-aberration.formula.ts';
 import { scaleAt } from '#core/picture/view.ts';
 import { oursById } from '#tests/support/reference-case.ts';
 
@@ -32,7 +33,7 @@ function dotted(samplePitch: number): Scene {
 
 function rendered({ waves, places }: { waves: number; places: [number, number][] }) {
   // The offset δ beyond the sharp plane at which m² u δ/(N_w (u + δ)) is the blur of so many waves, at life size.
-  const blur = 8 * waves * wavelength * effectiveFNumber;
+  const blur = waves / defocusAberration({ defocusBlur: 1, wavelength, effectiveFNumber });
   const offset = (blur * effectiveFNumber * entrancePupilDistance) / (entrancePupilDistance - blur * effectiveFNumber);
   const view = {
     ...{ magnification: 1, pupilMagnification: 1, focusHeight: offset, columns: side, rows: side },

@@ -1,3 +1,4 @@
+import { filmReflectance } from '#core/light/film-reflectance.formula.ts';
 import { refractionAngle } from '#core/light/refraction-angle.formula.ts';
 import { surfaceReflectanceP } from '#core/light/surface-reflectance-p.formula.ts';
 import { surfaceReflectanceS } from '#core/light/surface-reflectance-s.formula.ts';
@@ -23,6 +24,14 @@ export const ours = oursById({
   'colour-snell-water': inside,
   'colour-fresnel-square': both,
   'colour-fresnel-30': both,
+  // Squarely, where both polarisations are alike.
+  'colour-film': (film: { refractiveIndex: number; filmThickness: number; wavelength: number }) => ({
+    filmReflectance: filmReflectance({
+      ...film,
+      refractionAngle: 0,
+      reflectance: surfaceReflectanceS({ ...film, incidenceAngle: 0 }),
+    }),
+  }),
   'up3-ex1.7-water': leastReflecting,
   'up3-ex1.7-glass': leastReflecting,
 });

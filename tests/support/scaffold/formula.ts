@@ -79,6 +79,7 @@ export const ${name}Formula = {
   evaluate: ${name},
   says: '⟨… one line of plain words⟩',
   source: '⟨… where it is printed⟩',
+  checkedBy: ['⟨… folders of its outside checks in tests/reference/⟩'],
 } as const satisfies Formula<Inputs>;
 `;
 }
