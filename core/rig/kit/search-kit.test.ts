@@ -16,7 +16,7 @@ import { FaultyKit, type KitRow, type KitSubject } from './kit.ts';
 import { searchKit, type KitSearch } from './search-kit.ts';
 import { verdicts, verdictWords } from './verdict.ts';
 
-/** A coin’s worth of something that keeps still: m = 0.5 on a 36 mm sensor, N_w = 10 for the depth. */
+/** A coin’s worth of something that keeps still: m = 0.5 on a 36 mm sensor, N_w = 10 for the depth by geometry alone. */
 const subject: KitSubject = {
   subjectWidth: 72,
   subjectDepth: 2,
@@ -26,6 +26,7 @@ const subject: KitSubject = {
   longestExposure: 1,
   luminance: 100,
   iso: 100,
+  wavelength: 0.00055,
 };
 const rounding = { relative: 1e-12, because: 'rounding' };
 
@@ -44,10 +45,14 @@ describe('searchKit', () => {
     expect(solved).toMatchObject({ sharpPlane: 'in front' });
     if (solved.sharpPlane !== 'in front') return;
     expect(solved.magnification).toEqual(closeTo(0.5, rounding));
-    expect(solved.effectiveFNumber).toEqual(closeTo(10, rounding));
+    // The ends' defocus, m² (Z/2)/N_w but for 1/u, and diffraction's λ N_w fill c together.
+    const nw = solved.effectiveFNumber;
+    const pupil = closeTo(0.025, { relative: 1e-4, because: 'Z²/u² is left out' });
+    expect(Math.hypot(0.25 / nw, 0.00055 * nw)).toEqual(pupil);
+    expect(nw).toEqual(closeTo(10.2647, { absolute: 2e-4, because: 'as above, by hand' }));
     expect(parts[2]).toMatchObject({ focusMagnification: expect.closeTo(0.1, 12) });
-    // 10² × 12.5/(100 × 100) s, of one second.
-    expect(merit).toEqual(closeTo(-Math.log2(0.125), rounding));
+    // N_w² × 12.5/(100 × 100) s, of one second.
+    expect(merit).toEqual(closeTo(-Math.log2((nw ** 2 * 12.5) / 1e4), rounding));
     expect(price).toBe(8);
   });
 
