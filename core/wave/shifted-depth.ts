@@ -4,6 +4,8 @@ import { balancedDepth, depthAround, inFrontBy, type DepthInWaves, type SubjectI
 const tried = 64;
 const closings = 32;
 const golden = (Math.sqrt(5) - 1) / 2;
+/** Steps from best focus to the ends, sixteen periods of the transfer: no pattern lives to see so many. */
+const mostSteps = 512;
 
 /**
  * A subject's depth moved through the focus of an aberrated lens until its worst place is best: on one side of best focus such a lens
@@ -22,6 +24,7 @@ export function bestShift(
   transferOff: (waves: number) => number,
 ): DepthInWaves {
   const balanced = balancedDepth(subject);
+  if (!(stepsPerWave * balanced.near < mostSteps)) return balanced;
   const most = balanced.near + reach;
   const steps = Math.ceil(stepsPerWave * most) + 4;
   const samples = new Map<number, number>();

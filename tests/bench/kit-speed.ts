@@ -96,7 +96,7 @@ export function kitOf(size: KitSize): KitRow[] {
 
 export const smallSubject: KitSubject = {
   subjectWidth: 24,
-  subjectDepth: 0.4,
+  subjectDepth: 0.45,
   subjectSpeed: 2,
   nearestDistance: 40,
   leastFill: 0.5,
