@@ -43,13 +43,13 @@ const given = fc.record({
   pupilMagnification: anyNumber,
   subjectDepth: anyNumber,
   spatialFrequency: anyNumber,
-  inverseEntrancePupilDistance: fc.oneof(fc.double({ min: -0.2, max: 0.2, noNaN: true }), anyNumber),
   cutoffFrequency: anyNumber,
   pixelPitch: anyNumber,
   circleOfConfusion: anyNumber,
   defocusBlur: anyNumber,
   defocusAberration: anyNumber,
   sphericalAberration: anyNumber,
+  inverseEntrancePupilDistance: fc.oneof(fc.double({ min: -0.2, max: 0.2, noNaN: true }), anyNumber),
 });
 type Given = typeof given extends fc.Arbitrary<infer Each> ? Each : never;
 
