@@ -30,8 +30,12 @@ export function balancedFocus(
   const depth = requirePositive('subject-depth', given.subjectDepth);
   const inverse = requireFinite('inverse-entrance-pupil-distance', given.inverseEntrancePupilDistance);
   const evenDepth = evenDepthOf(depth, inverse);
-  const toNearest = evenDepth / (1 + inverse * evenDepth);
-  return { toNearest, toFarthest: evenDepth / (1 - inverse * evenDepth), evenDepth };
+  // The end on the pupil's side, the shorter way; the other takes what is left, for its own denominator would cancel.
+  const shorter = evenDepth / (1 + Math.abs(inverse) * evenDepth);
+  const longer = depth - shorter;
+  return inverse > 0
+    ? { toNearest: shorter, toFarthest: longer, evenDepth }
+    : { toNearest: longer, toFarthest: shorter, evenDepth };
 }
 
 /** The even depth alone, unchecked: for a search through many chains. A depth of 0 is even as it is. */
