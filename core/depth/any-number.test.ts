@@ -23,9 +23,15 @@ const given = fc.record({
   fieldWidth: anyNumber,
   fNumber: anyNumber,
   focalLength: anyNumber,
-  inverseEntrancePupilDistance: fc.oneof(fc.integer({ min: -200, max: 200 }).map((inverse) => inverse / 1000), anyNumber),
+  inverseEntrancePupilDistance: fc.oneof(
+    fc.integer({ min: -200, max: 200 }).map((inverse) => inverse / 1000),
+    anyNumber,
+  ),
   magnification: anyNumber,
-  offset: fc.oneof(fc.integer({ min: -3000, max: 3000 }).map((hundredths) => hundredths / 100), anyNumber),
+  offset: fc.oneof(
+    fc.integer({ min: -3000, max: 3000 }).map((hundredths) => hundredths / 100),
+    anyNumber,
+  ),
   pupilMagnification: anyNumber,
   subjectDepth: anyNumber,
   waveDepth: anyNumber,

@@ -8,7 +8,10 @@ describe('balancedFocus', () => {
   it('is 25 mm behind the nearest of 75 mm with the pupil 100 mm in front of the plane', () => {
     // 25/(100 − 25) = 50/(100 + 50)
     const rounding = { relative: 1e-14, because: 'a few roundings' };
-    const { toNearest, toFarthest, evenDepth } = balancedFocus({ subjectDepth: 75, inverseEntrancePupilDistance: 0.01 });
+    const { toNearest, toFarthest, evenDepth } = balancedFocus({
+      subjectDepth: 75,
+      inverseEntrancePupilDistance: 0.01,
+    });
     expect(toNearest).toEqual(closeTo(25, rounding));
     expect(toFarthest).toEqual(closeTo(50, rounding));
     expect(evenDepth).toEqual(closeTo(100 / 3, rounding));

@@ -57,7 +57,9 @@ describe('effectiveFNumberForBlur', () => {
   });
 
   it('refuses a point in the sharp plane, and no blur, by name', () => {
-    expect(() => effectiveFNumberForBlur({ ...before, offset: 0, defocusBlur: 0.02 })).toThrow(/effective-f-number is 0/);
+    expect(() => effectiveFNumberForBlur({ ...before, offset: 0, defocusBlur: 0.02 })).toThrow(
+      /effective-f-number is 0/,
+    );
     expect(() => effectiveFNumberForBlur({ ...before, offset: 1, defocusBlur: 0 })).toThrow(/defocus-blur is 0/);
   });
 });

@@ -94,7 +94,10 @@ export function backgroundWidthOfCone(
 }
 
 /** 1 + δ/u: how many times as far from the entrance pupil as the sharp plane a place is. */
-function stretchAt({ inverseEntrancePupilDistance, offset }: Omit<Cone & Offset, 'magnification' | 'effectiveFNumber'>) {
+function stretchAt({
+  inverseEntrancePupilDistance,
+  offset,
+}: Omit<Cone & Offset, 'magnification' | 'effectiveFNumber'>) {
   const inverse = requireFinite('inverse-entrance-pupil-distance', inverseEntrancePupilDistance);
   const stretch = 1 + offset * inverse;
   if (Number.isFinite(offset) && (stretch > 0 || (inverse < 0 && stretch < 0))) return stretch;

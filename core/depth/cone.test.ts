@@ -17,7 +17,9 @@ describe('coneOfPupil', () => {
 
   it('refuses a pupil at the subject, and one of no width, by name', () => {
     expect(() => coneOfPupil({ ...seen, entrancePupilDistance: 0 })).toThrow(/effective-f-number is 0/);
-    expect(() => coneOfPupil({ ...seen, entrancePupilDistance: Infinity })).toThrow(/entrance-pupil-distance is Infinity/);
+    expect(() => coneOfPupil({ ...seen, entrancePupilDistance: Infinity })).toThrow(
+      /entrance-pupil-distance is Infinity/,
+    );
     expect(() => coneOfPupil({ ...seen, entrancePupil: 0 })).toThrow(OutOfRange);
     expect(() => coneOfPupil({ ...seen, magnification: NaN })).toThrow(/magnification is NaN/);
   });
@@ -36,7 +38,8 @@ describe('coneOfLens', () => {
   });
 
   it.each(Object.keys(lens))('refuses a %s that is none by name', (name) => {
-    for (const value of [0, -1, NaN, Infinity]) expect(() => coneOfLens({ ...lens, [name]: value })).toThrow(OutOfRange);
+    for (const value of [0, -1, NaN, Infinity])
+      expect(() => coneOfLens({ ...lens, [name]: value })).toThrow(OutOfRange);
   });
 });
 

@@ -10,7 +10,8 @@ export type BaseUnit =
   '' | 'mm' | 's' | 'm' | '1/mm' | 'dpt' | 'lx' | 'cd/m²' | 'rad' | 'rad/s' | 'mm/s' | 'stops' | 'px';
 
 /** Units in which quantities are shown; `units.ts` has what each is worth and what else may be typed. */
-export type ShownUnit = BaseUnit | 'µm' | 'nm' | 'ms' | 'min' | 'h' | '°' | '°/s' | 'lp/mm' | 'px/mm' | '1/m' | 'm/s' | '%';
+export type ShownUnit =
+  BaseUnit | 'µm' | 'nm' | 'ms' | 'min' | 'h' | '°' | '°/s' | 'lp/mm' | 'px/mm' | '1/m' | 'm/s' | '%';
 
 /** How the trade writes a quantity: a plain number, `f/8`, `1/200 s`, `1:2`, `+3 dpt`, whole numbers, or a share in per cent. */
 export type Writing = 'plain' | 'f-number' | 'shutter-time' | 'ratio' | 'signed' | 'whole' | 'share' | 'power-fraction';

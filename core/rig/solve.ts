@@ -77,12 +77,11 @@ export function solveRig(rig: Rig): SolvedRig {
     apertureControl,
     // It crosses the axis b/(v2 × slope) from the sharp plane, for y1 v2 − y2 v1 = 1.
     inverseEntrancePupilDistance: telecentric ? 0 : (v2 * slope) / b,
-    pupil:
-      telecentric
-        ? null
-        : {
-            entrancePupil: (2 * Math.abs(b / slope)) / widest,
-            entrancePupilDistance: workingDistance + (b * frontY1 - a * frontY2) / slope,
-          },
+    pupil: telecentric
+      ? null
+      : {
+          entrancePupil: (2 * Math.abs(b / slope)) / widest,
+          entrancePupilDistance: workingDistance + (b * frontY1 - a * frontY2) / slope,
+        },
   };
 }

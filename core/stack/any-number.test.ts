@@ -18,7 +18,10 @@ const given = fc.record({
   farLimit: anyNumber,
   focalLength: anyNumber,
   frameCount: anyNumber,
-  inverseEntrancePupilDistance: fc.oneof(fc.integer({ min: -200, max: 200 }).map((inverse) => inverse / 1000), anyNumber),
+  inverseEntrancePupilDistance: fc.oneof(
+    fc.integer({ min: -200, max: 200 }).map((inverse) => inverse / 1000),
+    anyNumber,
+  ),
   magnification: anyNumber,
   nearLimit: anyNumber,
   overlap: anyShare,

@@ -25,6 +25,8 @@ describe('hiddenBandOfCone', () => {
 
   it('refuses an edge of no height, and one at the pupil', () => {
     expect(() => hiddenBandOfCone({ ...telecentric, edgeHeight: 0 })).toThrow(/edge-height is 0/);
-    expect(() => hiddenBandOfCone({ ...telecentric, inverseEntrancePupilDistance: 0.2, edgeHeight: 5 })).toThrow(OutOfRange);
+    expect(() => hiddenBandOfCone({ ...telecentric, inverseEntrancePupilDistance: 0.2, edgeHeight: 5 })).toThrow(
+      OutOfRange,
+    );
   });
 });

@@ -27,5 +27,7 @@ export function bestEffectiveFNumberOfCone(
 ): number {
   const { evenDepth } = balancedFocus(given);
   const wavelength = requirePositive('wavelength', given.wavelength);
-  return requirePositive('magnification', given.magnification) * Math.sqrt(evenDepth / (2 * firstDarkRing * wavelength));
+  return (
+    requirePositive('magnification', given.magnification) * Math.sqrt(evenDepth / (2 * firstDarkRing * wavelength))
+  );
 }

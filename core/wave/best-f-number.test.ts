@@ -46,7 +46,11 @@ describe('bestFNumber', () => {
   it('does not change when the same subject is seen from before or from behind', () => {
     const seenFrom = (inverseEntrancePupilDistance: number) =>
       bestFNumber(
-        { ...twoMillimetres, subjectDepth: 8, coneAt: (fNumber) => ({ ...twoMillimetres.coneAt(fNumber), inverseEntrancePupilDistance }) },
+        {
+          ...twoMillimetres,
+          subjectDepth: 8,
+          coneAt: (fNumber) => ({ ...twoMillimetres.coneAt(fNumber), inverseEntrancePupilDistance }),
+        },
         [22, 32, 45],
       );
     const [before, behind] = [seenFrom(0.05), seenFrom(-0.05)];
@@ -56,7 +60,10 @@ describe('bestFNumber', () => {
   });
 
   it('stands where it is told, and loses by it', () => {
-    const deep = { ...twoMillimetres, coneAt: (fNumber: number) => ({ ...twoMillimetres.coneAt(fNumber), inverseEntrancePupilDistance: 0.2 }) };
+    const deep = {
+      ...twoMillimetres,
+      coneAt: (fNumber: number) => ({ ...twoMillimetres.coneAt(fNumber), inverseEntrancePupilDistance: 0.2 }),
+    };
     const free = worstContrast(deep, 16);
     const middle = worstContrast({ ...deep, planeDepth: 1 }, 16);
     expect(middle.planeDepth).toBe(1);
@@ -69,7 +76,10 @@ describe('bestFNumber', () => {
   it('refuses a sharp plane outside the subject, and a subject that reaches the pupil', () => {
     expect(() => worstContrast({ ...twoMillimetres, planeDepth: 2.1 }, 16)).toThrow(/from 0 to 2 mm/);
     expect(() => worstContrast({ ...twoMillimetres, planeDepth: -0.1 }, 16)).toThrow(OutOfRange);
-    const atPupil = { ...twoMillimetres, coneAt: () => ({ magnification: 1, effectiveFNumber: 32, inverseEntrancePupilDistance: 1 }) };
+    const atPupil = {
+      ...twoMillimetres,
+      coneAt: () => ({ magnification: 1, effectiveFNumber: 32, inverseEntrancePupilDistance: 1 }),
+    };
     expect(() => worstContrast({ ...atPupil, planeDepth: 1.5 }, 16)).toThrow(/entrance-pupil-distance is 1/);
     const behind = { ...atPupil, coneAt: () => ({ ...atPupil.coneAt(), inverseEntrancePupilDistance: -1 }) };
     expect(worst({ ...behind, planeDepth: 0.5 }, 16)).toBe(0);

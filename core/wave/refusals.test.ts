@@ -42,7 +42,14 @@ const asked: readonly Asked[] = [
   ['stoppedDownAberration', { sphericalAberration: 2, maxAperture: 2.8, fNumber: 8 }, stoppedDownAberration],
   [
     'bestFNumber',
-    { focalLength: 50, magnification: 1, pupilMagnification: 1, subjectDepth: 1, spatialFrequency: 40, wavelength: 0.00055 },
+    {
+      focalLength: 50,
+      magnification: 1,
+      pupilMagnification: 1,
+      subjectDepth: 1,
+      spatialFrequency: 40,
+      wavelength: 0.00055,
+    },
     (given: DepthAtFrequency & Omit<LensSet, 'fNumber'>) =>
       bestFNumber({ ...given, coneAt: (fNumber) => coneOfLens({ ...given, fNumber }) }, [8, 11]),
   ],

@@ -50,9 +50,10 @@ export function bestShift(
   const endsAt = (near: number) => depthAround(subject, Math.min(inFrontBy(subject, near), subject.subjectDepth));
 
   // No farther than where the whole subject lies in front of the plane.
-  const { near: whole } = subject.subjectDepth * subject.inverseEntrancePupilDistance < 1
-    ? depthAround(subject, subject.subjectDepth)
-    : { near: Infinity };
+  const { near: whole } =
+    subject.subjectDepth * subject.inverseEntrancePupilDistance < 1
+      ? depthAround(subject, subject.subjectDepth)
+      : { near: Infinity };
   const end = Math.min(most, whole);
   let best = balanced.near;
   let bestWorst = worstAt(best);

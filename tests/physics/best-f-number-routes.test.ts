@@ -116,13 +116,19 @@ describe('the best f-number', () => {
 });
 
 /** The same by brute force: planes and places tried one by one, the transfer of each by its own blur. */
-function bruteWorst({ subjectDepth, spatialFrequency, wideOpen }: DepthAtFrequency, cone: Cone, plane: number, fNumber: number) {
+function bruteWorst(
+  { subjectDepth, spatialFrequency, wideOpen }: DepthAtFrequency,
+  cone: Cone,
+  plane: number,
+  fNumber: number,
+) {
   const places = 160;
   const aberration = wideOpen ? stoppedDownAberration({ ...wideOpen, fNumber }) : 0;
   let worst = 1;
   for (let place = 0; place <= places && worst > 0; place++) {
     const offset = (subjectDepth * place) / places - plane;
-    const waves = (Math.sign(offset) * defocusBlurOfCone({ ...cone, offset })) / (8 * wavelength * cone.effectiveFNumber);
+    const waves =
+      (Math.sign(offset) * defocusBlurOfCone({ ...cone, offset })) / (8 * wavelength * cone.effectiveFNumber);
     const transfer = opticalTransfer({
       spatialFrequency,
       cutoffFrequency: 1 / (wavelength * cone.effectiveFNumber),
@@ -193,7 +199,8 @@ describe('the best f-number of a chain, by brute force over planes and places', 
       const all = fNumbers.map(contrastAt);
       return fNumbers[all.indexOf(Math.max(...all))]!;
     };
-    const near = (value: number) => closeTo(value, { relative: 0.04, because: 'f-numbers a twentieth of a stop apart, a flat top' });
+    const near = (value: number) =>
+      closeTo(value, { relative: 0.04, because: 'f-numbers a twentieth of a stop apart, a flat top' });
     const free = bestFNumber(deep, fNumbers)!;
     expect(free.fNumber).toEqual(near(bruteOf((fNumber) => bruteBest(deep, fNumber, 50))));
     expect(free.planeDepth).toBeLessThan(460);
@@ -203,7 +210,10 @@ describe('the best f-number of a chain, by brute force over planes and places', 
       near(bruteOf((fNumber) => bruteWorst(deep, deep.coneAt(fNumber), 500, fNumber))),
     );
     // Taken for even, as close up, the two sides of a plane in the middle would ask for an eighth less.
-    const evenly = bestFNumber({ ...deep, coneAt: (fNumber) => ({ ...deep.coneAt(fNumber), inverseEntrancePupilDistance: 0 }) }, fNumbers)!;
+    const evenly = bestFNumber(
+      { ...deep, coneAt: (fNumber) => ({ ...deep.coneAt(fNumber), inverseEntrancePupilDistance: 0 }) },
+      fNumbers,
+    )!;
     expect(inTheMiddle.fNumber / evenly.fNumber).toBeGreaterThan(1.08);
     expect(inTheMiddle.contrast).toBeLessThan(free.contrast);
   });

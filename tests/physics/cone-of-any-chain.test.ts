@@ -92,9 +92,7 @@ describe.each(Object.entries(oddities))('%s', (_, { parts, pupilAt }) => {
 
   it('is seen from where its stop’s image stands', () => {
     expect(solved.sharpPlane).toBe('in front');
-    expect(solved.inverseEntrancePupilDistance).toEqual(
-      closeTo(1 / pupilAt, { absolute: 1e-12, because: 'rounding' }),
-    );
+    expect(solved.inverseEntrancePupilDistance).toEqual(closeTo(1 / pupilAt, { absolute: 1e-12, because: 'rounding' }));
     expect(solved.inverseEntrancePupilDistance).toBeLessThanOrEqual(0);
   });
 
@@ -111,9 +109,7 @@ describe.each(Object.entries(oddities))('%s', (_, { parts, pupilAt }) => {
       const size = Math.abs(spot(offset, 0.01).middle - spot(offset, 0).middle) / 0.01;
       expect(magnificationOffPlaneOfCone({ ...solved, offset })).toEqual(closeTo(size, close));
     }
-    const widths = [0, 10].map((backgroundDistance) =>
-      backgroundWidthOfCone({ ...solved, backgroundDistance }),
-    );
+    const widths = [0, 10].map((backgroundDistance) => backgroundWidthOfCone({ ...solved, backgroundDistance }));
     expect(widths[1]).toBeLessThanOrEqual(widths[0]!);
   });
 
@@ -135,7 +131,9 @@ describe('the best f-number of a lens behind another', () => {
     const best = bestFNumber(task, [2.8, 4, 5.6, 8, 11, 16, 22])!;
     // The whole 135 mm lens stands at infinity: its cone is what is marked.
     const [open, closed] = [coneAt(8), coneAt(16)];
-    expect(closed.effectiveFNumber / open.effectiveFNumber).toEqual(closeTo(2, { relative: 1e-12, because: 'rounding' }));
+    expect(closed.effectiveFNumber / open.effectiveFNumber).toEqual(
+      closeTo(2, { relative: 1e-12, because: 'rounding' }),
+    );
     // By the closed form 23.3.
     expect(best.fNumber).toBe(22);
     expect(best.contrast).toBeGreaterThan(0.3);
@@ -168,7 +166,9 @@ describe('random chains', () => {
           const lost = 1e-11 * (Math.abs(solved.focusDistance) + Math.abs(solved.workingDistance)) * reachOf(solved);
           if (lost > 0.1 * c) continue;
           counts.compared++;
-          expect(blur(offset)).toEqual(closeTo(c, { absolute: lost + 1e-6 * c, because: 'rays of long chains cancel' }));
+          expect(blur(offset)).toEqual(
+            closeTo(c, { absolute: lost + 1e-6 * c, because: 'rays of long chains cancel' }),
+          );
         }
         stackAndBlur(solved);
       }),

@@ -34,7 +34,9 @@ const pairs: readonly Pair[] = [
 function coupled({ onCamera, turnedRound, gap }: Pair) {
   const [mainGlass, frontGlass] = [prescriptions[onCamera], prescriptions[turnedRound]];
   const [main, front] = [lensOfPrescription(mainGlass, mount), lensOfPrescription(frontGlass, mount)];
-  const solved = solveRig(assembleRig([camera, on(main, { fNumber }), ring(gap), on(front, { fNumber: 4, reversed: true })]));
+  const solved = solveRig(
+    assembleRig([camera, on(main, { fNumber }), ring(gap), on(front, { fNumber: 4, reversed: true })]),
+  );
   if (solved.sharpPlane !== 'in front') throw new Error(solved.sharpPlane);
   const turned = reversedPrescription(frontGlass);
   const toSensor = glassPoints(mainGlass.surfaces).backFocus;
@@ -58,28 +60,31 @@ function coupled({ onCamera, turnedRound, gap }: Pair) {
   return { solved, landing, stopRadius };
 }
 
-describe.each(pairs)('$turnedRound turned round on $onCamera, $gap mm apart, by exact rays through their glass', (pair) => {
-  const { solved, landing, stopRadius } = coupled(pair);
+describe.each(pairs)(
+  '$turnedRound turned round on $onCamera, $gap mm apart, by exact rays through their glass',
+  (pair) => {
+    const { solved, landing, stopRadius } = coupled(pair);
 
-  it('blurs by the circle of confusion at both limits', () => {
-    const c = 0.05;
-    const { nearLimit, farLimit } = limitsOfCone(solved, c);
-    for (const offset of [-nearLimit, farLimit]) {
-      const blur = Math.abs(landing(offset, 0, stopRadius) - landing(offset, 0, -stopRadius));
-      expect(blur).toEqual(closeTo(c, { relative: 0.01, because: 'spherical aberration that is left at f/90' }));
-    }
-  });
+    it('blurs by the circle of confusion at both limits', () => {
+      const c = 0.05;
+      const { nearLimit, farLimit } = limitsOfCone(solved, c);
+      for (const offset of [-nearLimit, farLimit]) {
+        const blur = Math.abs(landing(offset, 0, stopRadius) - landing(offset, 0, -stopRadius));
+        expect(blur).toEqual(closeTo(c, { relative: 0.01, because: 'spherical aberration that is left at f/90' }));
+      }
+    });
 
-  it('shows details off the plane as large as the chief ray does', () => {
-    for (const offset of [-2, 0, 3]) {
-      const size = Math.abs(landing(offset, 0.05, 0)) / 0.05;
-      const distortion = { relative: 1e-4, because: 'distortion, a twentieth of a millimetre off the axis' };
-      expect(magnificationOffPlaneOfCone({ ...solved, offset })).toEqual(closeTo(size, distortion));
-    }
-  });
+    it('shows details off the plane as large as the chief ray does', () => {
+      for (const offset of [-2, 0, 3]) {
+        const size = Math.abs(landing(offset, 0.05, 0)) / 0.05;
+        const distortion = { relative: 1e-4, because: 'distortion, a twentieth of a millimetre off the axis' };
+        expect(magnificationOffPlaneOfCone({ ...solved, offset })).toEqual(closeTo(size, distortion));
+      }
+    });
 
-  it('is seen from the side on which the stop is imaged', () => {
-    expect(Math.abs(solved.inverseEntrancePupilDistance)).toBeGreaterThan(0.001);
-    expect(solved.inverseEntrancePupilDistance > 0).toBe(pair.inFront);
-  });
-});
+    it('is seen from the side on which the stop is imaged', () => {
+      expect(Math.abs(solved.inverseEntrancePupilDistance)).toBeGreaterThan(0.001);
+      expect(solved.inverseEntrancePupilDistance > 0).toBe(pair.inFront);
+    });
+  },
+);

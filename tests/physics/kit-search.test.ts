@@ -181,8 +181,7 @@ interface Blurring extends Pick<KitSubject, 'subjectDepth' | 'wavelength'> {
 /** The chain opened as far as the blur of the subject's ends allows, found by halving f-numbers; or what stands against it. */
 function setFor(at: (fNumber: number) => SharpRig, { open, most, c, subjectDepth, wavelength }: Blurring) {
   const enough = c * (1 + 1e-13);
-  const focusOf = (solved: SharpRig) =>
-    subjectDepth > 0 ? -balancedFocus({ ...solved, subjectDepth }).toNearest : 0;
+  const focusOf = (solved: SharpRig) => (subjectDepth > 0 ? -balancedFocus({ ...solved, subjectDepth }).toNearest : 0);
   const defocus = (fNumber: number) => defocusBlurOfCone({ ...at(fNumber), offset: focusOf(at(fNumber)) });
   const both = (fNumber: number) => Math.hypot(defocus(fNumber), wavelength * at(fNumber).effectiveFNumber);
   if (both(open) <= enough) return at(open);

@@ -10,10 +10,7 @@ export const anyNumber = fc.oneof(
 );
 
 /** The same about numbers from 0 to 1. */
-export const anyShare = fc.oneof(
-  { weight: 8, arbitrary: fc.double({ min: 1e-6, max: 1, noNaN: true }) },
-  anyNumber,
-);
+export const anyShare = fc.oneof({ weight: 8, arbitrary: fc.double({ min: 1e-6, max: 1, noNaN: true }) }, anyNumber);
 
 /** Every number in an answer, however deep. */
 function numbersIn(answer: unknown): number[] {

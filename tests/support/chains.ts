@@ -40,11 +40,22 @@ export const chains: fc.Arbitrary<readonly Part[]> = fc
           on(main, { at, fNumber }),
         ];
       case 'close-up':
-        return [body, on(main, { at, fNumber }), ring(gap), { part: 'close-up lens', closeUpPower: power, clearAperture: 50 }];
+        return [
+          body,
+          on(main, { at, fNumber }),
+          ring(gap),
+          { part: 'close-up lens', closeUpPower: power, clearAperture: 50 },
+        ];
       case 'coupled':
         return [body, on(main, { at, fNumber }), ring(gap), on(front, { fNumber: frontFNumber, reversed: true })];
       case 'tube':
-        return [body, ring(extension), { part: 'tube lens', focalLength: body.part === 'camera' ? extension + body.registerDistance : 200 }, ring(gap), objective];
+        return [
+          body,
+          ring(extension),
+          { part: 'tube lens', focalLength: body.part === 'camera' ? extension + body.registerDistance : 200 },
+          ring(gap),
+          objective,
+        ];
       default:
         return [body, on(main, { fNumber }), ring(gap), objective];
     }

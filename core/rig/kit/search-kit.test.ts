@@ -120,7 +120,17 @@ describe('searchKit', () => {
 
   it('prefers fewer parts, then more room, where merits differ by less than a tenth of a stop', () => {
     // Depth decides: every chain ends at one N_w, whatever it is made of.
-    const bag = [body36, normalLens, ringOf(20), ringOf(8), ringOf(12), closeUpOf(2), closeUpOf(4), wideLens, reversingRing];
+    const bag = [
+      body36,
+      normalLens,
+      ringOf(20),
+      ringOf(8),
+      ringOf(12),
+      closeUpOf(2),
+      closeUpOf(4),
+      wideLens,
+      reversingRing,
+    ];
     const search = searchKit(bag, { ...subject, leastFill: 0.9, nearestDistance: 0 }, Infinity);
     const ranked = [...search.suited].map((chain) => search.chain(chain));
     expect(ranked.length).toBeGreaterThan(4);
@@ -159,7 +169,12 @@ describe('searchKit', () => {
     const slow: KitRow = { ...normalLens, maxAperture: 20, smallestAperture: 22 };
     const coarse = { ...subject, subjectDepth: 0, longestExposure: 30 };
     const verdictAt = (circleOfConfusion: number) =>
-      find(searchKit([{ ...body36, circleOfConfusion }, slow, ringOf(20)], coarse, Infinity), 'body 36', 'ring 20', 'lens 50');
+      find(
+        searchKit([{ ...body36, circleOfConfusion }, slow, ringOf(20)], coarse, Infinity),
+        'body 36',
+        'ring 20',
+        'lens 50',
+      );
     // Half life size, P = 1.2: N_w = 20 (1 + 0.5/1.2).
     const limit = 0.00055 * 20 * (1 + 0.5 / 1.2);
     expect(verdictAt(limit * 1.001).verdict).toBe('suited');
@@ -176,12 +191,19 @@ describe('searchKit', () => {
     };
     // m = 0.25, half of the frame: c counts as 12.5 µm, for depth and for movement.
     const moving = { ...subject, subjectDepth: 2, subjectSpeed: 1, longestExposure: 1 };
-    const { merit, solved } = find(searchKit([body36, stuck, ringOf(12.5)], moving, Infinity), 'body 36', 'ring 12.5', 'lens 50');
+    const { merit, solved } = find(
+      searchKit([body36, stuck, ringOf(12.5)], moving, Infinity),
+      'body 36',
+      'ring 12.5',
+      'lens 50',
+    );
     if (solved.sharpPlane !== 'in front') throw new Error(solved.sharpPlane);
     const nw = solved.effectiveFNumber;
     const near = { relative: 1e-4, because: 'Z²/u² is left out' };
     expect(Math.hypot(0.25 ** 2 / nw, 0.00055 * nw)).toEqual(closeTo(0.0125, near));
-    expect(merit).toEqual(closeTo(Math.log2(0.0125 / 0.25 / ((nw ** 2 * 12.5) / 1e4)) - 2, { relative: 1e-9, because: 'rounding' }));
+    expect(merit).toEqual(
+      closeTo(Math.log2(0.0125 / 0.25 / ((nw ** 2 * 12.5) / 1e4)) - 2, { relative: 1e-9, because: 'rounding' }),
+    );
   });
 
   it('couples no zoom to itself at another of its settings', () => {
@@ -201,9 +223,16 @@ describe('searchKit', () => {
       'zoom at 55 > lens 50',
     ]);
     expect(chainCount(kit)).toBe(search.count);
-    expect(() => searchKit([...kit, { ...normalLens, id: 'x', mount: 'other', lens: { ...normalLens.lens, registerDistance: 46 }, zoom: 'zoom' }], subject, 0)).toThrow(
-      /kit, row 5: zoom 'zoom' has the mount 'other' here, and 'club' in row 2/,
-    );
+    expect(() =>
+      searchKit(
+        [
+          ...kit,
+          { ...normalLens, id: 'x', mount: 'other', lens: { ...normalLens.lens, registerDistance: 46 }, zoom: 'zoom' },
+        ],
+        subject,
+        0,
+      ),
+    ).toThrow(/kit, row 5: zoom 'zoom' has the mount 'other' here, and 'club' in row 2/);
     expect(() => searchKit([body36, { ...normalLens, zoom: '' }], subject, 0)).toThrow(/'zoom' is ""/);
   });
 
