@@ -42,6 +42,18 @@ export { powerInContact, focalLengthInContact } from './gaussian/powers-in-conta
 export { subjectDistance, subjectDistanceFormula } from './gaussian/subject-distance.formula.ts';
 export { workingDistance, workingDistanceFormula } from './gaussian/working-distance.formula.ts';
 
+export {
+  backgroundWidthOfCone,
+  defocusBlurOfCone,
+  effectiveFNumberForBlur,
+  magnificationOffPlaneOfCone,
+} from './depth/blur-of-cone.ts';
+export { balancedFocus, type BalancedFocus } from './depth/balanced-focus.ts';
+export { coneOfLens, coneOfPupil, type Cone } from './depth/cone.ts';
+export { depthOfFieldOfCone, depthOfFieldOfConeFormula } from './depth/depth-of-field-of-cone.formula.ts';
+export { farLimitOfCone, farLimitOfConeFormula } from './depth/far-limit-of-cone.formula.ts';
+export { limitsOfCone } from './depth/limits-of-cone.ts';
+export { nearLimitOfCone, nearLimitOfConeFormula } from './depth/near-limit-of-cone.formula.ts';
 export { backgroundBlur, backgroundBlurFormula } from './depth/background-blur.formula.ts';
 export { backgroundWidth, backgroundWidthFormula } from './depth/background-width.formula.ts';
 export {
@@ -76,13 +88,16 @@ export { subjectDepthOfTilt, subjectDepthOfTiltFormula } from './depth/subject-d
 export { waveDepth, waveDepthFormula } from './depth/wave-depth.formula.ts';
 
 export { edgeShift, edgeShiftFormula } from './stack/edge-shift.formula.ts';
-export { focusRingPlan, type FocusRingStack, type FocusedFrame } from './stack/focus-ring-plan.ts';
+export { focusedPlan, type FocusedFrame, type FocusedStack } from './stack/focused-plan.ts';
+export { focusRingPlan, type FocusRingStack } from './stack/focus-ring-plan.ts';
 export { frameCount, frameCountFormula } from './stack/frame-count.formula.ts';
 export { frameStep, frameStepFormula } from './stack/frame-step.formula.ts';
 export { framesInTime, framesLost, type StackPace } from './stack/frames-in-time.ts';
+export { hiddenBandOfCone } from './stack/hidden-band-of-cone.ts';
 export { hiddenBand, hiddenBandFormula } from './stack/hidden-band.formula.ts';
 export { magnificationAfterStep, type BeforeStep } from './stack/magnification-after-step.ts';
 export { railPlan, type RailStack, type RailPlan } from './stack/rail-plan.ts';
+export { scaleBetweenFrames, type TwoFrames } from './stack/scale-between-frames.ts';
 export { scaleBetweenFocusSettings, type TwoFocusSettings } from './stack/scale-between-focus-settings.ts';
 export { scaleChangeFocusing, scaleChangeFocusingFormula } from './stack/scale-change-focusing.formula.ts';
 export { scaleChangeOnRail, scaleChangeOnRailFormula } from './stack/scale-change-on-rail.formula.ts';
@@ -316,6 +331,7 @@ export { FaultyPhotograph, type RulerPhotograph } from './rig/fit/photograph.ts'
 export { pupilMagnificationByDiameters, type PupilDiameters } from './rig/fit/pupil-magnification-by-diameters.ts';
 export { straightLine, type StraightLine, type WeightedPoint } from './rig/fit/straight-line.ts';
 export { ImpossibleChain } from './rig/impossible-chain.ts';
+export { conesOfChain } from './rig/cones-of-chain.ts';
 export { type KitChain } from './rig/kit/built-chain.ts';
 export { chainCount } from './rig/kit/chain-count.ts';
 export { gainOfPart, type PartGain } from './rig/kit/gain-of-part.ts';
@@ -395,7 +411,14 @@ export { airyRings, type AiryRings } from './wave/airy-rings.ts';
 export { airyTable, type AiryTable } from './wave/airy-table.ts';
 export { besselJ0, besselJ1 } from './wave/bessel.ts';
 export { bestEffectiveFNumber, bestEffectiveFNumberFormula } from './wave/best-effective-f-number.formula.ts';
-export { bestFNumber, worstContrast, type BestFNumber, type DepthAtFrequency } from './wave/best-f-number.ts';
+export { bestEffectiveFNumberOfCone } from './wave/best-effective-f-number-of-cone.ts';
+export {
+  bestFNumber,
+  worstContrast,
+  type BestFNumber,
+  type DepthAtFrequency,
+  type WorstContrast,
+} from './wave/best-f-number.ts';
 export { blurDiscTransfer } from './wave/blur-disc-transfer.ts';
 export { contrast, contrastFormula } from './wave/contrast.formula.ts';
 export { cutoffFrequency, cutoffFrequencyFormula } from './wave/cutoff-frequency.formula.ts';

@@ -19,6 +19,7 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'max-aperture': entry('N_0', 'smallest marked f-number of the lens'),
   'entrance-pupil': entry('D', 'diameter of the aperture as the subject sees it'),
   'entrance-pupil-distance': entry('u', 'entrance pupil to subject'),
+  'inverse-entrance-pupil-distance': entry(String.raw`\tfrac{1}{u}`, 'one over entrance pupil to subject: 0 for a telecentric chain, below 0 with the pupil behind the subject'),
   'pupil-magnification': entry('P', 'exit pupil over entrance pupil diameter, the lens the right way round'),
   magnification: entry('m', 'image size over subject size (reproduction ratio)'),
   'focus-magnification': entry('m_0', 'what the lens gives by its own focusing, before anything is added'),

@@ -39,6 +39,7 @@ const measures: readonly Measure[] = [
   { words: 'a length', base: 'm', worth: metres },
   { words: 'a number of line pairs per millimetre', base: '1/mm', worth: { 'lp/mm': 1, ...perMillimetre } },
   { words: 'a number of pixels per millimetre', base: '1/mm', worth: { 'px/mm': 1, ...perMillimetre } },
+  { words: 'one over a length', base: '1/mm', worth: { '1/m': 1e-3, '/m': 1e-3 } },
   { words: 'a power', base: 'dpt', worth: { dpt: 1, d: 1, dioptre: 1, dioptres: 1, diopter: 1, diopters: 1 } },
   { words: 'an illuminance', base: 'lx', worth: { lx: 1, lux: 1 } },
   { words: 'a luminance', base: 'cd/m²', worth: { 'cd/m²': 1, 'cd/m2': 1 } },

@@ -10,7 +10,8 @@ export type BaseUnit =
   '' | 'mm' | 's' | 'm' | '1/mm' | 'dpt' | 'lx' | 'cd/m²' | 'rad' | 'rad/s' | 'mm/s' | 'stops' | 'px';
 
 /** Units in which quantities are shown; `units.ts` has what each is worth and what else may be typed. */
-export type ShownUnit = BaseUnit | 'µm' | 'nm' | 'ms' | 'min' | 'h' | '°' | '°/s' | 'lp/mm' | 'px/mm' | 'm/s' | '%';
+export type ShownUnit =
+  BaseUnit | 'µm' | 'nm' | 'ms' | 'min' | 'h' | '°' | '°/s' | 'lp/mm' | 'px/mm' | '1/m' | 'm/s' | '%';
 
 /** How the trade writes a quantity: a plain number, `f/8`, `1/200 s`, `1:2`, `+3 dpt`, whole numbers, or a share in per cent. */
 export type Writing = 'plain' | 'f-number' | 'shutter-time' | 'ratio' | 'signed' | 'whole' | 'share' | 'power-fraction';
@@ -47,6 +48,7 @@ const rows = {
   'max-aperture': row('N_0', '', 0.95, 22, { name: 'maximum aperture', writing: 'f-number' }),
   'entrance-pupil': row('D', 'mm', 0.05, 400),
   'entrance-pupil-distance': row('u', 'mm', 1, 50000),
+  'inverse-entrance-pupil-distance': row('1/u', '1/mm', -0.2, 0.2, { shown: '1/m' }),
   'pupil-magnification': row('P', '', 0.2, 5),
   magnification: row('m', '', 0.02, 20, { writing: 'ratio' }),
   'focus-magnification': row('m_0', '', 0, 5, { writing: 'ratio' }),

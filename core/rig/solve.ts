@@ -61,6 +61,7 @@ export function solveRig(rig: Rig): SolvedRig {
   const workingDistance = -frontY2 / v2;
   // The ray through the middle of the stop is b times the first less a times the second; it points at the entrance pupil.
   const slope = b * v1 - a * v2;
+  const telecentric = Math.abs(slope * rig.length) < infinity * Math.abs(b);
   return {
     sharpPlane: workingDistance > 0 ? 'in front' : 'inside',
     magnification,
@@ -74,12 +75,13 @@ export function solveRig(rig: Rig): SolvedRig {
     fNumber,
     lightLoss,
     apertureControl,
-    pupil:
-      Math.abs(slope * rig.length) < infinity * Math.abs(b)
-        ? null
-        : {
-            entrancePupil: (2 * Math.abs(b / slope)) / widest,
-            entrancePupilDistance: workingDistance + (b * frontY1 - a * frontY2) / slope,
-          },
+    // It crosses the axis b/(v2 × slope) from the sharp plane, for y1 v2 − y2 v1 = 1.
+    inverseEntrancePupilDistance: telecentric ? 0 : (v2 * slope) / b,
+    pupil: telecentric
+      ? null
+      : {
+          entrancePupil: (2 * Math.abs(b / slope)) / widest,
+          entrancePupilDistance: workingDistance + (b * frontY1 - a * frontY2) / slope,
+        },
   };
 }

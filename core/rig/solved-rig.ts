@@ -8,7 +8,7 @@ import type { ApertureControl } from './rig.ts';
  */
 export type SolvedRig = SharpRig | RigAtInfinity | RigWithoutFocus;
 
-interface Cone {
+interface LitRig {
   /** *N_w*, of the cone of light that reaches the sensor. */
   readonly effectiveFNumber: number;
   /** Place in the chain of the part whose stop limits the cone. */
@@ -21,7 +21,7 @@ interface Cone {
   readonly apertureControl: ApertureControl;
 }
 
-export interface SharpRig extends Cone {
+export interface SharpRig extends LitRig {
   readonly sharpPlane: 'in front' | 'inside';
   /** *m*, above 0. */
   readonly magnification: number;
@@ -36,10 +36,12 @@ export interface SharpRig extends Cone {
   readonly fieldHeight: number;
   /** The aperture as the subject sees it; null where it sees it from everywhere the same: an object-side telecentric rig. */
   readonly pupil: { readonly entrancePupil: number; readonly entrancePupilDistance: number } | null;
+  /** *1/u*, 1/mm: 0 for such a rig, below 0 with the pupil behind the subject. With *m* and *N_w* it is the rig's `Cone`. */
+  readonly inverseEntrancePupilDistance: number;
 }
 
 /** Focused at infinity: *m* is 0, and *w*, *L* and the field have no end. */
-export interface RigAtInfinity extends Cone {
+export interface RigAtInfinity extends LitRig {
   readonly sharpPlane: 'at infinity';
 }
 

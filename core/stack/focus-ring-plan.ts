@@ -1,10 +1,8 @@
-import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
-import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.formula.ts';
-import { entrancePupil } from '#core/gaussian/entrance-pupil.formula.ts';
-import { farLimit } from '#core/depth/far-limit.formula.ts';
+import { coneOfLens } from '#core/depth/cone.ts';
+import { focusedPlan, type FocusedFrame } from './focused-plan.ts';
 import { magnificationAfterStep } from './magnification-after-step.ts';
-import { nearLimit } from '#core/depth/near-limit.formula.ts';
-import { requireOverlap } from './overlap.ts';
+
+export type { FocusedFrame };
 
 /** A stack taken by racking a lens as a whole, the camera standing still, from near to far. */
 export interface FocusRingStack {
@@ -24,20 +22,6 @@ export interface FocusRingStack {
   readonly overlap: number;
 }
 
-/** One frame. Places in mm along the axis, counted from the nearest part of the subject away from the lens; `far` is Infinity where all behind is sharp. */
-export interface FocusedFrame {
-  readonly magnification: number;
-  readonly plane: number;
-  readonly near: number;
-  readonly far: number;
-}
-
-const mostFrames = 10000;
-/** What a frame may leave over, as a part of the depth, without another being taken for it. */
-const rounding = 1e-9;
-/** Of a place along the axis, as a part of itself. */
-const closeness = 1e-14;
-
 /**
  * The frames of a stack on a focusing ring. Each has its own magnification and depth, so they are counted one by one.
  *
@@ -45,72 +29,12 @@ const closeness = 1e-14;
  * @returns the frames from near to far; the last reaches the far end of the subject or past it
  * @throws OutOfRange for what lies outside, for a first frame of infinite depth, and for more than 10000 frames
  *
- * Assumes a lens that moves as a whole. One that focuses inside needs its maker's data. See [README](README.md#focusing-by-the-ring).
+ * Assumes a lens that moves as a whole. For one that focuses inside, or a chain, give `focusedPlan` the cones of its settings.
+ * See [README](README.md#focusing-by-the-ring).
  */
 export function focusRingPlan(stack: FocusRingStack): readonly FocusedFrame[] {
-  const { magnification, subjectDepth, overlap } = stack;
-  requireOverlap(overlap);
-  requirePositive('subject-depth', subjectDepth);
-  const offset = nearLimit(seenAt(stack, magnification));
-  const first = frameAt(stack, 0, offset);
-  if (first.far === Infinity)
-    throw new OutOfRange('depth-of-field', Infinity, 'a finite depth: one frame shows all there is');
-  const frames = [first];
-  for (let last = first; last.far < subjectDepth * (1 - rounding); frames.push(last)) {
-    if (frames.length === mostFrames) throw new OutOfRange('frame-count', Infinity, `at most ${mostFrames} frames`);
-    last = frameFrom(stack, last.near + (last.far - last.near) * (1 - overlap), last, offset);
-  }
-  return frames;
-}
-
-function seenAt(stack: FocusRingStack, magnification: number) {
-  const lens = { ...stack, magnification };
-  return { ...lens, entrancePupil: entrancePupil(lens), entrancePupilDistance: entrancePupilDistance(lens) };
-}
-
-/** The lens with its sharp plane a step behind the first one. */
-function seenAfter(stack: FocusRingStack, step: number) {
-  return seenAt(stack, step === 0 ? stack.magnification : magnificationAfterStep({ ...stack, step }));
-}
-
-/** The frame whose sharp plane lies a step behind the first one's, which lies *offset* behind the nearest part. */
-function frameAt(stack: FocusRingStack, step: number, offset: number): FocusedFrame {
-  const seen = seenAfter(stack, step);
-  const plane = offset + step;
-  return { magnification: seen.magnification, plane, near: plane - nearLimit(seen), far: plane + farLimit(seen) };
-}
-
-/**
- * The frame whose near limit lies at *near*, closed in on by the Illinois rule of false position. A little within life size that place first
- * comes nearer as the lens is racked in, for the depth grows faster than the plane moves; then it goes away for good, as far as the lens's
- * hyperfocal distance: a frame sharp from there on is the last, wherever its near limit should have lain.
- */
-function frameFrom(stack: FocusRingStack, near: number, last: FocusedFrame, offset: number): FocusedFrame {
-  const missing = (step: number) => near - (offset + step - nearLimit(seenAfter(stack, step)));
-  let low = { step: last.plane - offset, missing: near - last.near };
-  let high = low;
-  for (let reach = low.missing; high.missing > 0; reach *= 2) {
-    const step = low.step + reach;
-    const frame = frameAt(stack, step, offset);
-    if (frame.far === Infinity && frame.near <= near) return frame;
-    high = { step, missing: near - frame.near };
-  }
-  let kept = 0;
-  while (high.step - low.step > closeness * high.step && high.missing !== 0) {
-    const step = (low.step * high.missing - high.step * low.missing) / (high.missing - low.missing);
-    const tried = { step, missing: missing(step) };
-    // An end that stays twice is given half its weight, so that both ends move.
-    if (tried.missing > 0) {
-      high = kept > 0 ? { ...high, missing: high.missing / 2 } : high;
-      if (!(tried.step > low.step)) break;
-      low = tried;
-      kept = 1;
-    } else {
-      low = kept < 0 ? { ...low, missing: low.missing / 2 } : low;
-      if (!(tried.step < high.step)) break;
-      high = tried;
-      kept = -1;
-    }
-  }
-  return frameAt(stack, high.step, offset);
+  const { circleOfConfusion, subjectDepth, overlap } = stack;
+  const coneAfter = (step: number) =>
+    coneOfLens(step === 0 ? stack : { ...stack, magnification: magnificationAfterStep({ ...stack, step }) });
+  return focusedPlan({ coneAfter, circleOfConfusion, subjectDepth, overlap });
 }

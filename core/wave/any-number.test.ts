@@ -6,6 +6,7 @@ import { airyIntensity, encircledEnergy } from './airy-pattern.ts';
 import { airyProfile } from './airy-profile.ts';
 import { airyRings } from './airy-rings.ts';
 import { bestEffectiveFNumber } from './best-effective-f-number.formula.ts';
+import { bestEffectiveFNumberOfCone } from './best-effective-f-number-of-cone.ts';
 import { bestFNumber } from './best-f-number.ts';
 import { blurDiscTransfer } from './blur-disc-transfer.ts';
 import { contrast } from './contrast.formula.ts';
@@ -48,13 +49,19 @@ const given = fc.record({
   defocusBlur: anyNumber,
   defocusAberration: anyNumber,
   sphericalAberration: anyNumber,
+  inverseEntrancePupilDistance: fc.oneof(fc.double({ min: -0.2, max: 0.2, noNaN: true }), anyNumber),
 });
 type Given = typeof given extends fc.Arbitrary<infer Each> ? Each : never;
+
+const coneAt =
+  ({ magnification, inverseEntrancePupilDistance }: Given) =>
+  (fNumber: number) => ({ magnification, inverseEntrancePupilDistance, effectiveFNumber: 2 * fNumber });
 
 const functions: Readonly<Record<string, (values: Given) => unknown>> = {
   airyDiameter,
   airyIntensity,
   bestEffectiveFNumber,
+  bestEffectiveFNumberOfCone,
   blurDiscTransfer,
   contrast,
   cutoffFrequency,
@@ -70,8 +77,11 @@ const functions: Readonly<Record<string, (values: Given) => unknown>> = {
   subjectResolution,
   airyProfile: (values) => airyProfile(values, 4),
   airyRings: (values) => airyRings(values, 3),
-  bestFNumber: (values) => bestFNumber(values, [values.fNumber]),
-  bestFNumberWideOpen: (values) => bestFNumber({ ...values, wideOpen: values }, [values.fNumber]),
+  bestFNumber: (values) => bestFNumber({ ...values, coneAt: coneAt(values) }, [values.fNumber]),
+  bestFNumberInTheMiddle: (values) =>
+    bestFNumber({ ...values, coneAt: coneAt(values), planeDepth: values.subjectDepth / 2 }, [values.fNumber]),
+  bestFNumberWideOpen: (values) =>
+    bestFNumber({ ...values, coneAt: coneAt(values), wideOpen: values }, [values.fNumber]),
   energyProfile: (values) => energyProfile({ ...values, imageRadius: values.imageRadius / 1e3 }, 3),
   photopicEnergyProfile: (values) => photopicEnergyProfile({ ...values, imageRadius: values.imageRadius / 1e3 }, 3),
   photopicProfile: (values) => photopicProfile({ ...values, imageRadius: values.imageRadius / 1e3 }, 3),

@@ -3,7 +3,8 @@ import { OutOfRange } from '#core/quantity/errors.ts';
 import { airyIntensity, encircledEnergy } from './airy-pattern.ts';
 import { airyProfile } from './airy-profile.ts';
 import { airyRings } from './airy-rings.ts';
-import { bestFNumber } from './best-f-number.ts';
+import { coneOfLens } from '#core/depth/cone.ts';
+import { bestFNumber, type DepthAtFrequency } from './best-f-number.ts';
 import { blurDiscTransfer } from './blur-disc-transfer.ts';
 import { energyProfile } from './energy-profile.ts';
 import { opticalTransfer } from './optical-transfer.ts';
@@ -18,6 +19,8 @@ const point = { imageRadius: 0.003, wavelength: 0.00055, effectiveFNumber: 16 };
 const aberrations = { defocusAberration: 0.3, sphericalAberration: -0.2 };
 const white = { ...aberrations, imageRadius: 0.003, effectiveFNumber: 16 };
 const pattern = { ...aberrations, spatialFrequency: 40 };
+
+type LensSet = Parameters<typeof coneOfLens>[0];
 
 type Asked = readonly [name: string, given: Readonly<Record<string, number>>, ask: (given: never) => unknown];
 
@@ -39,8 +42,16 @@ const asked: readonly Asked[] = [
   ['stoppedDownAberration', { sphericalAberration: 2, maxAperture: 2.8, fNumber: 8 }, stoppedDownAberration],
   [
     'bestFNumber',
-    { magnification: 1, pupilMagnification: 1, subjectDepth: 1, spatialFrequency: 40, wavelength: 0.00055 },
-    (given) => bestFNumber(given, [8, 11]),
+    {
+      focalLength: 50,
+      magnification: 1,
+      pupilMagnification: 1,
+      subjectDepth: 1,
+      spatialFrequency: 40,
+      wavelength: 0.00055,
+    },
+    (given: DepthAtFrequency & Omit<LensSet, 'fNumber'>) =>
+      bestFNumber({ ...given, coneAt: (fNumber) => coneOfLens({ ...given, fNumber }) }, [8, 11]),
   ],
   [
     'subjectResolution',

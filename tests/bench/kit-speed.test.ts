@@ -9,7 +9,11 @@ it('is measured on a kit in which chains are many, some suited and others not fo
   // 3 bodies × (2⁵ + 3⁵ ways to place rings) × (6 lenses × 2³ close-up lenses + 6 reversed + 30 coupled)
   expect(chainCount(kit)).toBe(69_300);
   expect(search.count).toBe(69_300);
-  for (const passed of Object.values(searchKit(kit, smallSubject, 80).tally)) expect(passed).toBeGreaterThan(0);
+  // Diffraction spoils a deep subject through every chain, and a shallow one through none.
+  const { 'too soft': soft, ...passed } = searchKit(kit, smallSubject, 80).tally;
+  for (const count of Object.values(passed)) expect(count).toBeGreaterThan(0);
+  expect(soft).toBe(0);
+  expect(searchKit(kit, { ...smallSubject, subjectDepth: 1 }, 80).tally['too soft']).toBeGreaterThan(0);
   expect(search.suited.length).toBeGreaterThan(100);
 });
 

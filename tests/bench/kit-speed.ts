@@ -96,13 +96,14 @@ export function kitOf(size: KitSize): KitRow[] {
 
 export const smallSubject: KitSubject = {
   subjectWidth: 24,
-  subjectDepth: 1,
+  subjectDepth: 0.45,
   subjectSpeed: 2,
   nearestDistance: 40,
   leastFill: 0.5,
   longestExposure: 0.5,
   luminance: 2000,
   iso: 400,
+  wavelength: 0.00055,
 };
 
 /** Searches kits of growing size, each several times. */

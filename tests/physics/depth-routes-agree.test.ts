@@ -1,8 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { backgroundBlur } from '#core/depth/background-blur.formula.ts';
 import { backgroundWidth } from '#core/depth/background-width.formula.ts';
+import { backgroundWidthOfCone, defocusBlurOfCone, magnificationOffPlaneOfCone } from '#core/depth/blur-of-cone.ts';
+import { coneOfLens, coneOfPupil } from '#core/depth/cone.ts';
+import { defocusBlur } from '#core/depth/defocus-blur.ts';
 import { depthOfFieldCloseUp } from '#core/depth/depth-of-field-close-up.formula.ts';
 import { depthOfField } from '#core/depth/depth-of-field.formula.ts';
+import { farLimit } from '#core/depth/far-limit.formula.ts';
+import { limitsOfCone } from '#core/depth/limits-of-cone.ts';
+import { magnificationOffPlane } from '#core/depth/magnification-off-plane.ts';
+import { nearLimit } from '#core/depth/near-limit.formula.ts';
 import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
 import { fieldWidth } from '#core/gaussian/field-width.formula.ts';
 import { numericalAperture } from '#core/gaussian/numerical-aperture.formula.ts';
@@ -65,6 +73,61 @@ describe('exact and close-up depth of field', () => {
           because: 'the cosine of a wide cone loses digits',
         }),
       );
+    });
+  });
+});
+
+describe('a lens seen by its pupil and by its cone', () => {
+  const rounding = { relative: 1e-12, because: 'a few roundings' };
+
+  it('has the same cone by its marked f-number and by its pupil', () => {
+    everyLens((lens) => {
+      const [marked, seen] = [coneOfLens(lens), coneOfPupil(lens)];
+      expect(marked.effectiveFNumber).toEqual(closeTo(seen.effectiveFNumber, rounding));
+      expect(marked.inverseEntrancePupilDistance).toEqual(closeTo(seen.inverseEntrancePupilDistance, rounding));
+    });
+  });
+
+  it('has the same limits, blurs and perspective', () => {
+    everyLens((lens) => {
+      const cone = coneOfLens(lens);
+      const limits = limitsOfCone(cone, lens.circleOfConfusion);
+      expect(limits.nearLimit).toEqual(closeTo(nearLimit(lens), rounding));
+      if (!atHyperfocal(lens)) {
+        const far = farLimit(lens);
+        // Near the hyperfocal distance what is left of the denominator has lost up to six digits.
+        expect(limits.farLimit).toEqual(closeTo(far, { relative: 1e-8, because: 'rounding, enlarged by up to 1e6' }));
+      }
+      for (const share of [-0.9, -0.01, 0.3, 40]) {
+        const offset = share * lens.entrancePupilDistance;
+        const ours = defocusBlurOfCone({ ...cone, offset });
+        expect(ours).toEqual(closeTo(defocusBlur({ ...lens, offset }), rounding));
+        const size = closeTo(magnificationOffPlane({ ...lens, offset }), rounding);
+        expect(magnificationOffPlaneOfCone({ ...cone, offset })).toEqual(size);
+      }
+      const backgroundDistance = 1000;
+      const blur = closeTo(backgroundBlur({ ...lens, backgroundDistance }), rounding);
+      expect(defocusBlurOfCone({ ...cone, offset: backgroundDistance })).toEqual(blur);
+      const field = { fieldWidth: 36 / lens.magnification, backgroundDistance };
+      const width = closeTo(backgroundWidth({ ...lens, ...field }), rounding);
+      expect(backgroundWidthOfCone({ ...cone, ...field })).toEqual(width);
+    });
+  });
+
+  it('comes down to the close-up form as the pupil goes away, on either side', () => {
+    everyLens((lens) => {
+      const { magnification, circleOfConfusion } = lens;
+      const even = closeUpOf(lens) / 2;
+      for (const side of [1, -1]) {
+        const cone = {
+          magnification,
+          effectiveFNumber: effectiveFNumber(lens),
+          inverseEntrancePupilDistance: (side * 1e-6) / even,
+        };
+        const { nearLimit: near, farLimit: far } = limitsOfCone(cone, circleOfConfusion);
+        expect(near).toEqual(closeTo(even * (1 - side * 1e-6), { relative: 1e-11, because: 'the square of 1e-6' }));
+        expect(far).toEqual(closeTo(even * (1 + side * 1e-6), { relative: 1e-11, because: 'the square of 1e-6' }));
+      }
     });
   });
 });

@@ -128,4 +128,5 @@ export const subjects: fc.Arbitrary<KitSubject> = fc.record({
   longestExposure: fc.constantFrom(0.01, 1, 30),
   luminance: fc.constantFrom(20, 500, 5000),
   iso: fc.constantFrom(100, 800),
+  wavelength: fc.constant(0.00055),
 });

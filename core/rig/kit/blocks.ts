@@ -43,7 +43,8 @@ export function judgeAll(blocks: readonly Block[], subject: KitSubject) {
   const merits = new Float64Array(count);
   const focusMagnifications = new Float64Array(count);
   const fNumbers = new Float64Array(count);
-  const found: Judgement = { verdict: 0, focusMagnification: 0, fNumber: 0, merit: 0 };
+  const rooms = new Float64Array(count);
+  const found: Judgement = { verdict: 0, focusMagnification: 0, fNumber: 0, merit: 0, room: 0 };
   for (const { camera, front, backs, judged } of blocks) {
     const walk = walkOf(front);
     const { lens } = front;
@@ -60,7 +61,8 @@ export function judgeAll(blocks: readonly Block[], subject: KitSubject) {
       merits[judged + index] = found.merit;
       focusMagnifications[judged + index] = found.focusMagnification;
       fNumbers[judged + index] = found.fNumber;
+      rooms[judged + index] = found.room;
     }
   }
-  return { codes, merits, focusMagnifications, fNumbers };
+  return { codes, merits, focusMagnifications, fNumbers, rooms };
 }

@@ -1,3 +1,4 @@
+import { canBeCoupled } from './front.ts';
 import { kindsOf, ofPart, type Kind } from './kinds.ts';
 import type { KitRow } from './kit.ts';
 
@@ -23,8 +24,8 @@ export function chainCount(kit: readonly KitRow[]): number {
     const backs = ways(rings, 1) + here(ofPart(kinds, 'converter')).length * ways(rings, 2);
     const fitting = here(lenses);
     const reversed = here(ofPart(kinds, 'reversing ring')).length * lenses.length;
-    const alone = fitting.filter(({ ids }) => ids.length === 1).length;
-    const coupled = ofPart(kinds, 'coupling ring').length * (fitting.length * lenses.length - alone);
+    const pairs = fitting.reduce((count, main) => count + lenses.filter((one) => canBeCoupled(main, one)).length, 0);
+    const coupled = ofPart(kinds, 'coupling ring').length * pairs;
     return sum + backs * (fitting.length * closeUps + reversed + coupled);
   }, 0);
 }

@@ -12,6 +12,12 @@ export interface Front {
   readonly price: number;
 }
 
+/** Whether two lenses can be had at once: not one of which there is only one with itself, nor a zoom at two of its settings. */
+export function canBeCoupled(main: Kind<KitLens>, second: Kind<KitLens>): boolean {
+  if (main.row.zoom !== undefined && main.row.zoom === second.row.zoom) return false;
+  return second !== main || second.ids.length > 1;
+}
+
 /**
  * Every front that a camera of *mount* can carry, each once.
  *
@@ -39,7 +45,7 @@ export function frontsOf(kinds: readonly Kind[], mount: string): readonly Front[
     ...ofPart(kinds, 'coupling ring').flatMap(({ row: ring }) =>
       fitting.flatMap((main) =>
         lenses
-          .filter((second) => second !== main || second.ids.length > 1)
+          .filter((second) => canBeCoupled(main, second))
           .map(({ row: second }) => ({
             ...bare,
             lens: main.row,

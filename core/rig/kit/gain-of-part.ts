@@ -10,7 +10,7 @@ export interface PartGain {
   /** The best chain without it and with it; null where none does what is wanted. */
   readonly bestBefore: KitChain | null;
   readonly bestAfter: KitChain | null;
-  /** Stops that the best chain gains; null where none did what is wanted before. */
+  /** Stops that the best chain gains, 0 where the new one only has fewer parts for as many; null where none did what is wanted before. */
   readonly merit: number | null;
 }
 
@@ -34,7 +34,7 @@ export function gainOfPart(kit: readonly KitRow[], part: KitRow, subject: KitSub
     suited: after.suited.length - (before?.suited.length ?? 0),
     bestBefore,
     bestAfter,
-    merit: bestBefore && bestAfter ? (bestAfter.merit ?? 0) - (bestBefore.merit ?? 0) : null,
+    merit: bestBefore && bestAfter ? Math.max(0, (bestAfter.merit ?? 0) - (bestBefore.merit ?? 0)) : null,
   };
 }
 

@@ -1,3 +1,4 @@
+import { evenDepthOf } from '#core/depth/balanced-focus.ts';
 import { reflectedLightConstants } from '#core/exposure/metering-constants.ts';
 import type { KitCamera, KitLens, KitSubject } from './kit.ts';
 import { verdicts, type Verdict } from './verdict.ts';
@@ -15,6 +16,8 @@ export interface Judgement {
   fNumber: number;
   /** Stops of exposure in hand, less the stops lost by not filling the frame. */
   merit: number;
+  /** *w*, mm. */
+  room: number;
 }
 
 /** A magnification not to be told from that of a lens set to infinity. */
@@ -36,7 +39,13 @@ export interface Case {
 }
 
 /** What may stop standing against a chain where the subject is taken smaller: from farther off, with more depth, in more light. */
-const eased: ReadonlySet<number> = new Set([code.inside, code['too near'], code['too shallow'], code['too dark']]);
+const eased: ReadonlySet<number> = new Set([
+  code.inside,
+  code['too near'],
+  code['too shallow'],
+  code['too soft'],
+  code['too dark'],
+]);
 
 /** Halvings between a setting that is too large and one that is not: to a four-thousandth of their distance, closer than any hand sets a ring. */
 const halvings = 12;
@@ -44,8 +53,9 @@ const halvings = 12;
 /**
  * Sets a chain for the subject, judges it, and leaves what it found in *out*.
  *
- * As large as fits the frame, or where something stands against that, as large as nothing does, down to the least share of the frame;
- * opened as far as the depth allows: N_w = Z m²/(2c); t = N_w² K/(L_v S) against c/(m v) and the longest exposure.
+ * As large as fits the frame, or where something stands against that, as large as nothing does, down to the least share of the frame; opened as
+ * far as the depth allows: b² + (λ N_w)² = c², b the blur of the ends; t = N_w² K/(L_v S) against c/(m v) and the longest exposure; c smaller
+ * with the share of the frame that is filled.
  */
 export function judge(one: Case, out: Judgement): void {
   const { walk, subject, filling } = one;
@@ -68,11 +78,13 @@ export function judge(one: Case, out: Judgement): void {
 }
 
 /** The verdict on one setting of the main lens. */
-function judgeAt({ walk, camera, lens, stopsDown, subject, filling }: Case, setting: number, out: Judgement): void {
+function judgeAt(one: Case, setting: number, out: Judgement): void {
+  const { walk, camera, lens, stopsDown, subject, filling } = one;
   const { maxAperture, smallestAperture } = lens;
   out.focusMagnification = setting;
   out.fNumber = maxAperture;
   out.merit = 0;
+  out.room = 0;
   if (walk.focusedTo !== setting) walkAt(walk, setting);
   const m = walk.magnification;
   if (Math.abs(m) <= nothing) return void (out.verdict = code['too small']);
@@ -80,20 +92,52 @@ function judgeAt({ walk, camera, lens, stopsDown, subject, filling }: Case, sett
   if (m > filling * (1 + rounding)) return void (out.verdict = code['too large']);
   if (m < filling * subject.leastFill * (1 - rounding)) return void (out.verdict = code['too small']);
   if (!(walk.workingDistance > 0)) return void (out.verdict = code.inside);
+  out.room = walk.workingDistance;
   if (walk.workingDistance < subject.nearestDistance) return void (out.verdict = code['too near']);
 
-  const c = camera.circleOfConfusion;
-  const needed = (subject.subjectDepth * m * m) / (2 * c);
+  // What does not fill the frame is enlarged the more.
+  const c = camera.circleOfConfusion * Math.min(1, m / filling);
+  const open = walk.conePerStop * maxAperture;
   const most = stopsDown ? smallestAperture : maxAperture;
-  out.fNumber = Math.min(most, Math.max(maxAperture, needed / walk.conePerStop));
+  const { wavelength } = subject;
+  let blur = endBlur(one, open >= walk.coneAtLeast);
+  let wanted = leastCone(blur, c, wavelength);
+  if (walk.coneAtLeast > open && !(walk.coneAtLeast >= wanted)) {
+    // Another stop limits the open chain, and not enough: the main lens is stopped down until it does.
+    blur = endBlur(one, true);
+    wanted = Math.max(leastCone(blur, c, wavelength), walk.coneAtLeast);
+  }
+  // Without a cone that will do the one that blurs least.
+  const set = Number.isNaN(wanted) ? Math.sqrt(blur / wavelength) : wanted;
+  out.fNumber = Math.min(most, Math.max(maxAperture, set / walk.conePerStop));
   const effective = Math.max(walk.conePerStop * out.fNumber, walk.coneAtLeast);
-  if (effective < needed * (1 - rounding)) return void (out.verdict = code['too shallow']);
+  const deep = Number.isNaN(wanted) ? blur / c : wanted;
+  const slowest = Math.max(walk.conePerStop * most, walk.coneAtLeast);
+  if (slowest < deep * (1 - rounding)) return void (out.verdict = code['too shallow']);
+  if (!(Math.hypot(blur / effective, wavelength * effective) <= c * (1 + rounding))) {
+    return void (out.verdict = code['too soft']);
+  }
 
   const exposure = (effective * effective * reflectedLightConstants.common) / (subject.luminance * subject.iso);
   const steady = subject.subjectSpeed > 0 ? c / (m * subject.subjectSpeed) : Infinity;
   const inHand = Math.log2(Math.min(steady, subject.longestExposure) / exposure);
   out.merit = inHand + 2 * Math.log2(Math.min(1, m / filling));
   out.verdict = inHand < -rounding ? code['too dark'] : code.suited;
+}
+
+/** The blur of the subject's ends times N_w, mm, the sharp plane where both are blurred alike. */
+function endBlur({ walk, subject }: Case, byMain: boolean): number {
+  const inverse = byMain ? walk.inverseByMain : walk.inverseByOther;
+  return walk.magnification * walk.magnification * evenDepthOf(subject.subjectDepth, inverse);
+}
+
+/** The least N_w with which the ends are blurred by c at most, defocus and diffraction together; NaN where there is none. */
+function leastCone(blur: number, c: number, wavelength: number): number {
+  const square = c * c;
+  const spare = square * square - 4 * (wavelength * blur) ** 2;
+  // What misses by rounding alone meets the limit.
+  const root = Math.sqrt(spare > -rounding * square * square ? Math.max(0, spare) : NaN);
+  return blur * Math.sqrt(2 / (square + root));
 }
 
 /**

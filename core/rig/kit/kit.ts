@@ -28,6 +28,8 @@ export interface KitLens extends OnMount, Readonly<Named<'max-aperture'>> {
   readonly lens: Lens;
   /** The largest *N* that it stops down to. */
   readonly smallestAperture: number;
+  /** Which zoom this row is one setting of. Rows of one zoom are one thing: no chain holds two of them. */
+  readonly zoom?: string;
 }
 
 export interface KitRing extends OnMount, Readonly<Named<'extension'>> {
@@ -57,7 +59,7 @@ export interface KitCouplingRing extends KitItem, Readonly<Named<'extension'>> {
 
 /** What is to be photographed, and under which conditions. */
 export interface KitSubject extends Readonly<
-  Named<'subject-width' | 'subject-depth' | 'subject-speed' | 'luminance' | 'iso'>
+  Named<'subject-width' | 'subject-depth' | 'subject-speed' | 'luminance' | 'iso' | 'wavelength'>
 > {
   /** The least share of the frame’s width that the subject has to fill; from above 0 to 1. */
   readonly leastFill: number;

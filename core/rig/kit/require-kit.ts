@@ -38,6 +38,7 @@ const withoutMount: readonly KitRow['part'][] = ['close-up lens', 'coupling ring
 export function requireKit(kit: readonly KitRow[]): void {
   const ids = new Map<string, number>();
   const registers = new Map<string, { register: number; row: number }>();
+  const zooms = new Map<string, { mount: string; row: number }>();
   kit.forEach((item, row) => {
     requireNumbers(item, row);
     const before = ids.get(item.id);
@@ -54,6 +55,15 @@ export function requireKit(kit: readonly KitRow[]): void {
       );
     }
     registers.set(item.mount, { register, row });
+    if (item.part !== 'lens' || item.zoom === undefined) return;
+    const zoom = zooms.get(item.zoom);
+    if (zoom && zoom.mount !== item.mount) {
+      throw new FaultyKit(
+        row,
+        `zoom '${item.zoom}' has the mount '${item.mount}' here, and '${zoom.mount}' in row ${zoom.row}`,
+      );
+    }
+    zooms.set(item.zoom, { mount: item.mount, row });
   });
   if (!kit.some(({ part }) => part === 'camera')) throw new FaultyKit(null, 'there is no camera');
   if (!kit.some(({ part }) => part === 'lens')) throw new FaultyKit(null, 'there is no lens');
@@ -66,7 +76,9 @@ function requireNumbers(item: KitRow, row: number): void {
     throw new FaultyKit(row, `the part is ${String(part)}; accepted: ${Object.keys(numbersOf).join(', ')}`);
   }
   const values = item as unknown as Readonly<Record<string, unknown>>;
-  for (const name of withoutMount.includes(item.part) ? ['id'] : ['id', 'mount']) {
+  const texts = withoutMount.includes(item.part) ? ['id'] : ['id', 'mount'];
+  if (values['zoom'] !== undefined) texts.push('zoom');
+  for (const name of texts) {
     if (typeof values[name] !== 'string' || values[name] === '') {
       throw new FaultyKit(row, `'${name}' is ${JSON.stringify(values[name])}; accepted: a text that is not empty`);
     }

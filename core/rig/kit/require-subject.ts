@@ -8,6 +8,7 @@ export function requireSubject(subject: KitSubject, budget: number): void {
   requireNotNegative('subject-speed', subject.subjectSpeed);
   requirePositive('luminance', subject.luminance);
   requirePositive('iso', subject.iso);
+  requirePositive('wavelength', subject.wavelength);
   requireNotNegative('working-distance', subject.nearestDistance);
   requirePositive('exposure-time', subject.longestExposure);
   if (!(subject.leastFill > 0 && subject.leastFill <= 1)) {

@@ -11,12 +11,14 @@ import {
   ringOf,
   wideLens,
 } from '#tests/support/kits.ts';
+import { contrast } from '#core/wave/contrast.formula.ts';
+import { chainCount } from './chain-count.ts';
 import { gainOfPart } from './gain-of-part.ts';
 import { FaultyKit, type KitRow, type KitSubject } from './kit.ts';
 import { searchKit, type KitSearch } from './search-kit.ts';
 import { verdicts, verdictWords } from './verdict.ts';
 
-/** A coin’s worth of something that keeps still: m = 0.5 on a 36 mm sensor, N_w = 10 for the depth. */
+/** A coin’s worth of something that keeps still: m = 0.5 on a 36 mm sensor, N_w = 10 for the depth by geometry alone. */
 const subject: KitSubject = {
   subjectWidth: 72,
   subjectDepth: 2,
@@ -26,6 +28,7 @@ const subject: KitSubject = {
   longestExposure: 1,
   luminance: 100,
   iso: 100,
+  wavelength: 0.00055,
 };
 const rounding = { relative: 1e-12, because: 'rounding' };
 
@@ -44,10 +47,14 @@ describe('searchKit', () => {
     expect(solved).toMatchObject({ sharpPlane: 'in front' });
     if (solved.sharpPlane !== 'in front') return;
     expect(solved.magnification).toEqual(closeTo(0.5, rounding));
-    expect(solved.effectiveFNumber).toEqual(closeTo(10, rounding));
+    // The ends' defocus, m² (Z/2)/N_w but for 1/u, and diffraction's λ N_w fill c together.
+    const nw = solved.effectiveFNumber;
+    const pupil = closeTo(0.025, { relative: 1e-4, because: 'Z²/u² is left out' });
+    expect(Math.hypot(0.25 / nw, 0.00055 * nw)).toEqual(pupil);
+    expect(nw).toEqual(closeTo(10.2647, { absolute: 2e-4, because: 'as above, by hand' }));
     expect(parts[2]).toMatchObject({ focusMagnification: expect.closeTo(0.1, 12) });
-    // 10² × 12.5/(100 × 100) s, of one second.
-    expect(merit).toEqual(closeTo(-Math.log2(0.125), rounding));
+    // N_w² × 12.5/(100 × 100) s, of one second.
+    expect(merit).toEqual(closeTo(-Math.log2((nw ** 2 * 12.5) / 1e4), rounding));
     expect(price).toBe(8);
   });
 
@@ -111,6 +118,130 @@ describe('searchKit', () => {
     expect(search.chain(search.suited[1]!).ids).toEqual(['body 36', 'ring 12', 'ring 8', 'lens 50']);
   });
 
+  it('prefers fewer parts, then more room, where merits differ by less than a tenth of a stop', () => {
+    // Depth decides: every chain ends at one N_w, whatever it is made of.
+    const bag = [
+      body36,
+      normalLens,
+      ringOf(20),
+      ringOf(8),
+      ringOf(12),
+      closeUpOf(2),
+      closeUpOf(4),
+      wideLens,
+      reversingRing,
+    ];
+    const search = searchKit(bag, { ...subject, leastFill: 0.9, nearestDistance: 0 }, Infinity);
+    const ranked = [...search.suited].map((chain) => search.chain(chain));
+    expect(ranked.length).toBeGreaterThan(4);
+    const tenths = ranked.map(({ merit }) => Math.round(10 * merit!));
+    expect(tenths).toEqual([...tenths].sort((one, other) => other - one));
+    const equals = ranked.filter((_, place) => tenths[place] === tenths[0]);
+    expect(new Set(equals.map(({ merit }) => merit)).size).toBeGreaterThan(1);
+    const lengths = equals.map(({ parts }) => parts.length);
+    expect(lengths).toEqual([...lengths].sort((one, other) => one - other));
+    expect(new Set(lengths).size).toBeGreaterThan(1);
+  });
+
+  it('does not call suited what diffraction spoils: 0.5 mm at 2.24 times life size with a circle of 30 µm', () => {
+    const camera: KitRow = { ...body36, circleOfConfusion: 0.03 };
+    const small: KitSubject = {
+      ...subject,
+      subjectWidth: 36 / 2.24,
+      subjectDepth: 0.5,
+      leastFill: 1,
+      nearestDistance: 0,
+      longestExposure: 30,
+    };
+    const kit = [camera, normalLens, ringOf(36), ringOf(72)];
+    const { verdict, solved } = find(searchKit(kit, small, Infinity), 'body 36', 'ring 36', 'ring 72', 'lens 50');
+    expect(verdict).toBe('too soft');
+    if (solved.sharpPlane !== 'in front') throw new Error(solved.sharpPlane);
+    // Set where it blurs least, and still more than c: geometry alone asked for N_w = 41.8 and was content.
+    const [defocus, diffraction] = [(2.24 ** 2 * 0.25) / solved.effectiveFNumber, 0.00055 * solved.effectiveFNumber];
+    expect(defocus).toEqual(closeTo(diffraction, { relative: 1e-3, because: 'Z²/u² is left out' }));
+    expect(Math.hypot(defocus, diffraction)).toBeGreaterThan(0.03);
+    const shallow = searchKit(kit, { ...small, subjectDepth: 0.3 }, Infinity);
+    expect(find(shallow, 'body 36', 'ring 36', 'ring 72', 'lens 50').verdict).toBe('suited');
+  });
+
+  it('calls a flat subject too soft from N_w = c/λ on, in which the detail that c allows has two fifths of its contrast', () => {
+    const slow: KitRow = { ...normalLens, maxAperture: 20, smallestAperture: 22 };
+    const coarse = { ...subject, subjectDepth: 0, longestExposure: 30 };
+    const verdictAt = (circleOfConfusion: number) =>
+      find(
+        searchKit([{ ...body36, circleOfConfusion }, slow, ringOf(20)], coarse, Infinity),
+        'body 36',
+        'ring 20',
+        'lens 50',
+      );
+    // Half life size, P = 1.2: N_w = 20 (1 + 0.5/1.2).
+    const limit = 0.00055 * 20 * (1 + 0.5 / 1.2);
+    expect(verdictAt(limit * 1.001).verdict).toBe('suited');
+    expect(verdictAt(limit * 0.999).verdict).toBe('too soft');
+    expect(contrast({ spatialFrequency: 1 / (2 * limit), cutoffFrequency: 1 / limit })).toEqual(
+      closeTo(0.391, { absolute: 5e-4, because: 'three figures' }),
+    );
+  });
+
+  it('allows what does not fill the frame the less blur, for it is enlarged the more', () => {
+    const stuck: KitRow = {
+      ...normalLens,
+      lens: { ...normalLens.lens, focusing: { by: 'unit', closestMagnification: 0 } },
+    };
+    // m = 0.25, half of the frame: c counts as 12.5 µm, for depth and for movement.
+    const moving = { ...subject, subjectDepth: 2, subjectSpeed: 1, longestExposure: 1 };
+    const { merit, solved } = find(
+      searchKit([body36, stuck, ringOf(12.5)], moving, Infinity),
+      'body 36',
+      'ring 12.5',
+      'lens 50',
+    );
+    if (solved.sharpPlane !== 'in front') throw new Error(solved.sharpPlane);
+    const nw = solved.effectiveFNumber;
+    const near = { relative: 1e-4, because: 'Z²/u² is left out' };
+    expect(Math.hypot(0.25 ** 2 / nw, 0.00055 * nw)).toEqual(closeTo(0.0125, near));
+    expect(merit).toEqual(
+      closeTo(Math.log2(0.0125 / 0.25 / ((nw ** 2 * 12.5) / 1e4)) - 2, { relative: 1e-9, because: 'rounding' }),
+    );
+  });
+
+  it('couples no zoom to itself at another of its settings', () => {
+    const zoomAt = (focalLength: number): KitRow => ({
+      ...normalLens,
+      id: `zoom at ${focalLength}`,
+      lens: { ...normalLens.lens, focalLength },
+      zoom: 'zoom',
+    });
+    const kit = [body36, zoomAt(28), zoomAt(55), normalLens, couplingRing];
+    const search = searchKit(kit, subject, Infinity);
+    const coupled = all(search).filter(({ ids }) => ids.includes('coupling'));
+    expect(coupled.map(({ ids }) => [ids[1], ids[3]].join(' > '))).toEqual([
+      'lens 50 > zoom at 28',
+      'lens 50 > zoom at 55',
+      'zoom at 28 > lens 50',
+      'zoom at 55 > lens 50',
+    ]);
+    expect(chainCount(kit)).toBe(search.count);
+    expect(() =>
+      searchKit(
+        [
+          ...kit,
+          { ...normalLens, id: 'x', mount: 'other', lens: { ...normalLens.lens, registerDistance: 46 }, zoom: 'zoom' },
+        ],
+        subject,
+        0,
+      ),
+    ).toThrow(/kit, row 5: zoom 'zoom' has the mount 'other' here, and 'club' in row 2/);
+    expect(() => searchKit([body36, { ...normalLens, zoom: '' }], subject, 0)).toThrow(/'zoom' is ""/);
+  });
+
+  it('does not let the rounding of prices break a budget', () => {
+    const kit = [body36, { ...normalLens, price: 0.1 }, ringOf(20, { price: 0.2 })];
+    expect(find(searchKit(kit, subject, 0.3), 'body 36', 'ring 20', 'lens 50').verdict).toBe('suited');
+    expect(find(searchKit(kit, subject, 0.29), 'body 36', 'ring 20', 'lens 50').verdict).toBe('over budget');
+  });
+
   it('tells how often each verdict was passed, and has words for each', () => {
     const search = searchKit([body36, normalLens, ringOf(20), closeUpOf(4)], subject, 10);
     expect(search.tally).toMatchObject({ suited: 1, 'too small': 1, 'over budget': 2 });
@@ -132,6 +263,7 @@ describe('searchKit', () => {
     ['longestExposure', Infinity],
     ['luminance', 0],
     ['iso', -100],
+    ['wavelength', 0],
   ])('refuses a subject whose %s is %d', (name, value) => {
     expect(() => searchKit([body36, normalLens], { ...subject, [name]: value }, 0)).toThrow(OutOfRange);
   });
@@ -258,6 +390,15 @@ describe('gainOfPart', () => {
 
   it('is nothing for a part that is beyond the budget', () => {
     expect(gainOfPart([body36, normalLens], ringOf(20), subject, 7)).toMatchObject({ suited: 0, bestAfter: null });
+  });
+
+  it('is nothing for a part that only does the same with fewer parts', () => {
+    const kit = [body36, normalLens, ringOf(8), ringOf(12)];
+    const gain = gainOfPart(kit, ringOf(20.05), { ...subject, leastFill: 1 }, Infinity);
+    expect(gain.bestBefore?.ids).toHaveLength(4);
+    expect(gain.bestAfter?.ids).toEqual(['body 36', 'ring 20.05', 'lens 50']);
+    expect(gain.merit).toEqual(closeTo(0, { absolute: 1e-9, because: 'rounding' }));
+    expect(gain.merit).toBeGreaterThanOrEqual(0);
   });
 
   it('is counted in stops where the job could be done before', () => {

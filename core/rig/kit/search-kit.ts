@@ -10,7 +10,7 @@ import { verdicts, type Verdict } from './verdict.ts';
 export interface KitSearch {
   /** Chains that can be built, numbered from 0 in an order that only the names of the parts decide. */
   readonly count: number;
-  /** Numbers of the chains that do what is wanted: most merit first; among equals the cheaper, then the one with fewer parts. */
+  /** Numbers of the chains that do what is wanted: most merit first, in tenths of a stop; among equals fewer parts, more room, the cheaper. */
   readonly suited: Uint32Array;
   /** How many chains each verdict was passed on. */
   readonly tally: Readonly<Record<Verdict, number>>;
@@ -19,6 +19,10 @@ export interface KitSearch {
   /** A chain with its parts, solved as it was judged. Throws RangeError for a number that no chain has. */
   readonly chain: (chain: number) => KitChain;
 }
+
+/** Of sums of prices, and beside the halves between whole numbers, where it would decide a rank. */
+const rounding = 1e-9;
+const whole = (value: number) => Math.round(value + 1e-6);
 
 /** More chains than this are refused before memory runs out. */
 const mostChains = 4_000_000;
@@ -33,7 +37,8 @@ const mostChains = 4_000_000;
  * @throws FaultyKit for data that are missing, contradictory or unphysical, by row; OutOfRange for a subject that cannot be
  *
  * Assumes one converter at most in a chain, rings on either side of it; close-up lenses as thin and all in one place, the front rim;
- * a lens whose iris nothing can reach as wide open; a lens turned round as set to infinity. Depth by the close-up form.
+ * a lens whose iris nothing can reach as wide open; a lens turned round as set to infinity; focus where both ends of the subject are
+ * blurred alike, and blur by the root of squares of defocus and diffraction.
  * Source: derived in [README](README.md#judging).
  */
 export function searchKit(kit: readonly KitRow[], subject: KitSubject, budget: number): KitSearch {
@@ -46,7 +51,8 @@ export function searchKit(kit: readonly KitRow[], subject: KitSubject, budget: n
   const found = judgeAll(blocks, subject);
   const codes = new Uint8Array(count);
   const prices = new Float64Array(count);
-  const merits = new Float64Array(count);
+  const tenths = new Float64Array(count);
+  const rooms = new Float64Array(count);
   const parts = new Uint16Array(count);
   const counts = new Uint32Array(verdicts.length);
   const suited = new Uint32Array(count);
@@ -58,13 +64,14 @@ export function searchKit(kit: readonly KitRow[], subject: KitSubject, budget: n
     for (let index = 0; index < backs.all.length; index++) {
       const back = backs.all[index]!;
       const chain = first + index;
-      const code = price + back.price > budget ? dear : found.codes[judged + back.lengths]!;
+      const code = price + back.price > budget * (1 + rounding) ? dear : found.codes[judged + back.lengths]!;
       codes[chain] = code;
       counts[code]!++;
       if (code !== 0) continue;
       prices[chain] = price + back.price;
       parts[chain] = frontParts + back.behind.length + back.before.length + (back.converter ? 1 : 0);
-      merits[chain] = found.merits[judged + back.lengths]!;
+      tenths[chain] = whole(10 * found.merits[judged + back.lengths]!);
+      rooms[chain] = whole(found.rooms[judged + back.lengths]!);
       suited[suitedCount++] = chain;
     }
   }
@@ -72,7 +79,11 @@ export function searchKit(kit: readonly KitRow[], subject: KitSubject, budget: n
     .slice(0, suitedCount)
     .sort(
       (one, other) =>
-        merits[other]! - merits[one]! || prices[one]! - prices[other]! || parts[one]! - parts[other]! || one - other,
+        tenths[other]! - tenths[one]! ||
+        parts[one]! - parts[other]! ||
+        rooms[other]! - rooms[one]! ||
+        prices[one]! - prices[other]! ||
+        one - other,
     );
 
   const requireChain = (chain: number) => {

@@ -8,6 +8,7 @@ export const verdicts = [
   'inside',
   'too near',
   'too shallow',
+  'too soft',
   'too dark',
 ] as const;
 
@@ -24,6 +25,8 @@ const words: Readonly<Record<Verdict, string>> = {
   'too near': 'It has to stand nearer to the subject than that tolerates, however small it is taken.',
   'too shallow':
     'It cannot be stopped down far enough to have the subject’s depth in focus, however small that is taken.',
+  'too soft':
+    'Stopped down for the depth it blurs every point too much by diffraction, however small the subject is taken: that wants a stack.',
   'too dark':
     'Stopped down for the depth, it needs a longer exposure than the subject’s movement allows, however small that is taken.',
 };

@@ -31,6 +31,9 @@ export interface Walk {
   conePerStop: number;
   /** N_w that other stops allow at best; 0 where there are none. */
   coneAtLeast: number;
+  /** 1/u where the main lens limits the cone, and where another stop does. */
+  inverseByMain: number;
+  inverseByOther: number;
 }
 
 export function walkOf({ lens, reversingRing, closeUpLenses, coupled }: Front): Walk {
@@ -50,6 +53,8 @@ export function walkOf({ lens, reversingRing, closeUpLenses, coupled }: Front): 
     real: false,
     conePerStop: 0,
     coneAtLeast: 0,
+    inverseByMain: 0,
+    inverseByOther: 0,
   };
 }
 
@@ -72,7 +77,10 @@ export function mountWalk(walk: Walk, camera: KitCamera, back: BackLengths, reve
   walk.mountedAt = flange + (converter?.converterLength ?? 0) + back.before + reversingLength;
 }
 
-/** Walks with the main lens at *m₀*. */
+/**
+ * Walks with the main lens at *m₀*. One ray starts in the middle of the sensor at slope 1, the other at height 1 along the axis: it is asked
+ * only where the rays through the middle of a stop cross the axis.
+ */
 export function walkAt(walk: Walk, focusMagnification: number): void {
   const { main, reversed, second } = walk;
   focusTo(main, focusMagnification);
@@ -81,33 +89,52 @@ export function walkAt(walk: Walk, focusMagnification: number): void {
   let at = walk.converterPower === 0 ? 0 : walk.converterAt;
   let y = at;
   let v = 1 - walk.converterPower * at;
+  let along = 1;
+  let alongSlope = -walk.converterPower;
 
   const rear = walk.mountedAt + (reversed ? main.frontPrincipalDepth : main.flangeDepth);
   y += (rear - at) * v;
+  along += (rear - at) * alongSlope;
   const exitDepth = f * (1 - (reversed ? 1 / P : P));
-  walk.conePerStop = (Math.abs(y - exitDepth * v) * main.fNumberDrift) / (reversed ? f : f * P);
+  const inMain = y - exitDepth * v;
+  const alongInMain = along - exitDepth * alongSlope;
+  walk.conePerStop = (Math.abs(inMain) * main.fNumberDrift) / (reversed ? f : f * P);
   v -= y / f;
+  alongSlope -= along / f;
   at = rear + principalSeparation;
   let end = at + (reversed ? main.flangeDepth : main.frontPrincipalDepth);
   let foremost = reversed ? end + (main.lens.rearProtrusion ?? 0) : Math.max(end, walk.mountedAt);
 
   walk.coneAtLeast = 0;
+  let inOther = 0;
+  let alongInOther = 0;
   if (walk.closeUpPower !== 0) {
     y += (end - at) * v;
+    along += (end - at) * alongSlope;
     at = end;
     walk.coneAtLeast = Math.abs(y) / walk.clearAperture;
+    inOther = y;
+    alongInOther = along;
     v -= walk.closeUpPower * y;
+    alongSlope -= walk.closeUpPower * along;
   } else if (second) {
     end += walk.couplingLength;
     const secondRear = end + second.frontPrincipalDepth;
     y += (secondRear - at) * v;
+    along += (secondRear - at) * alongSlope;
     const secondExit = second.focalLength * (1 - 1 / second.pupilMagnification);
-    walk.coneAtLeast = Math.abs(y - secondExit * v) / second.pupil;
+    inOther = y - secondExit * v;
+    alongInOther = along - secondExit * alongSlope;
+    walk.coneAtLeast = Math.abs(inOther) / second.pupil;
     v -= y / second.focalLength;
+    alongSlope -= along / second.focalLength;
     at = secondRear + second.principalSeparation;
     foremost = at + second.flangeDepth + (second.lens.rearProtrusion ?? 0);
   }
   walk.magnification = -v;
+  // A stop where the middle ray has no height stands in the picture and limits nothing.
+  walk.inverseByMain = inMain === 0 ? 0 : v * (alongSlope - (alongInMain / inMain) * v);
+  walk.inverseByOther = inOther === 0 ? 0 : v * (alongSlope - (alongInOther / inOther) * v);
   walk.real = y / -v > 0;
   walk.workingDistance = (y + (foremost - at) * v) / -v;
 }

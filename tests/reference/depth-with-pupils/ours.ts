@@ -1,4 +1,6 @@
 import { depthOfFieldCloseUp } from '#core/depth/depth-of-field-close-up.formula.ts';
+import { coneOfLens } from '#core/depth/cone.ts';
+import { depthOfFieldOfCone } from '#core/depth/depth-of-field-of-cone.formula.ts';
 import { depthOfField } from '#core/depth/depth-of-field.formula.ts';
 import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
 import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.formula.ts';
@@ -14,7 +16,7 @@ interface Lens {
 
 type CloseUp = Pick<Lens, 'fNumber' | 'circleOfConfusion' | 'magnification'>;
 
-/** Rows that give a focal length ask for the exact depth, the others for the close-up form of a symmetric lens. */
+/** Rows that give a focal length ask for the exact depth, by the pupil and by m, N_w and 1/u; the others for the close-up form of a symmetric lens. */
 export function ours(given: Lens | CloseUp) {
   if ('focalLength' in given) {
     return {
@@ -23,6 +25,7 @@ export function ours(given: Lens | CloseUp) {
         entrancePupil: entrancePupil(given),
         entrancePupilDistance: entrancePupilDistance(given),
       }),
+      depthByCone: depthOfFieldOfCone({ ...coneOfLens(given), circleOfConfusion: given.circleOfConfusion }),
     };
   }
   return {
