@@ -4,16 +4,16 @@ const printed = 1e-4;
 /**
  * Values known at several settings, and what they are in between: smooth, and none passes what is known on either side of it.
  *
- * Between two settings each value is the cubic with the slopes that the parabola through three neighbours has; where one of them
- * would overshoot, all slopes at that setting shrink by one factor.
+ * Between two settings each value is the cubic with the slopes that the parabola through three neighbours has, made less steep where it
+ * would overshoot
  *
  * @param at the settings, growing
  * @param values of each setting, as many each time
  * @returns the values at any place from the first setting to the last; outside it means nothing
  *
- * One factor for all keeps what is linear between values: sums that do not change, groups that move together, glass that stands still.
- * Settings that lie on a parabola give that parabola back.
- * Source: Fritsch and Carlson, Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17 (1980) (from memory). Derived in [README](README.md#between-settings).
+ * Settings on a parabola give it back while it does not turn in between. What stands still stays still; what moves as another does, or just against it, goes
+ * on doing so. Source: Fritsch and Carlson, Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17 (1980) (from memory). Derived in
+ * [README](README.md#between-settings).
  */
 export function betweenSettings(
   at: readonly number[],
@@ -66,7 +66,7 @@ function slopesAt(index: number, gaps: readonly number[], chords: Rows): readonl
   });
 }
 
-/** A cubic stays between its ends while both slopes go the chord’s way and are at most three times as steep. */
+/** A cubic stays between its ends while both its slopes go the chord’s way and are at most three times as steep; what turns round is level. */
 function limited(
   slopes: readonly number[],
   index: number,
@@ -74,16 +74,12 @@ function limited(
   chords: Rows,
   slack: readonly number[],
 ): readonly number[] {
-  let factor = 1;
-  for (const side of [index - 1, index]) {
-    const gap = gaps[side];
-    if (gap === undefined) continue;
-    slopes.forEach((slope, which) => {
+  const sides = [index - 1, index].filter((side) => chords[side] !== undefined);
+  return slopes.map((slope, which) => {
+    const limits = sides.map((side) => {
       const chord = chords[side]?.[which] as number;
-      const room = (slack[which] as number) / gap;
-      const most = slope * chord >= 0 ? 3 * (Math.abs(chord) + room) : 3 * room;
-      if (Math.abs(slope) > most) factor = Math.min(factor, most / Math.abs(slope));
+      return 3 * ((slope * chord < 0 ? 0 : Math.abs(chord)) + (slack[which] as number) / (gaps[side] as number));
     });
-  }
-  return slopes.map((slope) => slope * factor);
+    return Math.sign(slope) * Math.min(Math.abs(slope), ...limits);
+  });
 }

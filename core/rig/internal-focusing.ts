@@ -32,27 +32,30 @@ export function internalState(lens: Lens, focusing: InternalFocusing, focusMagni
   };
 }
 
-/** Exit pupil f∞ P∞ before the sensor and as wide as ever, H' f∞ before it; H runs evenly to where the two numbers have it. */
+/**
+ * Exit pupil f∞ P∞ before the sensor and as wide as ever, H' f∞ before it; h/f runs evenly to where the two numbers have H. Evenly, for that is what
+ * 1/f and h/f do where one spacing changes.
+ */
 function stillState(lens: Lens, focusing: InternalFocusing, focusMagnification: number): FocusState {
   const closest = requirePositive('focus-magnification', focusing.closestMagnification);
   const { focalLength: infinity, principalSeparation, frontPrincipalDepth, pupilMagnification: far } = lens;
-  const farH = infinity + principalSeparation;
-  const nearH = requirePositive('focus-distance', focusing.closestFocusDistance) - infinity / closest;
-  const moved = ((nearH - farH) * focusMagnification) / closest;
   const pupilMagnification = far * (1 + focusMagnification) - focusMagnification;
   if (!(pupilMagnification > 0)) {
     const least = focusMagnification / (1 + focusMagnification);
-    throw new OutOfRange(
-      'pupil-magnification',
-      far,
-      `above ${least}, or iris and rear group cannot both have stood still`,
-    );
+    throw new OutOfRange('pupil-magnification', far, `above ${least}, or iris and rear group have not stood still`);
   }
+  const rim = infinity + principalSeparation + frontPrincipalDepth;
+  const workingDistance = requirePositive('focus-distance', focusing.closestFocusDistance) - rim;
+  // m w = f (1 + m) − h m, and f (1 + m) is f∞.
+  const closestDepth = infinity / closest - workingDistance;
+  const share = focusMagnification / closest;
+  const depthInInfinities = (1 - share) * frontPrincipalDepth + share * closestDepth * (1 + closest);
+  const depth = depthInInfinities / (1 + focusMagnification);
   return {
     focusMagnification,
     focalLength: infinity / (1 + focusMagnification),
-    principalSeparation: principalSeparation + moved,
-    frontPrincipalDepth: frontPrincipalDepth - moved,
+    principalSeparation: principalSeparation + frontPrincipalDepth - depth,
+    frontPrincipalDepth: depth,
     pupilMagnification,
     fNumberDrift: pupilMagnification / (far * (1 + focusMagnification)),
   };

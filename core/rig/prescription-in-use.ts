@@ -1,6 +1,6 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { glassPoints, glassPupils, type GlassPoints, type GlassPupils } from './paraxial-trace.ts';
-import { magnificationOnSensor, prescriptionSettings } from './prescription-settings.ts';
+import { prescriptionSettings } from './prescription-settings.ts';
 import { surfacesAt, type Prescription, type Surface } from './prescription.ts';
 
 /** A lens of known surfaces at one of its focus settings, traced. */
@@ -70,7 +70,7 @@ function focusedSurfaces(prescription: Prescription, focusMagnification: number)
  * much. Source: Dowell and Jarratt, A modified regula falsi method, BIT 11 (1971) (from memory).
  */
 function statedSetting(prescription: Prescription, focusMagnification: number): number {
-  const { traced, stated, shift } = prescriptionSettings(prescription);
+  const { traced, stated, magnificationAt } = prescriptionSettings(prescription);
   const place = traced.findIndex((here) => focusMagnification <= here);
   let high = stated[place] as number;
   let missHigh = (traced[place] as number) - focusMagnification;
@@ -82,7 +82,7 @@ function statedSetting(prescription: Prescription, focusMagnification: number): 
     const at = high - (missHigh * (high - low)) / (missHigh - missLow);
     // As close as numbers lie.
     if (!(at > low && at < high)) return high;
-    const miss = magnificationOnSensor(surfacesAt(prescription, at), shift) - focusMagnification;
+    const miss = magnificationAt(at) - focusMagnification;
     if (Math.abs(miss) <= 1e-13) return at;
     if (miss > 0) {
       [high, missHigh] = [at, miss];

@@ -1,7 +1,7 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { FaultyPrescription, requirePrescription } from './faulty-prescription.ts';
-import { glassMatrix } from './glass-matrix.ts';
 import { glassPoints } from './paraxial-trace.ts';
+import { prescriptionSpacings } from './prescription-spacings.ts';
 import { surfacesAt, type Prescription, type Surface } from './prescription.ts';
 
 /** The known settings of a lens of known surfaces, traced. */
@@ -14,6 +14,8 @@ export interface PrescriptionSettings {
   readonly stated: readonly number[];
   /** *m₀* as traced, setting by setting; 0 in the first. */
   readonly traced: readonly number[];
+  /** *m₀* as traced at any stated one, between the settings too. */
+  readonly magnificationAt: (stated: number) => number;
 }
 
 /**
@@ -47,34 +49,49 @@ export function prescriptionSettings(prescription: Prescription): PrescriptionSe
   const infinity = listed[0] as readonly Surface[];
   const { focalLength, backFocus } = glassPoints(infinity);
   const shift = backFocus - (infinity.at(-1) as Surface).thickness;
-  const last = infinity.length - 1;
   const traced: number[] = [];
-  listed.forEach((surfaces, place) => {
-    const at = stated[place] as number;
-    const magnification = magnificationOnSensor(surfaces, place === 0 ? 0 : shift);
+  const magnificationAt = tracing(prescription, shift);
+  stated.forEach((at, place) => {
+    const magnification = place === 0 ? tracing(prescription, 0)(0) : magnificationAt(at);
     if (!(
       Math.abs(magnification - at) <= bestFocus &&
       (place === 0 || magnification > (traced[place - 1] as number))
     )) {
       throw new FaultyPrescription(
-        last,
+        infinity.length - 1,
         `where the setting for ${at} has the sensor the focus magnification is ${magnification}; accepted: within ${bestFocus} of what is stated, and more than in the setting before`,
       );
     }
     // Infinity is where parallel light meets.
     traced.push(place === 0 ? 0 : magnification);
   });
-  const settings = { focalLength, shift, stated, traced };
+  const settings = { focalLength, shift, stated, traced, magnificationAt };
   known.set(prescription, settings);
   return settings;
 }
 
 /**
- * *m₀* of a lens whose sensor stands *shift* behind where its last thickness leads.
+ * *m₀* by the stated setting: one ray that comes in parallel to the axis at height −1 meets the sensor at that height.
  *
- * m₀ = −(A + C d), d from the last vertex to the sensor: the height at which a ray meets it that came in parallel to the axis at height −1
+ * m₀ = −(A + C d), d from the last vertex to the sensor. Written out, for a setting is found by trying.
  */
-export function magnificationOnSensor(surfaces: readonly Surface[], shift: number): number {
-  const { A, C } = glassMatrix(surfaces, 0, surfaces.length, 1);
-  return -(A + C * ((surfaces.at(-1) as Surface).thickness + shift));
+function tracing(prescription: Prescription, shift: number): (stated: number) => number {
+  const { surfaces } = prescription;
+  const { moving, at } = prescriptionSpacings(prescription);
+  const powers = surfaces.map(({ radius, index }, place) => (index - (surfaces[place - 1]?.index ?? 1)) / radius);
+  const gaps = surfaces.map(({ thickness, index }) => thickness / index);
+  return (stated) => {
+    const thickness = moving.length > 0 ? at(stated) : [];
+    for (let place = 0; place < moving.length; place++) {
+      const index = moving[place] as number;
+      gaps[index] = (thickness[place] as number) / (surfaces[index] as Surface).index;
+    }
+    let height = -1;
+    let slope = 0;
+    for (let index = 0; index < powers.length; index++) {
+      slope -= height * (powers[index] as number);
+      height += slope * (gaps[index] as number);
+    }
+    return height + slope * shift;
+  };
 }

@@ -7,57 +7,61 @@ const known = new WeakMap<readonly FocusState[], (focusMagnification: number) =>
 /**
  * A lens between settings at which it is known.
  *
- * H' stands f (1 + m₀) before the sensor, the exit pupil f (m₀ + P), P f/drift wide at marked f/1; these, H and the rim run from setting to setting,
- * and f, HH', h, P and the drift follow from them
+ * From setting to setting run 1/f, h/f, N_w/N = drift (1 + m₀/P), the inverse width drift/(P f) of the exit pupil at marked f/1, and where the front
+ * rim stands, f (1 + m₀) + HH' + h before the sensor; f, HH', h, P and the drift follow from them
  *
  * @param states the first at infinity, *m₀* growing; kept in mind by identity, so they must not be changed in place
  * @param focusMagnification *m₀*, from 0 to that of the last
  * @returns the state there; a known one as it is
- * @throws OutOfRange where no lens lies between: for a focal length or a pupil magnification not above 0
+ * @throws OutOfRange where no lens lies between: for a pupil magnification not above 0
  *
- * Assumes nothing else than that those five run smoothly, see {@link betweenSettings}: what stands still stays still, and what moves with the
- * lens as a whole does so. Source: derived in [README](README.md#between-settings).
+ * Assumes that those five, which are elements of ray-transfer matrices and grow evenly with every spacing, run smoothly with *m₀*; see
+ * {@link betweenSettings}. Exact for a lens that is focused as a whole, for one in which a single spacing changes, and for what stands still.
+ * Source: derived in [README](README.md#between-settings).
  */
 export function stateBetween(states: readonly FocusState[], focusMagnification: number): FocusState {
   const same = states.find((state) => state.focusMagnification === focusMagnification);
   if (same) return same;
-  let places = known.get(states);
-  if (!places) {
-    places = betweenSettings(
+  let elements = known.get(states);
+  if (!elements) {
+    elements = betweenSettings(
       states.map((state) => state.focusMagnification),
-      states.map(placesOf),
+      states.map(elementsOf),
     );
-    known.set(states, places);
+    known.set(states, elements);
   }
-  return stateOf(focusMagnification, places(focusMagnification));
+  return stateOf(focusMagnification, elements(focusMagnification) as Elements);
 }
 
-/** From the sensor: H', H, front rim, exit pupil, mm; last the width of that pupil at marked f/1. */
-function placesOf(state: FocusState): readonly number[] {
-  const { focusMagnification, focalLength, pupilMagnification } = state;
-  const rear = focalLength * (1 + focusMagnification);
-  const front = rear + state.principalSeparation;
-  const pupil = focalLength * (focusMagnification + pupilMagnification);
+/** 1/f, h/f, N_w/N, 1/(width of the exit pupil at marked f/1), rim before the sensor. */
+type Elements = readonly [power: number, depth: number, slenderness: number, perWidth: number, rim: number];
+
+function elementsOf(state: FocusState): Elements {
+  const { focusMagnification, focalLength, principalSeparation, frontPrincipalDepth, pupilMagnification } = state;
   return [
-    rear,
-    front,
-    front + state.frontPrincipalDepth,
-    pupil,
-    (pupilMagnification * focalLength) / state.fNumberDrift,
+    1 / focalLength,
+    frontPrincipalDepth / focalLength,
+    state.fNumberDrift * (1 + focusMagnification / pupilMagnification),
+    state.fNumberDrift / (pupilMagnification * focalLength),
+    focalLength * (1 + focusMagnification) + principalSeparation + frontPrincipalDepth,
   ];
 }
 
-/** The lens whose points stand there. */
-function stateOf(focusMagnification: number, places: readonly number[]): FocusState {
-  const [rear, front, rim, pupil, width] = places as [number, number, number, number, number];
-  const focalLength = requirePositive('focal-length', rear / (1 + focusMagnification));
-  const pupilMagnification = requirePositive('pupil-magnification', pupil / focalLength - focusMagnification);
+function stateOf(focusMagnification: number, elements: Elements): FocusState {
+  const [power, depth, slenderness, perWidth, rim] = elements;
+  const focalLength = 1 / power;
+  const frontPrincipalDepth = depth * focalLength;
+  // The exit pupil stands f (m₀ + P) before the sensor, its width times N_w.
+  const pupilMagnification = requirePositive(
+    'pupil-magnification',
+    slenderness / (perWidth * focalLength) - focusMagnification,
+  );
   return {
     focusMagnification,
     focalLength,
-    principalSeparation: front - rear,
-    frontPrincipalDepth: rim - front,
+    principalSeparation: rim - frontPrincipalDepth - focalLength * (1 + focusMagnification),
+    frontPrincipalDepth,
     pupilMagnification,
-    fNumberDrift: requirePositive('f-number', (pupilMagnification * focalLength) / width),
+    fNumberDrift: pupilMagnification * focalLength * perWidth,
   };
 }
