@@ -1,6 +1,3 @@
-/** How far a value may run past its neighbours, in shares of the largest: what the last printed digit makes of one that stands still. */
-const printed = 1e-4;
-
 /**
  * Values known at several settings, and what they are in between: smooth, and none passes what is known on either side of it.
  *
@@ -23,10 +20,7 @@ export function betweenSettings(
   const chords = gaps.map((gap, index) =>
     (values[index] as readonly number[]).map((value, which) => ((values[index + 1]?.[which] ?? NaN) - value) / gap),
   );
-  const slack = (values[0] ?? []).map(
-    (_, which) => printed * Math.max(...values.map((row) => Math.abs(row[which] as number))),
-  );
-  const slopes = at.map((_, index) => limited(slopesAt(index, gaps, chords), index, gaps, chords, slack));
+  const slopes = at.map((_, index) => limited(slopesAt(index, gaps, chords), index, chords));
   return (place) => {
     if (at.length === 1) return values[0] as readonly number[];
     let index = 0;
@@ -67,18 +61,12 @@ function slopesAt(index: number, gaps: readonly number[], chords: Rows): readonl
 }
 
 /** A cubic stays between its ends while both its slopes go the chord’s way and are at most three times as steep; what turns round is level. */
-function limited(
-  slopes: readonly number[],
-  index: number,
-  gaps: readonly number[],
-  chords: Rows,
-  slack: readonly number[],
-): readonly number[] {
-  const sides = [index - 1, index].filter((side) => chords[side] !== undefined);
+function limited(slopes: readonly number[], index: number, chords: Rows): readonly number[] {
+  const sides = [chords[index - 1], chords[index]].filter((side) => side !== undefined);
   return slopes.map((slope, which) => {
     const limits = sides.map((side) => {
-      const chord = chords[side]?.[which] as number;
-      return 3 * ((slope * chord < 0 ? 0 : Math.abs(chord)) + (slack[which] as number) / (gaps[side] as number));
+      const chord = side[which] as number;
+      return slope * chord > 0 ? 3 * Math.abs(chord) : 0;
     });
     return Math.sign(slope) * Math.min(Math.abs(slope), ...limits);
   });

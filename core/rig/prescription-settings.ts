@@ -24,6 +24,9 @@ export interface PrescriptionSettings {
  */
 const bestFocus = 0.03;
 
+/** A magnification this small is none. */
+const rounding = 1e-9;
+
 const known = new WeakMap<Prescription, PrescriptionSettings>();
 
 /**
@@ -55,7 +58,7 @@ export function prescriptionSettings(prescription: Prescription): PrescriptionSe
     const magnification = place === 0 ? tracing(prescription, 0)(0) : magnificationAt(at);
     if (!(
       Math.abs(magnification - at) <= bestFocus &&
-      (place === 0 || magnification > (traced[place - 1] as number))
+      (place === 0 || magnification > (traced[place - 1] as number) + rounding)
     )) {
       throw new FaultyPrescription(
         infinity.length - 1,

@@ -1,7 +1,8 @@
 import { assembleRig } from '#core/rig/assemble.ts';
 import { requirePrescription } from '#core/rig/faulty-prescription.ts';
 import { lensOfPrescription } from '#core/rig/lens-of-prescription.ts';
-import type { FocusState } from '#core/rig/lens.ts';
+import { stateAt } from '#core/rig/lens-in-use.ts';
+import { prescriptionSettings } from '#core/rig/prescription-settings.ts';
 import { glassPoints, glassPupils } from '#core/rig/paraxial-trace.ts';
 import { surfacesAt, type Prescription } from '#core/rig/prescription.ts';
 import { reversedPrescription } from '#core/rig/reversed-prescription.ts';
@@ -50,10 +51,9 @@ const registerDistance = 20;
 /** The lens on a camera at each of its settings, solved as a chain. */
 function settingsOf({ prescription }: Given, fNumber = 4) {
   const lens = lensOfPrescription(prescriptions[prescription], { registerDistance, apertureControl: 'camera' });
-  const states: readonly FocusState[] = lens.focusing.by === 'states' ? lens.focusing.states : [];
-  return states.map(({ focusMagnification, focalLength }) => ({
+  return prescriptionSettings(prescriptions[prescription]).traced.map((focusMagnification) => ({
     focusMagnification,
-    focalLength,
+    focalLength: stateAt(lens, focusMagnification).focalLength,
     solved: solveRig(
       assembleRig([
         { part: 'camera', registerDistance, sensorWidth: 36, sensorHeight: 24 },
