@@ -338,6 +338,11 @@ export { gainOfPart, type PartGain } from './rig/kit/gain-of-part.ts';
 export { FaultyKit, type KitRow, type KitSubject } from './rig/kit/kit.ts';
 export { searchKit, type KitSearch } from './rig/kit/search-kit.ts';
 export { verdictWords, type Verdict as KitVerdict } from './rig/kit/verdict.ts';
+export {
+  internalFocusBrackets,
+  type Bracket as FocusBracket,
+  type InternalFocusBrackets,
+} from './rig/internal-focus-brackets.ts';
 export { closestMagnification, lensInUse, stateAt } from './rig/lens-in-use.ts';
 export { type Focusing, type FocusState, type Lens, type LensInUse } from './rig/lens.ts';
 export {
@@ -384,6 +389,7 @@ export { FaultyPrescription, requirePrescription } from './rig/faulty-prescripti
 export { lensOfPrescription } from './rig/lens-of-prescription.ts';
 export { imageThrough, type GlassImage } from './rig/image-through.ts';
 export { glassPoints, glassPupils, type GlassPoints, type GlassPupils } from './rig/paraxial-trace.ts';
+export { prescriptionInUse, type PrescriptionInUse } from './rig/prescription-in-use.ts';
 export { surfacesAt, type FocusSetting, type Prescription, type Surface } from './rig/prescription.ts';
 export { rayFan, shareThrough } from './rig/ray-fan.ts';
 export { reversedPrescription } from './rig/reversed-prescription.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
+import { prescriptions } from '#tests/support/prescriptions.ts';
 import { lens50 } from '#tests/support/rig-parts.ts';
 import { closestMagnification, lensInUse, stateAt } from './lens-in-use.ts';
 import type { FocusState, InternalFocusing, Lens } from './lens.ts';
@@ -64,6 +65,46 @@ describe('a lens known by closest distance and magnification', () => {
   });
 });
 
+describe('a lens whose iris and rear group stand still', () => {
+  const lens = keeping('iris-and-rear-group');
+
+  it('has its exit pupil where it was and as wide, so that N_w stays, and is solved to its two numbers', () => {
+    for (const at of [0, 0.2, 0.6, 1]) {
+      const { focalLength, pupilMagnification: pupils, entrancePupil } = lensInUse(lens, at, 4);
+      expect(focalLength * (at + pupils)).toEqual(closeTo(90 * 0.8, rounding));
+      expect(pupils * entrancePupil).toEqual(closeTo((0.8 * 90) / 4, rounding));
+    }
+    const { focalLength, principalSeparation } = lensInUse(lens, 1, 4);
+    expect(focalLength * 4 + principalSeparation).toEqual(closeTo(290, rounding));
+  });
+
+  it('keeps its barrel and H′ where they were', () => {
+    for (const at of [0.3, 1]) {
+      const { frontPrincipalDepth, principalSeparation, flangeDepth } = lensInUse(lens, at, 4);
+      expect(flangeDepth).toEqual(closeTo(90 - 44, rounding));
+      expect(frontPrincipalDepth + principalSeparation).toEqual(closeTo(60, rounding));
+    }
+  });
+
+  it('is refused by name where its exit pupil is too small to have stood still', () => {
+    const small: Lens = { ...lens, pupilMagnification: 0.45 };
+    expect(lensInUse(small, 0.5, 4).pupilMagnification).toEqual(closeTo(0.175, rounding));
+    expect(() => lensInUse(small, 1, 4)).toThrow(/pupil-magnification is 0.45; accepted: above 0.5, or iris/);
+    const nowhere: Lens = { ...lens, focusing: { ...focusing, closestMagnification: 0, keeps: 'iris-and-rear-group' } };
+    expect(() => lensInUse(nowhere, 0, 4)).toThrow(/focus-magnification is 0/);
+  });
+});
+
+describe('a lens focused by its prescription', () => {
+  const lens: Lens = { ...macro, focusing: { by: 'prescription' } };
+
+  it('is refused where it has none, and where that is another lens', () => {
+    expect(() => stateAt(lens, 0)).toThrow(/needs to have it/);
+    const other = { ...lens, prescription: prescriptions['macro-60-us-5751485'] };
+    expect(() => stateAt(other, 0)).toThrow(/focal-length is 59.99\d+; accepted: 90 in the first/);
+  });
+});
+
 describe('a lens known at several settings', () => {
   const states: readonly FocusState[] = [0, 0.5, 1].map((at) => ({
     focusMagnification: at,
@@ -91,11 +132,16 @@ describe('a lens known at several settings', () => {
     }
   });
 
-  it('follows in between any law as smooth as the number of settings allows', () => {
+  it('is in between what the elements of its ray-transfer matrix are there: power even, h/f and N_w smooth', () => {
     const between = stateAt(lens, 0.3);
     expect(between.focalLength).toEqual(closeTo(1 / (1 / 60 + 0.3 * 0.0036), rounding));
-    expect(between.principalSeparation).toEqual(closeTo(6 + 3 + 0.36, rounding));
-    expect(between.fNumberDrift).toEqual(closeTo(1 - 0.009, rounding));
+    const slenderness = (at: FocusState) => at.fNumberDrift * (1 + at.focusMagnification / at.pupilMagnification);
+    // The parabola through the three at 0.3: 0.28, 0.84 and −0.12 of them.
+    const parabola = (valueOf: (state: FocusState) => number) =>
+      0.28 * valueOf(states[0]!) + 0.84 * valueOf(states[1]!) - 0.12 * valueOf(states[2]!);
+    expect(slenderness(between)).toEqual(closeTo(parabola(slenderness), rounding));
+    const depth = ({ frontPrincipalDepth: h, focalLength: f }: FocusState) => h / f;
+    expect(depth(between)).toEqual(closeTo(parabola(depth), rounding));
   });
 
   it('is refused by name where its settings do not run from infinity nearer and nearer, or are none', () => {

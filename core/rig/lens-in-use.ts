@@ -1,17 +1,22 @@
-import { closeFocusFocalLength } from '#core/gaussian/close-focus-focal-length.formula.ts';
 import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
-import type { FocusingByStates, FocusState, InternalFocusing, Lens, LensInUse } from './lens.ts';
+import { internalState } from './internal-focusing.ts';
+import type { FocusState, Lens, LensInUse } from './lens.ts';
+import { closestOfPrescription, prescriptionInUse, type PrescriptionInUse } from './prescription-in-use.ts';
+import type { Prescription } from './prescription.ts';
 import { requireLens } from './require-lens.ts';
+import { stateBetween } from './states-between.ts';
 
 /** The largest *m₀* that a lens reaches by its own focusing. */
-export function closestMagnification({ focusing }: Lens): number {
-  return focusing.by === 'states' ? (focusing.states.at(-1)?.focusMagnification ?? 0) : focusing.closestMagnification;
+export function closestMagnification({ focusing, prescription }: Lens): number {
+  if (focusing.by === 'states') return focusing.states.at(-1)?.focusMagnification ?? 0;
+  if (focusing.by === 'prescription') return prescription ? closestOfPrescription(prescription) : 0;
+  return focusing.closestMagnification;
 }
 
 /**
  * A lens at one of its settings: cardinal points, pupil and flange.
  *
- * unit focusing: f stays, H' stands f (1 + m₀) − R in front of the flange; internal focusing: 1/f moves evenly with m₀
+ * unit focusing: f stays, H' stands f (1 + m₀) − R in front of the flange; a lens with a prescription is traced
  *
  * @param lens as a kit holds it
  * @param focusMagnification *m₀*, the magnification it is set to by itself; 0 is infinity
@@ -37,7 +42,7 @@ export function lensInUse(lens: Lens, focusMagnification: number, fNumber: numbe
 }
 
 /**
- * The lens at the setting *m₀*: its data at infinity for unit focusing, worked out from what is known for internal focusing.
+ * The lens at the setting *m₀*: its data at infinity for unit focusing, traced where its surfaces are known, else worked out from what is known.
  *
  * @throws OutOfRange as {@link lensInUse} does
  */
@@ -53,7 +58,8 @@ export function stateAt(lens: Lens, focusMagnification: number): FocusState {
     );
   }
   if (focusing.by === 'internal') return internalState(lens, focusing, focusMagnification);
-  if (focusing.by === 'states') return stateBetween(focusing, focusMagnification);
+  if (focusing.by === 'states') return stateBetween(focusing.states, focusMagnification);
+  if (focusing.by === 'prescription') return tracedState(lens.prescription as Prescription, focusMagnification);
   return {
     focusMagnification,
     focalLength: lens.focalLength,
@@ -64,40 +70,16 @@ export function stateAt(lens: Lens, focusMagnification: number): FocusState {
   };
 }
 
-/** The barrel keeps its length, from rim to sensor h + HH' + f at infinity: what f (1 + m₀) takes of it is missing in h. */
-function internalState(lens: Lens, focusing: InternalFocusing, focusMagnification: number): FocusState {
-  const { principalSeparation, pupilMagnification } = lens;
-  const { closestMagnification: magnification, closestFocusDistance: focusDistance, keeps } = focusing;
-  const close = closeFocusFocalLength({ focusDistance, magnification, principalSeparation });
-  const share = focusMagnification / magnification;
-  const focalLength = 1 / ((1 - share) / lens.focalLength + share / close);
+/** By trace; the iris keeps its diameter, and what that makes of f/D is counted from infinity. */
+function tracedState(prescription: Prescription, focusMagnification: number): FocusState {
+  const fOverStop = ({ points, pupils }: PrescriptionInUse) => points.focalLength / pupils.entranceOverStop;
+  const inUse = prescriptionInUse(prescription, focusMagnification);
   return {
     focusMagnification,
-    focalLength,
-    principalSeparation,
-    frontPrincipalDepth: lens.frontPrincipalDepth + lens.focalLength - focalLength * (1 + focusMagnification),
-    pupilMagnification,
-    fNumberDrift: keeps === 'f-number' ? 1 : focalLength / lens.focalLength,
-  };
-}
-
-/** Between known states, the one polynomial in *m₀* through all of them: power for *f*, everything else as it is. */
-function stateBetween({ states }: FocusingByStates, focusMagnification: number): FocusState {
-  const weights = states.map(({ focusMagnification: here }) =>
-    states.reduce(
-      (weight, { focusMagnification: there }) =>
-        there === here ? weight : (weight * (focusMagnification - there)) / (here - there),
-      1,
-    ),
-  );
-  const at = (valueOf: (state: FocusState) => number) =>
-    states.reduce((sum, state, index) => sum + valueOf(state) * (weights[index] as number), 0);
-  return {
-    focusMagnification,
-    focalLength: 1 / at((state) => 1 / state.focalLength),
-    principalSeparation: at((state) => state.principalSeparation),
-    frontPrincipalDepth: at((state) => state.frontPrincipalDepth),
-    pupilMagnification: at((state) => state.pupilMagnification),
-    fNumberDrift: at((state) => state.fNumberDrift),
+    focalLength: inUse.points.focalLength,
+    principalSeparation: inUse.points.principalSeparation,
+    frontPrincipalDepth: inUse.points.frontPrincipal,
+    pupilMagnification: inUse.pupils.pupilMagnification,
+    fNumberDrift: fOverStop(inUse) / fOverStop(prescriptionInUse(prescription, 0)),
   };
 }

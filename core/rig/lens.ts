@@ -1,4 +1,5 @@
 import type { Named } from '#core/quantity/formula.ts';
+import type { Prescription } from './prescription.ts';
 
 /**
  * A camera lens by its cardinal points, as a kit holds it: what does not depend on how it is set or mounted.
@@ -14,10 +15,12 @@ export interface Lens extends Readonly<
   readonly apertureControl: 'lens' | 'camera';
   /** What stands out behind the flange, mm; foremost when the lens is turned round. 0 where left out. */
   readonly rearProtrusion?: number;
+  /** Its glass, surface by surface, where that is known: to be drawn, and with settings in it to be traced at each of them. */
+  readonly prescription?: Prescription;
 }
 
 /** How a lens comes closer than infinity. */
-export type Focusing = UnitFocusing | InternalFocusing | FocusingByStates;
+export type Focusing = UnitFocusing | InternalFocusing | FocusingByStates | FocusingByPrescription;
 
 /** The whole lens moves away from the sensor; f, HH', P, h and D stay as they are. */
 export interface UnitFocusing {
@@ -29,21 +32,40 @@ export interface UnitFocusing {
 /**
  * Groups move inside, and of what happens on the way only two numbers are known: how close, and how large there.
  *
- * What they do not say is assumed: *HH'* and *P* stay, the barrel keeps its length, power grows evenly with *m₀*. Whether the
- * entrance pupil or its ratio to *f* stays has to be chosen: `keeps`.
+ * What they do not say is assumed, and what is assumed has to be chosen: `keeps`. How far the truth may lie from it says
+ * `internalFocusBrackets`. See [README](README.md#focusing).
  */
 export interface InternalFocusing {
   readonly by: 'internal';
   readonly closestMagnification: number;
   /** *L*, sensor to subject, mm, at that magnification. */
   readonly closestFocusDistance: number;
-  readonly keeps: 'entrance-pupil' | 'f-number';
+  readonly keeps: KeptInside;
 }
 
-/** Known at several settings, of which the first is infinity and magnifications grow: from a prescription, or measured. */
+/** What a lens with internal focusing keeps; the barrel keeps its length with each. */
+export type KeptInside =
+  /** *HH'*, *P* and *D* stay, power grows evenly with *m₀* */
+  | 'entrance-pupil'
+  /** *HH'*, *P* and *f/D* stay, power grows evenly with *m₀* */
+  | 'f-number'
+  /** the iris and all glass behind it stand still, so that the cone at the sensor stays; H' is taken to stay as well */
+  | 'iris-and-rear-group';
+
+/**
+ * Known at several settings, of which the first is infinity and magnifications grow: measured, or printed.
+ *
+ * In between, what is taken to run smoothly is where H, H', the rim and the exit pupil stand before the sensor and how wide that pupil
+ * is; all else follows from those. See [README](README.md#between-settings).
+ */
 export interface FocusingByStates {
   readonly by: 'states';
   readonly states: readonly FocusState[];
+}
+
+/** Traced at every setting, surface by surface: the lens has a `prescription` with settings. */
+export interface FocusingByPrescription {
+  readonly by: 'prescription';
 }
 
 /** The lens at one of its settings. */

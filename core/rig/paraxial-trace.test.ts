@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
+import { FaultyPrescription } from './faulty-prescription.ts';
 import { glassPoints, glassPupils } from './paraxial-trace.ts';
 import type { Surface } from './prescription.ts';
 
@@ -73,5 +74,18 @@ describe('glassPupils', () => {
     const unknown: readonly Surface[] = [{ radius: NaN, thickness: 1, index: 1.5 }];
     expect(() => glassPupils(unknown, 1)).toThrow(/stop is at surface 1, of 1/);
     expect(() => glassPoints(unknown)).toThrow(/focal-length is NaN/);
+  });
+
+  it.each([Infinity, -Infinity, NaN])('refuses a gap of %d mm between surfaces, by place and name', (thickness) => {
+    const apart: readonly Surface[] = [{ ...ball[0]!, thickness }, ball[1]!];
+    for (const trace of [() => glassPoints(apart), () => glassPupils(apart, 1)]) {
+      expect(trace).toThrow(FaultyPrescription);
+      expect(trace).toThrow(`surface 0: the thickness is ${thickness}`);
+    }
+  });
+
+  it('do not ask how far the sensor is', () => {
+    const anywhere: readonly Surface[] = [ball[0]!, { ...ball[1]!, thickness: Infinity }];
+    expect(glassPoints(anywhere)).toEqual(glassPoints(ball));
   });
 });

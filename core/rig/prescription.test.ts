@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { prescriptions } from '#tests/support/prescriptions.ts';
 import { sag, surfacesAt } from './prescription.ts';
@@ -42,5 +43,13 @@ describe('surfacesAt', () => {
 
   it('is the list itself for a lens that has no settings', () => {
     expect(surfacesAt(prescriptions['triplet-50'], 0)).toEqual(prescriptions['triplet-50'].surfaces);
+  });
+
+  it('refuses what is beyond its settings, below infinity and no number, by name', () => {
+    for (const at of [1.001, -0.001, NaN, Infinity]) {
+      expect(() => surfacesAt(macro, at), `${at}`).toThrow(OutOfRange);
+      expect(() => surfacesAt(macro, at), `${at}`).toThrow(`focus-magnification is ${at}; accepted: from 0 to 1,`);
+    }
+    expect(() => surfacesAt(prescriptions['triplet-50'], NaN)).toThrow(/focus-magnification is NaN/);
   });
 });

@@ -1,3 +1,6 @@
+import { OutOfRange } from '#core/quantity/errors.ts';
+import { prescriptionSpacings } from './prescription-spacings.ts';
+
 /**
  * A real lens, surface by surface, as patents and design programs list it; light runs from the first surface to the last.
  *
@@ -36,28 +39,29 @@ export function sag(radius: number, y: number): number {
 }
 
 /**
- * The surfaces of a lens at one of its settings, or between them.
+ * The surfaces of a lens as listed for one of its settings, or between them.
  *
- * Between known settings each moving thickness follows the one polynomial in *m₀* through all of them, as a cam does.
+ * Between known settings the moving thicknesses run smoothly and without overshooting, as {@link prescriptionSpacings} has them.
  *
  * @param prescription the lens
- * @param focusMagnification *m₀*, from 0 to the nearest setting
+ * @param focusMagnification *m₀* as stated, from 0 to the nearest setting. What it truly is there, to the last digit, says `prescriptionInUse`.
  * @returns its surfaces with the thicknesses of that setting; as listed where it has no settings
+ * @throws OutOfRange for a setting beyond the last one, below 0 or no number
+ *
+ * Source: derived in [README](README.md#between-settings).
  */
-export function surfacesAt({ surfaces, settings = [] }: Prescription, focusMagnification: number): readonly Surface[] {
-  const weights = settings.map(({ focusMagnification: here }) =>
-    settings.reduce(
-      (weight, { focusMagnification: there }) =>
-        there === here ? weight : (weight * (focusMagnification - there)) / (here - there),
-      1,
-    ),
-  );
-  return surfaces.map((surface, index) => {
-    if (!settings.some(({ thickness }) => index in thickness)) return surface;
-    const thickness = settings.reduce(
-      (sum, setting, place) => sum + (setting.thickness[index] ?? surface.thickness) * (weights[place] as number),
-      0,
-    );
-    return { ...surface, thickness };
+export function surfacesAt(prescription: Prescription, focusMagnification: number): readonly Surface[] {
+  const { surfaces, settings = [] } = prescription;
+  const most = settings.at(-1)?.focusMagnification ?? Infinity;
+  if (!(focusMagnification >= 0 && focusMagnification <= most && focusMagnification < Infinity)) {
+    throw new OutOfRange('focus-magnification', focusMagnification, `from 0 to ${most}, the nearest known setting`);
+  }
+  const { moving, at } = prescriptionSpacings(prescription);
+  if (moving.length === 0) return surfaces;
+  const thickness = at(focusMagnification);
+  const placed = [...surfaces];
+  moving.forEach((index, place) => {
+    placed[index] = { ...(surfaces[index] as Surface), thickness: thickness[place] as number };
   });
+  return placed;
 }

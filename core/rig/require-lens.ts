@@ -1,7 +1,9 @@
 import { OutOfRange, requireFinite, requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
+import { FaultyPrescription } from './faulty-prescription.ts';
 import type { FocusState, Lens } from './lens.ts';
+import { prescriptionInUse } from './prescription-in-use.ts';
 
-/** Throws OutOfRange for what no lens can have, by name: a rim behind its own flange is contradictory as well. */
+/** Throws OutOfRange or FaultyPrescription for what no lens can have, by name: a rim behind its own flange is contradictory as well. */
 export function requireLens(lens: Lens): void {
   requirePositive('focal-length', lens.focalLength);
   requireFinite('principal-separation', lens.principalSeparation);
@@ -9,6 +11,7 @@ export function requireLens(lens: Lens): void {
   requirePositive('pupil-magnification', lens.pupilMagnification);
   requirePositive('register-distance', lens.registerDistance);
   if (lens.focusing.by === 'states') requireStates(lens, lens.focusing.states);
+  else if (lens.focusing.by === 'prescription') requireTraced(lens);
   else requireNotNegative('focus-magnification', lens.focusing.closestMagnification);
   const least = lens.registerDistance - lens.focalLength - lens.principalSeparation;
   if (lens.frontPrincipalDepth < least) {
@@ -48,19 +51,35 @@ function requireStates(lens: Lens, states: readonly FocusState[]): void {
     requirePositive('pupil-magnification', state.pupilMagnification);
     requirePositive('f-number', state.fNumberDrift);
   }
-  for (const [name, quantity] of Object.entries(repeated)) {
-    const own = lens[name as keyof typeof repeated];
-    const stated = first[name as keyof typeof repeated];
-    if (!isSame(stated, own)) {
-      throw new OutOfRange(quantity, stated, `${own} in the first state, which is infinity, as the lens has it there`);
-    }
-  }
+  requireRepeated(lens, first);
   if (!isSame(first.fNumberDrift, 1)) {
     throw new OutOfRange(
       'f-number',
       first.fNumberDrift,
       'a drift of 1 in the first state, whose f-number is the marked one',
     );
+  }
+}
+
+function requireTraced(lens: Lens): void {
+  const { prescription } = lens;
+  if (!prescription) throw new FaultyPrescription(null, 'a lens that is focused by its prescription needs to have it');
+  const { points, pupils } = prescriptionInUse(prescription, 0);
+  requireRepeated(lens, {
+    focalLength: points.focalLength,
+    principalSeparation: points.principalSeparation,
+    frontPrincipalDepth: points.frontPrincipal,
+    pupilMagnification: pupils.pupilMagnification,
+  });
+}
+
+function requireRepeated(lens: Lens, first: Pick<FocusState, keyof typeof repeated>): void {
+  for (const [name, quantity] of Object.entries(repeated)) {
+    const own = lens[name as keyof typeof repeated];
+    const stated = first[name as keyof typeof repeated];
+    if (!isSame(stated, own)) {
+      throw new OutOfRange(quantity, stated, `${own} in the first state, which is infinity, as the lens has it there`);
+    }
   }
 }
 

@@ -39,7 +39,7 @@ const lens: fc.Arbitrary<Lens> = fc
         by: fc.constant('internal' as const),
         closestMagnification: number,
         closestFocusDistance: number,
-        keeps: fc.constantFrom('entrance-pupil' as const, 'f-number' as const),
+        keeps: fc.constantFrom('entrance-pupil' as const, 'f-number' as const, 'iris-and-rear-group' as const),
       }),
     ),
     apertureControl: fc.constantFrom('lens' as const, 'camera' as const),

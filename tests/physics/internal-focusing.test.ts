@@ -2,17 +2,19 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { closeFocusFocalLength } from '#core/gaussian/close-focus-focal-length.formula.ts';
 import { assembleRig } from '#core/rig/assemble.ts';
+import { internalFocusBrackets, type Bracket as FocusBracket } from '#core/rig/internal-focus-brackets.ts';
 import { focusMagnificationFor, focusRange } from '#core/rig/focusing.ts';
 import { lensOfPrescription } from '#core/rig/lens-of-prescription.ts';
-import { lensInUse } from '#core/rig/lens-in-use.ts';
-import type { InternalFocusing, Lens } from '#core/rig/lens.ts';
+import { closestMagnification, lensInUse, stateAt } from '#core/rig/lens-in-use.ts';
+import type { FocusState, InternalFocusing, Lens } from '#core/rig/lens.ts';
 import type { Part } from '#core/rig/part.ts';
+import { prescriptionSettings } from '#core/rig/prescription-settings.ts';
 import { reversedPrescription } from '#core/rig/reversed-prescription.ts';
 import { glassPoints } from '#core/rig/paraxial-trace.ts';
 import { solveRig } from '#core/rig/solve.ts';
 import type { SharpRig } from '#core/rig/solved-rig.ts';
 import { closeTo } from '#tests/support/close-to.ts';
-import { prescriptionNames, prescriptions } from '#tests/support/prescriptions.ts';
+import { focusedPrescriptions, prescriptionNames, prescriptions } from '#tests/support/prescriptions.ts';
 import { camera, on, ring } from '#tests/support/rig-parts.ts';
 import { valueIn } from '#tests/support/sample.ts';
 
@@ -93,7 +95,141 @@ describe('the macro lens of a patent', () => {
   });
 });
 
-describe.each(prescriptionNames.filter((name) => name !== 'macro-60-us-5751485'))('%s turned round', (name) => {
+describe('the 200 mm macro lens of a patent, whose iris and rear group stand still', () => {
+  const prescription = prescriptions['macro-200-us-5751485'];
+  const lens = lensOfPrescription(prescription, { registerDistance: 46.5, apertureControl: 'camera' });
+  const onCamera = (at: number, of = lens) => [
+    { ...camera, registerDistance: 46.5 } as Part,
+    on(of, { at, fNumber: 4.07 }),
+  ];
+
+  it('has the cone at the sensor that it has at infinity, at every setting', () => {
+    fc.assert(
+      fc.property(valueIn([0.001, 0.999]), (at) => {
+        expect(sharp(onCamera(at)).effectiveFNumber).toEqual(closeTo(4.07, { relative: 1e-10, because: 'rounding' }));
+      }),
+      { seed: 62, numRuns: 100 },
+    );
+  });
+
+  it('has its rim where its front group is, out by 7.6 mm half way and back again', () => {
+    const rim = (at: number) => {
+      const { focusDistance, workingDistance } = sharp(onCamera(at));
+      return focusDistance - workingDistance;
+    };
+    const printed = { absolute: 1e-6, because: 'spacings of five decimals, at the settings themselves' };
+    const [, half, closest] = prescriptionSettings(prescription).traced as [number, number, number];
+    expect(rim(half) - rim(closest)).toEqual(closeTo(14.2099 - 6.6433, printed));
+  });
+
+  it('is told by its two numbers, its iris and rear group being still, to the same N_w', () => {
+    const close = closestMagnification(lens);
+    const { focusDistance } = sharp(onCamera(close));
+    const focusing = { by: 'internal', closestMagnification: close, closestFocusDistance: focusDistance } as const;
+    for (const share of [0.1, 0.5, 1]) {
+      const solved = sharp(
+        onCamera(share * close, { ...lens, focusing: { ...focusing, keeps: 'iris-and-rear-group' } }),
+      );
+      expect(solved.effectiveFNumber).toEqual(closeTo(4.07, exact));
+      // What else is known of it then: H' is taken to have stayed, and does within a seventh of f.
+      const traced = stateAt(lens, share * close).focalLength;
+      expect(
+        stateAt({ ...lens, focusing: { ...focusing, keeps: 'iris-and-rear-group' } }, share * close).focalLength,
+      ).toEqual(closeTo(traced, { relative: 1 / 7, because: 'f∞/(1 + m₀) is an assumption' }));
+    }
+  });
+});
+
+describe.each(focusedPrescriptions)('%s, known by less than its prescription', (name) => {
+  const lens = lensOfPrescription(prescriptions[name], { registerDistance: 20, apertureControl: 'camera' });
+  const { traced } = prescriptionSettings(prescriptions[name]);
+  const close = closestMagnification(lens);
+  const on20 = (of: Lens, at: number) =>
+    sharp([{ ...camera, registerDistance: 20 } as Part, on(of, { at, fNumber: 4 })]);
+  const byTwo: Lens = {
+    ...lens,
+    focusing: {
+      by: 'internal',
+      closestMagnification: close,
+      closestFocusDistance: on20(lens, close).focusDistance,
+      keeps: 'f-number',
+    },
+  };
+  const byStates: Lens = { ...lens, focusing: { by: 'states', states: traced.map((at) => stateAt(lens, at)) } };
+
+  it.each([...traced.slice(1), 0.01 * close, 0.1 * close, 0.3 * close, 0.8 * close, 0.99 * close])(
+    'lies within the brackets that its two numbers leave, at m₀ = %d',
+    (at) => {
+      const truth = on20(lens, at);
+      const { focalLength, inverseEntrancePupilDistance, ...brackets } = internalFocusBrackets(byTwo, at, 4);
+      const held = (value: number, { least, most }: FocusBracket) => {
+        const rounding = 1e-9 * Math.abs(value);
+        expect(value).toBeGreaterThanOrEqual(least - rounding);
+        expect(value).toBeLessThanOrEqual(most + rounding);
+      };
+      held(stateAt(lens, at).focalLength, focalLength);
+      held(1 / (truth.pupil?.entrancePupilDistance ?? Infinity), inverseEntrancePupilDistance);
+      for (const known of ['effectiveFNumber', 'focusDistance', 'workingDistance'] as const) {
+        held(truth[known], brackets[known]);
+      }
+    },
+  );
+
+  it('is at its known settings what it is by trace', () => {
+    for (const at of traced) expect(stateAt(byStates, at)).toEqual(stateAt(lens, at));
+  });
+
+  it('is between its known settings near what it is by trace: 0.01 stops, 0.15 mm of rim, 1 % of f and w', () => {
+    for (let share = 0.02; share < 1; share += 0.02) {
+      const at = share * close;
+      const [guess, truth] = [on20(byStates, at), on20(lens, at)];
+      const stops = 2 * Math.log2(guess.effectiveFNumber / truth.effectiveFNumber);
+      expect(stops).toEqual(closeTo(0, { absolute: 0.01, because: 'measured: 0.0094 in the 100 mm lens' }));
+      const rim = ({ focusDistance, workingDistance }: SharpRig) => focusDistance - workingDistance;
+      expect(rim(guess)).toEqual(closeTo(rim(truth), { absolute: 0.15, because: 'measured: 0.14 in the 100 mm lens' }));
+      const percent = { relative: 0.01, because: 'measured: 0.8 % in the 200 mm lens, whose front group turns' };
+      expect(guess.workingDistance).toEqual(closeTo(truth.workingDistance, percent));
+      expect(stateAt(byStates, at).focalLength).toEqual(closeTo(stateAt(lens, at).focalLength, percent));
+    }
+  });
+
+  it('contradicts itself nowhere: subject, pupils and cone between known settings are those of one lens', () => {
+    for (const share of [0.03, 0.25, 0.6, 0.97]) {
+      const at = share * close;
+      const {
+        focalLength: f,
+        pupilMagnification: P,
+        principalSeparation,
+        frontPrincipalDepth: h,
+      } = stateAt(byStates, at);
+      const solved = on20(byStates, at);
+      expect(solved.magnification).toEqual(closeTo(at, exact));
+      expect(solved.focusDistance).toEqual(closeTo(f * (2 + at + 1 / at) + principalSeparation, exact));
+      expect(solved.workingDistance).toEqual(closeTo(f * (1 + 1 / at) - h, exact));
+      expect(solved.pupil?.entrancePupilDistance).toEqual(closeTo(f * (1 / at + 1 / P), exact));
+      // Its aperture on the subject's side is that at the sensor, m times as slender.
+      const { entrancePupil = NaN, entrancePupilDistance = NaN } = solved.pupil ?? {};
+      expect(entrancePupil / entrancePupilDistance).toEqual(closeTo(at / solved.effectiveFNumber, exact));
+    }
+  });
+});
+
+it('a lens of which a single spacing changes is known everywhere by its two ends', () => {
+  const lens = lensOfPrescription(prescriptions['macro-35-us-7715118'], {
+    registerDistance: 20,
+    apertureControl: 'camera',
+  });
+  const states = [0, closestMagnification(lens)].map((at) => stateAt(lens, at));
+  const byStates: Lens = { ...lens, focusing: { by: 'states', states } };
+  for (const at of [0.02, 0.3, 0.77]) {
+    const truth = stateAt(lens, at);
+    for (const [known, value] of Object.entries(stateAt(byStates, at))) {
+      expect(value, known).toEqual(closeTo(truth[known as keyof FocusState], { relative: 1e-10, because: 'rounding' }));
+    }
+  }
+});
+
+describe.each(prescriptionNames.filter((name) => !focusedPrescriptions.includes(name)))('%s turned round', (name) => {
   it('is the same whether its surfaces are turned or the lens made of them', () => {
     const forwards = prescriptions[name];
     const points = glassPoints(forwards.surfaces);

@@ -1,15 +1,21 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { assembleRig } from '#core/rig/assemble.ts';
 import { cardinalPoints } from '#core/rig/cardinal-points.ts';
 import { exactRay, heightAt } from '#core/rig/exact-trace.ts';
+import { closestMagnification } from '#core/rig/lens-in-use.ts';
+import { lensOfPrescription } from '#core/rig/lens-of-prescription.ts';
 import { glassPoints, glassPupils } from '#core/rig/paraxial-trace.ts';
+import { prescriptionInUse } from '#core/rig/prescription-in-use.ts';
 import { surfacesAt, type Surface } from '#core/rig/prescription.ts';
 import type { Element, Rig } from '#core/rig/rig.ts';
 import { solveRig } from '#core/rig/solve.ts';
 import { closeTo } from '#tests/support/close-to.ts';
-import { prescriptionNames, prescriptions } from '#tests/support/prescriptions.ts';
+import { focusedPrescriptions, prescriptionNames, prescriptions } from '#tests/support/prescriptions.ts';
+import { valueIn } from '#tests/support/sample.ts';
 
-/** A rig whose parts are single surfaces: gaps reduced by the index they are filled with, every power (n' − n)/r. */
-function chainOfSurfaces(surfaces: readonly Surface[], stop: number, moreExtension: number): Rig {
+/** A rig whose parts are single surfaces: gaps reduced by the index they are filled with, every power (n' − n)/r. As long as they are. */
+function chainOfSurfaces(surfaces: readonly Surface[], stop: number, moreExtension: number, stopRadius = 5): Rig {
   const elements = surfaces.map((surface, index): Element => {
     const before = surfaces[index - 1]?.index ?? 1;
     const behind = surfaces[index + 1] ? surface.thickness / surface.index : surface.thickness + moreExtension;
@@ -24,13 +30,42 @@ function chainOfSurfaces(surfaces: readonly Surface[], stop: number, moreExtensi
       control: 'fixed',
     };
   });
-  // The stop stands just before its surface: a thing of its own without power, 5 mm in radius.
-  const plane: Element = { ...elements[stop]!, gap: 0, power: 0, exitRadius: 5, part: surfaces.length };
+  // The stop stands just before its surface: a thing of its own without power.
+  const plane: Element = { ...elements[stop]!, gap: 0, power: 0, exitRadius: stopRadius, part: surfaces.length };
   const towardsSubject = [...elements.slice(0, stop), plane, ...elements.slice(stop)].reverse();
-  const length = elements.reduce((sum, { gap }) => sum + gap, 0);
+  const length = surfaces.reduce((sum, { thickness }) => sum + thickness, moreExtension);
   const camera = { part: 'camera', registerDistance: 44, sensorWidth: 36, sensorHeight: 24 } as const;
   return { parts: [camera], camera, elements: towardsSubject, frontGap: 0, length };
 }
+
+describe.each(focusedPrescriptions)('%s on a camera, between its settings', (name) => {
+  const prescription = prescriptions[name];
+  const registerDistance = 20;
+  const lens = lensOfPrescription(prescription, { registerDistance, apertureControl: 'lens' });
+  const camera = { part: 'camera', registerDistance, sensorWidth: 36, sensorHeight: 24 } as const;
+  const stopDiameter = lens.focalLength / 8 / prescriptionInUse(prescription, 0).pupils.entranceOverStop;
+
+  it('is what a chain of its surfaces is there: magnification, distance, cone and pupils', () => {
+    fc.assert(
+      fc.property(valueIn([0.01, 1]), (share) => {
+        const at = share * closestMagnification(lens);
+        const { surfaces } = prescriptionInUse(prescription, at);
+        const byLens = solveRig(assembleRig([camera, { part: 'lens', lens, focusMagnification: at, fNumber: 8 }]));
+        const bySurfaces = solveRig(chainOfSurfaces(surfaces, prescription.stop, 0, stopDiameter / 2));
+        if (!('pupil' in byLens && 'pupil' in bySurfaces)) throw new Error(byLens.sharpPlane);
+        const rounding = { relative: 1e-9, because: 'a setting found to 1e-13, and long distances that cancel' };
+        expect(bySurfaces.magnification).toEqual(closeTo(at, rounding));
+        for (const known of ['magnification', 'workingDistance', 'focusDistance', 'effectiveFNumber'] as const) {
+          expect(byLens[known], known).toEqual(closeTo(bySurfaces[known], rounding));
+        }
+        const { entrancePupil = NaN, entrancePupilDistance = NaN } = bySurfaces.pupil ?? {};
+        expect(byLens.pupil?.entrancePupil).toEqual(closeTo(entrancePupil, rounding));
+        expect(byLens.pupil?.entrancePupilDistance).toEqual(closeTo(entrancePupilDistance, rounding));
+      }),
+      { seed: 95, numRuns: 60 },
+    );
+  });
+});
 
 const cases = prescriptionNames.flatMap((name) => {
   const prescription = prescriptions[name];

@@ -19,3 +19,6 @@ const inNumbers = ({ surfaces, ...rest }: Listed): Prescription => ({
 export const prescriptions = Object.fromEntries(
   (Object.entries(listed) as [PrescriptionName, Listed][]).map(([name, lens]) => [name, inNumbers(lens)]),
 ) as Record<PrescriptionName, Prescription>;
+
+/** Those that are listed with focus settings, from infinity to their nearest. */
+export const focusedPrescriptions = prescriptionNames.filter((name) => prescriptions[name].settings !== undefined);

@@ -1,5 +1,7 @@
+import { FaultyPrescription } from '../faulty-prescription.ts';
 import { closestMagnification, lensInUse } from '../lens-in-use.ts';
 import type { Focusing } from '../lens.ts';
+import type { Prescription } from '../prescription.ts';
 import { FaultyKit, type KitLens, type KitRow } from './kit.ts';
 
 type Numbers = Readonly<Record<string, readonly [least: number, most: number, open?: boolean]>>;
@@ -120,6 +122,7 @@ function requireUsableLens({ lens, maxAperture, smallestAperture }: KitLens, row
   requireObject('its lens', lens, row);
   for (const name of lensNumbers) requireNumber(name, lens[name], [-Infinity, Infinity], row);
   requireFocusing(lens.focusing, row);
+  if (lens.prescription !== undefined) requireListed(lens.prescription, row);
   requireOneOf('apertureControl', lens.apertureControl, ['lens', 'camera'], row);
   if (lens.rearProtrusion !== undefined) requireNumber('rearProtrusion', lens.rearProtrusion, notNegative, row);
   try {
@@ -131,14 +134,28 @@ function requireUsableLens({ lens, maxAperture, smallestAperture }: KitLens, row
       }
     }
   } catch (error) {
-    if (error instanceof RangeError) throw new FaultyKit(row, error.message);
+    if (error instanceof RangeError || error instanceof FaultyPrescription) throw new FaultyKit(row, error.message);
     throw error;
   }
 }
 
+/** Lists and their rows; what stands in them is the prescription’s own to refuse. */
+function requireListed(prescription: Prescription, row: number): void {
+  requireObject('its prescription', prescription, row);
+  for (const [name, list] of [
+    ['surfaces', prescription.surfaces],
+    ['settings', prescription.settings ?? []],
+  ] as const) {
+    if (!Array.isArray(list)) throw new FaultyKit(row, `'${name}' is ${JSON.stringify(list)}; accepted: a list`);
+    for (const one of list) requireObject(`one of its ${name}`, one, row);
+  }
+  for (const { thickness } of prescription.settings ?? []) requireObject('thickness', thickness, row);
+}
+
 function requireFocusing(focusing: Focusing, row: number): void {
   requireObject('its focusing', focusing, row);
-  requireOneOf('by', focusing.by, ['unit', 'internal', 'states'], row);
+  requireOneOf('by', focusing.by, ['unit', 'internal', 'states', 'prescription'], row);
+  if (focusing.by === 'prescription') return;
   if (focusing.by === 'states') {
     if (!Array.isArray(focusing.states)) {
       throw new FaultyKit(row, `'states' is ${JSON.stringify(focusing.states)}; accepted: a list`);
@@ -147,5 +164,6 @@ function requireFocusing(focusing: Focusing, row: number): void {
     return;
   }
   requireNumber('closestMagnification', focusing.closestMagnification, notNegative, row);
-  if (focusing.by === 'internal') requireOneOf('keeps', focusing.keeps, ['entrance-pupil', 'f-number'], row);
+  if (focusing.by === 'internal')
+    requireOneOf('keeps', focusing.keeps, ['entrance-pupil', 'f-number', 'iris-and-rear-group'], row);
 }

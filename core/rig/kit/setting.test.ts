@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
+import { prescriptions } from '#tests/support/prescriptions.ts';
 import { lens50 } from '#tests/support/rig-parts.ts';
 import { lensInUse } from '../lens-in-use.ts';
+import { lensOfPrescription } from '../lens-of-prescription.ts';
 import type { Lens } from '../lens.ts';
 import { focusTo, settingOf } from './setting.ts';
 
@@ -12,6 +14,11 @@ const lenses: readonly Lens[] = [
     ...lens50,
     focusing: { by: 'internal', closestMagnification: 0.5, closestFocusDistance: 190, keeps: 'entrance-pupil' },
   },
+  {
+    ...lens50,
+    focusing: { by: 'internal', closestMagnification: 0.5, closestFocusDistance: 190, keeps: 'iris-and-rear-group' },
+  },
+  lensOfPrescription(prescriptions['macro-200-us-5751485'], { registerDistance: 46.5, apertureControl: 'lens' }),
 ];
 
 describe('focusTo', () => {
@@ -24,6 +31,8 @@ describe('focusTo', () => {
       expect(setting.focalLength).toEqual(near(exact.focalLength));
       expect(setting.flangeDepth).toEqual(near(exact.flangeDepth));
       expect(setting.frontPrincipalDepth).toEqual(near(exact.frontPrincipalDepth));
+      expect(setting.principalSeparation).toEqual(near(exact.principalSeparation));
+      expect(setting.pupilMagnification).toEqual(near(exact.pupilMagnification));
       expect(setting.focalLength / (8 * setting.fNumberDrift)).toEqual(near(exact.entrancePupil));
     }
   });

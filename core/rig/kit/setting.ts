@@ -11,7 +11,7 @@ export interface Setting {
   readonly lens: Lens;
   /** The largest *m₀*. */
   readonly closest: number;
-  /** f at the closest setting of internal focusing; f at infinity for all others. */
+  /** f at the closest setting where 1/f moves evenly; f at infinity for all others. */
   readonly closeFocalLength: number;
   focalLength: number;
   frontPrincipalDepth: number;
@@ -29,7 +29,7 @@ export function settingOf(lens: Lens): Setting {
     closest: closestMagnification(lens),
     flangeDepth: 0,
     closeFocalLength:
-      focusing.by === 'internal'
+      focusing.by === 'internal' && focusing.keeps !== 'iris-and-rear-group'
         ? closeFocusFocalLength({
             focusDistance: focusing.closestFocusDistance,
             magnification: focusing.closestMagnification,
@@ -44,13 +44,13 @@ export function settingOf(lens: Lens): Setting {
 /** Changes *setting* to another *m₀*, from 0 to its closest. */
 export function focusTo(setting: Setting, focusMagnification: number): void {
   const { lens } = setting;
-  if (lens.focusing.by === 'internal') {
+  if (lens.focusing.by === 'internal' && lens.focusing.keeps !== 'iris-and-rear-group') {
     const share = focusMagnification / setting.closest;
     const f = 1 / ((1 - share) / lens.focalLength + share / setting.closeFocalLength);
     setting.focalLength = f;
     setting.frontPrincipalDepth = lens.frontPrincipalDepth + lens.focalLength - f * (1 + focusMagnification);
     setting.fNumberDrift = lens.focusing.keeps === 'f-number' ? 1 : f / lens.focalLength;
-  } else if (lens.focusing.by === 'states') {
+  } else if (lens.focusing.by !== 'unit') {
     const state = stateAt(lens, focusMagnification);
     setting.focalLength = state.focalLength;
     setting.frontPrincipalDepth = state.frontPrincipalDepth;

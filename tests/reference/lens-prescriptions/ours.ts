@@ -1,7 +1,8 @@
 import { assembleRig } from '#core/rig/assemble.ts';
 import { requirePrescription } from '#core/rig/faulty-prescription.ts';
 import { lensOfPrescription } from '#core/rig/lens-of-prescription.ts';
-import type { FocusState } from '#core/rig/lens.ts';
+import { stateAt } from '#core/rig/lens-in-use.ts';
+import { prescriptionSettings } from '#core/rig/prescription-settings.ts';
 import { glassPoints, glassPupils } from '#core/rig/paraxial-trace.ts';
 import { surfacesAt, type Prescription } from '#core/rig/prescription.ts';
 import { reversedPrescription } from '#core/rig/reversed-prescription.ts';
@@ -50,10 +51,9 @@ const registerDistance = 20;
 /** The lens on a camera at each of its settings, solved as a chain. */
 function settingsOf({ prescription }: Given, fNumber = 4) {
   const lens = lensOfPrescription(prescriptions[prescription], { registerDistance, apertureControl: 'camera' });
-  const states: readonly FocusState[] = lens.focusing.by === 'states' ? lens.focusing.states : [];
-  return states.map(({ focusMagnification, focalLength }) => ({
+  return prescriptionSettings(prescriptions[prescription]).traced.map((focusMagnification) => ({
     focusMagnification,
-    focalLength,
+    focalLength: stateAt(lens, focusMagnification).focalLength,
     solved: solveRig(
       assembleRig([
         { part: 'camera', registerDistance, sensorWidth: 36, sensorHeight: 24 },
@@ -65,6 +65,11 @@ function settingsOf({ prescription }: Given, fNumber = 4) {
 
 const sharpSettings = (given: Given) =>
   settingsOf(given).flatMap(({ solved }) => ('workingDistance' in solved ? [solved] : []));
+
+/** At each published setting but infinity; negative, as sources count images upside down. */
+const magnifications = (given: Given) => ({
+  magnifications: sharpSettings(given).map(({ magnification }) => -magnification),
+});
 
 export const ours = oursById({
   'triplet-course': comparing(
@@ -82,8 +87,28 @@ export const ours = oursById({
   'four-elements-100': comparing('focalLength', 'backFocus'),
   'symmetric-us-583336': comparing('pupilMagnification', 'entranceFromPrincipal', 'exitFromPrincipal', 'focusSum'),
   'macro-60-infinity': comparing('focalLength', 'backFocus'),
-  'macro-60-magnifications': (given: Given) => ({
-    magnifications: sharpSettings(given).map(({ magnification }) => -magnification),
+  'macro-200-infinity': comparing('focalLength', 'backFocus'),
+  'macro-100-infinity': comparing('focalLength'),
+  'macro-35-infinity': comparing('focalLength'),
+  'macro-60-magnifications': magnifications,
+  'macro-200-magnifications': magnifications,
+  'macro-35-magnifications': magnifications,
+  'macro-100-magnifications': (given: Given) => ({
+    ...magnifications(given),
+    subjectToFront: sharpSettings(given).map(({ workingDistance }) => workingDistance),
+  }),
+  'macro-200-groups': ({ prescription, groups }: Given & { groups: readonly [number, number][] }) => ({
+    focalLengths: groups.map(
+      ([from, to]) => glassPoints(prescriptions[prescription].surfaces.slice(from, to)).focalLength,
+    ),
+  }),
+  'macro-200-distance': (given: Given & { focalLength: number }) => ({
+    subjectInFocalLengths: (sharpSettings(given).at(-1)?.workingDistance ?? NaN) / given.focalLength,
+  }),
+  'macro-200-cone': (given: Given & { fNumber: number }) => ({
+    effectiveFNumbers: settingsOf(given, given.fNumber).map(({ solved }) =>
+      'effectiveFNumber' in solved ? solved.effectiveFNumber : NaN,
+    ),
   }),
   'macro-60-distances': (given: Given) => ({
     focalLengths: settingsOf(given).map(({ focalLength }) => focalLength),
