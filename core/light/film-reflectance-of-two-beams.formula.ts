@@ -1,5 +1,6 @@
 import { requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
+import { filmTurns } from './film-turns.ts';
 import { requireIndex, requireRefraction, requireShare } from './require.ts';
 
 type Inputs = 'reflectance' | 'refractive-index' | 'film-thickness' | 'refraction-angle' | 'wavelength';
@@ -48,4 +49,5 @@ export const filmReflectanceOfTwoBeamsFormula = {
   source: 'derived in core/light/README.md#two-beams',
   // A phase of many turns loses digits on both sides.
   sample: { 'film-thickness': [0.00001, 0.001], 'refraction-angle': [0, 0.8], reflectance: [0, 0.2] },
+  turns: filmTurns,
 } as const satisfies Formula<Inputs>;
