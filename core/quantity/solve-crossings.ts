@@ -46,7 +46,7 @@ export function crossingsOf(at: Answer, stretch: Stretch, wanted: number): Cross
     }
   }
   if (from !== undefined) runs.push({ from, to: stretch.at(-1)!.x });
-  return { runs: runs.map((run) => tidied(run, isOn)), jumps };
+  return { runs: runs.map((run) => tidied(run, isOn, stretch)), jumps };
 }
 
 /** A stretch’s ends and turning points meet what is wanted within rounding: there the next number beyond is none, and no change of side tells. */
@@ -66,6 +66,7 @@ const rounding = 1e-13;
 function isContinuous(at: Answer, below: number, above: number, [a, b]: readonly [number, number]): boolean {
   const narrow = Math.abs(at(above)! - at(below)!);
   const size = Math.max(Math.abs(at(above)!), Math.abs(at(below)!));
+  if (size === Infinity) return false;
   if (narrow <= rounding * size) return true;
   const away = 1e-12 * Math.max(Math.abs(below), Math.abs(above), Math.abs(b - a) * 1e-6);
   const [low, high] = below < above ? [below, above] : [above, below];
@@ -74,9 +75,11 @@ function isContinuous(at: Answer, below: number, above: number, [a, b]: readonly
 }
 
 /** The same run with ends as short as they can be written: 75 and not 75.00000000000001 where both are right. */
-function tidied({ from, to }: Run, isOn: (x: number) => boolean): Run {
-  if (to - from <= pointWidth * Math.max(Math.abs(from), Math.abs(to))) {
-    const short = shortest(from, to, isOn);
+function tidied({ from, to }: Run, isOn: (x: number) => boolean, stretch: Stretch): Run {
+  const isAboutZero = from <= 0 && to >= 0;
+  const size = isAboutZero ? Math.max(-stretch[0]!.x, stretch.at(-1)!.x) : Math.max(Math.abs(from), Math.abs(to));
+  if (to - from <= pointWidth * size) {
+    const short = isAboutZero ? 0 : shortest(from, to, isOn);
     return { from: short, to: short };
   }
   return { from: shortest(from, from, isOn), to: shortest(to, to, isOn) };
@@ -85,12 +88,14 @@ function tidied({ from, to }: Run, isOn: (x: number) => boolean): Run {
 /** What is narrower than this share of itself is one value: the left side is the same to its last digit about a turning point. */
 const pointWidth = 1e-6;
 
+/** The shortest number that is as good as the middle: within its rounding, or anywhere in the run if a hand would have written it. */
 function shortest(from: number, to: number, isOn: (x: number) => boolean): number {
   const middle = between(from, to) ?? from;
   for (let digits = 1; digits < 16; digits++) {
     const short = Number(middle.toPrecision(digits));
-    const isNear = Math.abs(short - middle) <= Math.max(4e-16 * Math.abs(middle), Math.abs(to - from));
-    if (isNear && (isOn(short) || !isOn(middle))) return short;
+    const isNear = Math.abs(short - middle) <= 4e-16 * Math.abs(middle);
+    const isWritten = digits <= 6 && short >= from && short <= to;
+    if ((isNear || isWritten) && (isOn(short) || !isOn(middle))) return short;
   }
   return middle;
 }

@@ -61,11 +61,21 @@ function split(at: Answer, xs: readonly number[]): Place[][] {
       if (!open) {
         stretches.push((open = []));
         // From inside out: the last place that still answers.
-        if (before !== undefined) push(open, at, edgeOf(x, before, (place) => at(place) !== undefined));
+        if (before !== undefined)
+          push(
+            open,
+            at,
+            edgeOf(x, before, (place) => at(place) !== undefined),
+          );
       }
       push(open, at, x);
     } else {
-      if (open) push(open, at, edgeOf(before!, x, (place) => at(place) !== undefined));
+      if (open)
+        push(
+          open,
+          at,
+          edgeOf(before!, x, (place) => at(place) !== undefined),
+        );
       open = undefined;
     }
     before = x;

@@ -3,6 +3,7 @@ import type { Range } from './expected.ts';
 import { camelCase, type Formula } from './formula.ts';
 import { crossingsOf } from './solve-crossings.ts';
 import { orUndefined, stretchesOf, type Answer, type Stretch } from './solve-places.ts';
+import { aroundJumps, branchOf, joined, reachOf, type Branch } from './solve-reach.ts';
 import { NoRoot, NotGiven, NotInFormula, SeveralRoots, type Reach } from './solve-refusals.ts';
 import { quantityOf, type QuantityName } from './vocabulary.ts';
 
@@ -21,13 +22,6 @@ export interface Question<Letter extends QuantityName = QuantityName> {
   readonly given: { readonly [Id in Letter]?: number };
   /** Where to look; the vocabulary's range of the letter unless said otherwise. */
   readonly range?: Range;
-}
-
-/** Between two values of the letter the left side only rises or only falls; `turning` at the one value between two such pieces. */
-export interface Branch {
-  readonly sense: 'rising' | 'falling' | 'level' | 'turning';
-  readonly from: number;
-  readonly to: number;
 }
 
 export interface Root {
@@ -67,7 +61,7 @@ export interface Solution {
  * @throws NotInFormula for a letter that the formula has not; NotGiven where a letter's value is missing
  * @throws OutOfRange for a left side that is no number, a range that is none, or other letters for which the formula never answers
  *
- * @example solveFor(magnificationFromExtensionFormula, { ask: 'extension', given: { magnification: 1, 'focus-magnification': 0.15, 'focal-length': 50 } }).roots[0].value // 42.5
+ * @example solveFor(focusDistanceFormula, { ask: 'magnification', given: { 'focus-distance': 225, 'focal-length': 50, 'principal-separation': 0 } }).roots // 0.5 and 2
  */
 export function solveFor<F extends Solvable>(formula: F, question: Question<LetterOf<F>>): Solution {
   const { ask, given } = question as Question;
@@ -103,7 +97,7 @@ export function solveFor<F extends Solvable>(formula: F, question: Question<Lett
  * @throws what {@link solveFor} throws; SeveralRoots, an OutOfRange of the left side, where more than one value does: a narrower
  *   `range` picks the branch that is meant
  *
- * @example onlyRoot(magnificationFromExtensionFormula, { ask: 'focal-length', given: { magnification: 1, 'focus-magnification': 0, extension: 50 } }) // 50
+ * @example onlyRoot({ gives: 'magnification', from: ['extension', 'focal-length'], evaluate: (given) => given.extension / given.focalLength }, { ask: 'extension', given: { magnification: 1, 'focal-length': 50 } }) // 50
  */
 export function onlyRoot<F extends Solvable>(formula: F, question: Question<LetterOf<F>>): number {
   const { roots, spans } = solveFor(formula, question);
@@ -111,7 +105,12 @@ export function onlyRoot<F extends Solvable>(formula: F, question: Question<Lett
   const values = [...roots.map(({ value }) => value), ...spans.flatMap(({ from, to }) => [from, to])];
   const { gives } = formula;
   const wanted = (question as Question).given[gives]!;
-  throw new SeveralRoots(gives, wanted, question.ask, values.sort((one, other) => one - other));
+  throw new SeveralRoots(
+    gives,
+    wanted,
+    question.ask,
+    values.sort((one, other) => one - other),
+  );
 }
 
 /** The value of a solution nearest to where the letter is now: what a hand that drags the left side means. */
@@ -146,7 +145,12 @@ function looked(formula: Solvable, question: Question): { at: Answer; stretches:
     return formula.evaluate(values as never);
   };
   const at = orUndefined(answer);
-  const stretches = stretchesOf(at, range, quantityOf(ask).scale === 'log', formula.turns?.[ask]?.(known as never, range));
+  const stretches = stretchesOf(
+    at,
+    range,
+    quantityOf(ask).scale === 'log',
+    formula.turns?.[ask]?.(known as never, range),
+  );
   // Nowhere an answer: the formula's own refusal says why.
   if (stretches.length === 0) answer(range.least > 0 ? Math.sqrt(range.least * range.most) : range.most);
   return { at, stretches };
@@ -155,39 +159,4 @@ function looked(formula: Solvable, question: Question): { at: Answer; stretches:
 function computed(value: number): Solution {
   const branch: Branch = { sense: 'level', from: value, to: value };
   return { roots: [{ value, branch }], spans: [], reach: [{ least: value, most: value }] };
-}
-
-function branchOf(stretch: Stretch, value: number): Branch {
-  const bounds = stretch.filter(({ isTurn }, k) => isTurn || k === 0 || k === stretch.length - 1);
-  const touching = bounds.find(({ x, isTurn }) => isTurn && Math.abs(x - value) <= 1e-6 * Math.abs(x));
-  if (touching) return { sense: 'turning', from: value, to: value };
-  const end = Math.max(1, bounds.findIndex(({ x }) => x >= value));
-  const [from, to] = [bounds[end - 1]!, bounds[end] ?? bounds[end - 1]!];
-  const sense = to.y > from.y ? 'rising' : to.y < from.y ? 'falling' : 'level';
-  return { sense, from: from.x, to: to.x };
-}
-
-function reachOf(stretch: Stretch): Reach {
-  const ys = stretch.map(({ y }) => y);
-  return { least: Math.min(...ys), most: Math.max(...ys) };
-}
-
-function joined(parts: readonly Reach[]): Reach[] {
-  const sorted = [...parts].sort((one, other) => one.least - other.least);
-  return sorted.reduce<Reach[]>((all, part) => {
-    const last = all.at(-1);
-    if (!last || part.least > last.most) return [...all, part];
-    return [...all.slice(0, -1), { least: last.least, most: Math.max(last.most, part.most) }];
-  }, []);
-}
-
-/** A left side that jumps over what is wanted can be as much as before the jump, or as after it. */
-function aroundJumps(reach: readonly Reach[], jumps: readonly (readonly [number, number])[]): readonly Reach[] {
-  const [jump] = jumps;
-  if (!jump) return reach;
-  return reach.flatMap((part) =>
-    part.least <= jump[0] && part.most >= jump[1]
-      ? [{ least: part.least, most: jump[0] }, { least: jump[1], most: part.most }]
-      : [part],
-  );
 }

@@ -43,7 +43,9 @@ describe('every formula solved for every letter', () => {
         for (const value of [...roots.map((root) => root.value), ...ends]) {
           expect(value).toBeGreaterThanOrEqual(least);
           expect(value).toBeLessThanOrEqual(most);
-          expect(answerOf(formula, { ...values, [letter]: value }), `${letter} ${value}`).toEqual(closeTo(left, rounding));
+          expect(answerOf(formula, { ...values, [letter]: value }), `${letter} ${value}`).toEqual(
+            closeTo(left, rounding),
+          );
         }
         const isBack = ({ from, to }: { from: number; to: number }) => {
           const nearest = Math.min(Math.max(was!, from), to);
@@ -52,7 +54,10 @@ describe('every formula solved for every letter', () => {
         };
         const found = [...spans, ...roots.map(({ value }) => ({ from: value, to: value }))];
         expect(found.some(isBack), `${was} among ${JSON.stringify(found)}`).toBe(true);
-        expect(reach.some((part) => left >= part.least && left <= part.most), 'within reach').toBe(true);
+        expect(
+          reach.some((part) => left >= part.least && left <= part.most),
+          'within reach',
+        ).toBe(true);
         for (const { value, branch } of roots) {
           expect(value >= branch.from && value <= branch.to).toBe(true);
         }
