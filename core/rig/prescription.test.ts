@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { prescriptions } from '#tests/support/prescriptions.ts';
 import { sag, surfacesAt } from './prescription.ts';
@@ -42,5 +43,15 @@ describe('surfacesAt', () => {
 
   it('is the list itself for a lens that has no settings', () => {
     expect(surfacesAt(prescriptions['triplet-50'], 0)).toEqual(prescriptions['triplet-50'].surfaces);
+  });
+
+  it('refuses a magnification that no setting leads to', () => {
+    const nearest = macro.settings.at(-1)!.focusMagnification;
+    expect(() => surfacesAt(macro, nearest)).not.toThrow();
+    for (const beyond of [NaN, -0.1, nearest * 1.001, Infinity]) {
+      expect(() => surfacesAt(macro, beyond), String(beyond)).toThrow(OutOfRange);
+      expect(() => surfacesAt(macro, beyond)).toThrow(/focus-magnification is/);
+    }
+    expect(() => surfacesAt(prescriptions['triplet-50'], NaN)).toThrow(OutOfRange);
   });
 });

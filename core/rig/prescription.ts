@@ -1,3 +1,5 @@
+import { OutOfRange, requireNotNegative } from '#core/quantity/errors.ts';
+
 /**
  * A real lens, surface by surface, as patents and design programs list it; light runs from the first surface to the last.
  *
@@ -43,8 +45,14 @@ export function sag(radius: number, y: number): number {
  * @param prescription the lens
  * @param focusMagnification *m₀*, from 0 to the nearest setting
  * @returns its surfaces with the thicknesses of that setting; as listed where it has no settings
+ * @throws OutOfRange for a magnification below 0, beyond the last setting or, of a lens without settings, not finite: how it would get there nobody said
  */
 export function surfacesAt({ surfaces, settings = [] }: Prescription, focusMagnification: number): readonly Surface[] {
+  const nearest = settings.at(-1)?.focusMagnification ?? Infinity;
+  requireNotNegative('focus-magnification', focusMagnification);
+  if (focusMagnification > nearest) {
+    throw new OutOfRange('focus-magnification', focusMagnification, `0 to ${nearest}, the nearest setting`);
+  }
   const weights = settings.map(({ focusMagnification: here }) =>
     settings.reduce(
       (weight, { focusMagnification: there }) =>
