@@ -26,7 +26,8 @@ describe('motionBlurTurningAboutPupil', () => {
     expect(about(0.333)).toBeGreaterThan(sensor);
   });
 
-  it('tends to f ω t far away, the rule of one over the focal length', () => {
+  it('is f ω t far away, the rule of one over the focal length', () => {
+    expect(motionBlurTurningAboutPupil({ ...held, magnification: 0 })).toBe(100 * 0.01 * 0.01);
     expect(motionBlurTurningAboutPupil({ ...held, magnification: 1e-12 })).toEqual(
       closeTo(0.01, { relative: 1e-11, because: 'the limit is approached as m/P' }),
     );

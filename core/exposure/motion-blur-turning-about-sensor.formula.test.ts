@@ -26,6 +26,12 @@ describe('motionBlurTurningAboutSensor', () => {
     );
   });
 
+  it('is f ω t far away, principal planes or not', () => {
+    expect(motionBlurTurningAboutSensor({ ...held, magnification: 0, principalSeparation: -30 })).toBe(
+      100 * 0.01 * 0.01,
+    );
+  });
+
   it('halves with each stop of stabilisation', () => {
     expect(motionBlurTurningAboutSensor({ ...held, stabilisation: 3 })).toEqual(
       closeTo(0.005, { relative: 1e-14, because: 'a few roundings' }),

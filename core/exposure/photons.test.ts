@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
+import { tableRange, towardsY } from '#core/light/cie-1931.ts';
+import { daylight, equalEnergy } from '#core/light/illuminants.ts';
 import { assumedPixel, midToneExposure, photonsPerLuxSecond, saturationExposure } from './photons.ts';
 
 describe('photonsPerLuxSecond', () => {
@@ -10,6 +12,30 @@ describe('photonsPerLuxSecond', () => {
     expect(photonsPerLuxSecond).toEqual(
       closeTo(perSquareMetre / 1e6, { relative: 1e-6, because: '540 THz is 555.171 nm in vacuum, to six figures' }),
     );
+  });
+});
+
+describe('white light', () => {
+  /** Photons between two wavelengths in nm for the lumens of the whole, over those of 555 nm: S λ summed by trapezia, over S ȳ. */
+  const times = (illuminant: readonly number[], from: number, to: number) => {
+    const { first, step } = tableRange;
+    let photons = 0;
+    let lumens = 0;
+    illuminant.forEach((light, row) => {
+      const wavelength = first + row * step;
+      const weight = wavelength < from || wavelength > to ? 0 : wavelength === from || wavelength === to ? 0.5 : 1;
+      photons += weight * light * wavelength;
+      lumens += light * towardsY[row]!;
+    });
+    return photons / 555.171 / lumens;
+  };
+  const rounded = { absolute: 0.05, because: 'said to one decimal' };
+
+  it('has as many more photons to the lumen as the README says, by where it is taken to end', () => {
+    expect(times(daylight, 400, 700)).toEqual(closeTo(2.7, rounded));
+    expect(times(daylight, 380, 780)).toEqual(closeTo(3.4, rounded));
+    expect(times(equalEnergy, 400, 700)).toEqual(closeTo(2.8, rounded));
+    expect(times(equalEnergy, 380, 780)).toEqual(closeTo(3.9, rounded));
   });
 });
 

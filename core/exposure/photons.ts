@@ -10,7 +10,7 @@ const squareMillimetresInSquareMetre = 1e6;
 /**
  * Photons on a square millimetre for one lux second of light at 540 THz, about 555 nm: 1/(683 lm/W · h · 540 THz) to the square metre.
  *
- * White light has more of them, 1.1 · 10¹⁰, since the eye hardly sees its ends; a pixel's colour filter takes those away again.
+ * Daylight has more of them, 1.1 · 10¹⁰ between 400 and 700 nm, since the eye hardly sees its ends; a pixel's colour filter takes those away again.
  */
 export const photonsPerLuxSecond = 1 / (definingEfficacy * planck * definingFrequency) / squareMillimetresInSquareMetre;
 

@@ -25,7 +25,7 @@ type Inputs =
  * @param given.magnification *m*, in the sharp plane; above 0
  * @param given.principalSeparation *HH′*, mm; of either sign
  * @param given.shakeRate *ω*, rad/s; 0 or above: 0 on a tripod
- * @param given.stabilisation stops, 0 or above; 0 without it
+ * @param given.stabilisation stops, 0 or above; 0 without it. As rated, which is for a subject far away: see below
  * @param given.sidewaysSpeed *v_s*, of the camera, mm/s; 0 or above
  * @param given.subjectSpeed *v*, of the subject, mm/s; 0 or above
  * @returns *t*, s. An estimate of what happens mostly: half of all frames come out worse where ω and v_s are average values.
@@ -34,6 +34,8 @@ type Inputs =
  *
  * Assumes movements that are independent and steady: their streaks add as the root of their squares, neither always in line nor always
  * opposed. The camera is taken to turn about the middle of its sensor.
+ * Stabilisation is taken to divide the whole turn, which is what it is rated for far away. Close up it does less: one that knows neither *m*
+ * nor about what the camera turns takes away *f ω t* and leaves the rest, three quarters of it at life size; count the stops there as an upper bound.
  * Source: the three streaks of this topic, solved for the time. Derived in [README](README.md#slowest).
  *
  * @example slowestExposureTime({ circleOfConfusion: 0.02, focalLength: 100, magnification: 1, principalSeparation: 0, shakeRate: 0.01, stabilisation: 0, sidewaysSpeed: 3, subjectSpeed: 0 }) // 0.004
@@ -73,7 +75,7 @@ export const slowestExposureTimeFormula = {
   ],
   tex: String.raw`\q{exposure-time} = \frac{\q{circle-of-confusion}}{\sqrt{\left(\frac{\left(\q{focal-length}\left(1 + \q{magnification}\right)^2 + \q{magnification}\,\q{principal-separation}\right)\q{shake-rate}}{2^{\q{stabilisation}}}\right)^2 + \left(\q{magnification}\,\q{sideways-speed}\right)^2 + \left(\q{magnification}\,\q{subject-speed}\right)^2}}`,
   evaluate: slowestExposureTime,
-  says: 'The worst of the movements sets the time; curing the others gains little.',
+  says: 'The worst of the movements sets the time; curing the others gains little. Stabilisation counts as rated, far away; close up it does less.',
   source: 'derived in core/exposure/README.md#slowest',
   checkedBy: ['camera-shake', 'common-practice-exposure'],
   // Principal planes crossed over farther than this would put the subject of the shortest lenses behind the sensor.

@@ -21,8 +21,12 @@ describe('effectiveFNumber', () => {
     expect(far).toEqual(closeTo(8, { relative: 2e-9, because: 'the limit is approached as m/P' }));
   });
 
-  it('refuses a magnification of zero by name', () => {
-    expect(() => effectiveFNumber({ ...lifeSize, magnification: 0 })).toThrow(OutOfRange);
-    expect(() => effectiveFNumber({ ...lifeSize, magnification: 0 })).toThrow(/magnification is 0/);
+  it('is the number itself of a lens at infinity', () => {
+    expect(effectiveFNumber({ ...lifeSize, magnification: 0 })).toBe(lifeSize.fNumber);
+  });
+
+  it('refuses a magnification below zero by name', () => {
+    expect(() => effectiveFNumber({ ...lifeSize, magnification: -1 })).toThrow(OutOfRange);
+    expect(() => effectiveFNumber({ ...lifeSize, magnification: -1 })).toThrow(/magnification is -1/);
   });
 });

@@ -18,8 +18,12 @@ describe('imageDistance', () => {
     expect(far).toEqual(closeTo(50, { relative: 2e-9, because: 'the limit is approached as m' }));
   });
 
-  it('refuses a magnification of zero and a negative focal length by name', () => {
-    expect(() => imageDistance({ focalLength: 50, magnification: 0 })).toThrow(OutOfRange);
+  it('is the focal length of a lens at infinity', () => {
+    expect(imageDistance({ focalLength: 50, magnification: 0 })).toBe(50);
+  });
+
+  it('refuses a negative magnification and a negative focal length by name', () => {
+    expect(() => imageDistance({ focalLength: 50, magnification: -1 })).toThrow(OutOfRange);
     expect(() => imageDistance({ focalLength: -50, magnification: 1 })).toThrow(/focal-length is -50/);
   });
 });

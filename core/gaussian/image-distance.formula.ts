@@ -1,4 +1,4 @@
-import { requirePositive } from '#core/quantity/errors.ts';
+import { requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
 
 type Inputs = 'focal-length' | 'magnification';
@@ -9,7 +9,7 @@ type Inputs = 'focal-length' | 'magnification';
  * s' = f (1 + m)
  *
  * @param given.focalLength *f*, at the focus setting in use, mm, above 0
- * @param given.magnification *m*, image over subject size, above 0
+ * @param given.magnification *m*, image over subject size, 0 or above: 0 far away
  * @returns *s'*, mm, from H′. Not the distance from the mount or from the rear glass, which no formula knows.
  * @throws OutOfRange for anything not finite and above zero
  *
@@ -20,7 +20,7 @@ type Inputs = 'focal-length' | 'magnification';
  */
 export function imageDistance({ focalLength, magnification }: Named<Inputs>): number {
   requirePositive('focal-length', focalLength);
-  requirePositive('magnification', magnification);
+  requireNotNegative('magnification', magnification);
   return focalLength * (1 + magnification);
 }
 

@@ -18,7 +18,7 @@ describe('pixelPitch', () => {
     expect(pixelPitch({ sensorWidth: 36, pixelsAcross: 1 })).toBe(36);
   });
 
-  it.each([0, -6000, NaN, Infinity])('refuses %s pixels', (pixelsAcross) => {
+  it.each([0, 0.5, 6000.5, -6000, NaN, Infinity])('refuses %s pixels', (pixelsAcross) => {
     expect(() => pixelPitch({ sensorWidth: 36, pixelsAcross })).toThrow(OutOfRange);
   });
 });

@@ -26,12 +26,18 @@ describe('brightFilmThickness', () => {
   });
 
   it('tends to a quarter of the wavelength as the index tends to 1', () => {
-    const thickness = brightFilmThickness({ ...red, refractiveIndex: 1 });
-    expect(thickness).toEqual(closeTo(0.00065 / 4, { relative: 1e-14, because: 'a few roundings' }));
+    const thickness = brightFilmThickness({ ...red, refractiveIndex: 1 + 1e-12 });
+    expect(thickness).toEqual(closeTo(0.00065 / 4, { relative: 1e-11, because: 'the index is 1e-12 above 1' }));
   });
 
   it('refuses a wavelength of 0 by name', () => {
     expect(() => brightFilmThickness({ ...red, wavelength: 0 })).toThrow(OutOfRange);
     expect(() => brightFilmThickness({ ...red, wavelength: 0 })).toThrow(/wavelength is 0/);
+  });
+
+  it('refuses an index of 1, which is no film', () => {
+    const air = { refractiveIndex: 1, wavelength: 0.0005, refractionAngle: 0, interferenceOrder: 1 };
+    expect(() => brightFilmThickness(air)).toThrow(/refractive-index is 1/);
+    expect(() => brightFilmThickness({ ...air, refractiveIndex: 1.0001 })).not.toThrow();
   });
 });

@@ -1,6 +1,6 @@
 import { requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
-import { requireIndex, requireOrder, requireRefraction } from './require.ts';
+import { requireFilmIndex, requireOrder, requireRefraction } from './require.ts';
 
 type Inputs = 'refractive-index' | 'wavelength' | 'refraction-angle' | 'interference-order';
 
@@ -9,7 +9,7 @@ type Inputs = 'refractive-index' | 'wavelength' | 'refraction-angle' | 'interfer
  *
  * d_f = (j − ½) λ/(2 n_r cos θ')
  *
- * @param given.refractiveIndex *n_r*, of the film, 1 or above
+ * @param given.refractiveIndex *n_r*, of the film, above 1
  * @param given.wavelength *λ*, in air, mm, above 0
  * @param given.refractionAngle *θ'*, inside the film, from the normal, rad, 0 to below π/2
  * @param given.interferenceOrder *j*, the how-manieth bright band from the thin end, from 1; j + ½ is the dark one after it
@@ -27,7 +27,7 @@ export function brightFilmThickness({
   refractionAngle,
   interferenceOrder,
 }: Named<Inputs>): number {
-  requireIndex(refractiveIndex);
+  requireFilmIndex(refractiveIndex);
   requirePositive('wavelength', wavelength);
   requireRefraction(refractionAngle);
   requireOrder(interferenceOrder);

@@ -38,4 +38,10 @@ describe('brightWavelength', () => {
     expect(() => brightWavelength({ ...film, interferenceOrder: 0 })).toThrow(/interference-order is 0/);
     expect(() => brightWavelength({ ...film, refractionAngle: Math.PI / 2 })).toThrow(OutOfRange);
   });
+
+  it('refuses an index of 1, which is no film', () => {
+    const air = { refractiveIndex: 1, filmThickness: 0.0001, refractionAngle: 0, interferenceOrder: 1 };
+    expect(() => brightWavelength(air)).toThrow(/refractive-index is 1/);
+    expect(() => brightWavelength({ ...air, refractiveIndex: 1.0001 })).not.toThrow();
+  });
 });

@@ -1,6 +1,6 @@
 import { requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
-import { requireIndex, requireOrder, requireRefraction } from './require.ts';
+import { requireFilmIndex, requireOrder, requireRefraction } from './require.ts';
 
 type Inputs = 'refractive-index' | 'film-thickness' | 'refraction-angle' | 'interference-order';
 
@@ -9,7 +9,7 @@ type Inputs = 'refractive-index' | 'film-thickness' | 'refraction-angle' | 'inte
  *
  * λ = 2 n_r d_f cos θ'/(j − ½)
  *
- * @param given.refractiveIndex *n_r*, of the film, 1 or above
+ * @param given.refractiveIndex *n_r*, of the film, above 1
  * @param given.filmThickness *d_f*, mm, above 0
  * @param given.refractionAngle *θ'*, inside the film, from the normal, rad, 0 to below π/2
  * @param given.interferenceOrder *j*, counted from 1, the longest such wavelength; halfway between two of them, at j + ½, the film is dark
@@ -27,7 +27,7 @@ export function brightWavelength({
   refractionAngle,
   interferenceOrder,
 }: Named<Inputs>): number {
-  requireIndex(refractiveIndex);
+  requireFilmIndex(refractiveIndex);
   requirePositive('film-thickness', filmThickness);
   requireRefraction(refractionAngle);
   requireOrder(interferenceOrder);

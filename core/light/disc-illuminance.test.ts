@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { illuminanceFromDisc } from '#core/exposure/illuminance-from-disc.formula.ts';
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { discIlluminance } from './disc-illuminance.ts';
 import type { DiscSource } from './flat-source.ts';
@@ -40,6 +41,31 @@ describe('discIlluminance', () => {
 
   it('is nothing for a surface turned away', () => {
     expect(discIlluminance(disc, { ...facingIt, normal: [0, 0, -1] })).toBe(0);
+  });
+
+  it('is refused on the rim, where there is no one answer, and is a number all about it', () => {
+    const beside = (out: number, ahead: number, normal: readonly [number, number, number]) => () =>
+      discIlluminance(disc, { point: [30 + out, 0, 40 - ahead], normal });
+    for (const out of [0, 1e-9, -1e-9, 1e-300]) {
+      expect(beside(out, 1e-12, [0, 0, 1])).toThrow(OutOfRange);
+      expect(beside(out, 1e-12, [0, 0, 1])).toThrow(/flash-distance is .* from the rim/);
+    }
+    for (const [out, ahead] of [
+      [0, 1e-4],
+      [1e-4, 1e-200],
+      [-1e-4, 1e-12],
+      [-1e-4, 1e-4],
+    ] as const) {
+      for (const normal of [
+        [0, 0, 1],
+        [1, 0, 0],
+        [-0.6, 0, 0.8],
+        [0, 1, 0],
+      ] as const) {
+        const shining = beside(out, ahead, normal)();
+        expect(shining >= 0 && shining <= Math.PI * (1 + 1e-9), `${out} ${ahead} ${normal}: ${shining}`).toBe(true);
+      }
+    }
   });
 
   it('goes with one over the distance squared far away', () => {

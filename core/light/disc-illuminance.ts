@@ -1,3 +1,4 @@
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { sourceAxes, type DiscSource } from './flat-source.ts';
 import { edgeTerm, type SurfaceElement } from './polygon-illuminance.ts';
 import { across, cross, dot, length, sum, type Vector } from './vector.ts';
@@ -11,6 +12,7 @@ import { across, cross, dot, length, sum, type Vector } from './vector.ts';
  * @param source its luminance is not used
  * @param element the lit piece; it must lie before the disc's bright side
  * @returns lx for 1 cd/m², 0 to π. Facing a disc on its axis: π a²/(a² + d²), a its radius.
+ * @throws OutOfRange for a piece within a millionth of the radius of the rim: on it brightness and darkness meet, and there is no one answer
  *
  * Source: as polygonIlluminance, for a polygon of ever more corners. Derived in [README](README.md#disc).
  */
@@ -20,6 +22,10 @@ export function discIlluminance(source: DiscSource, { point, normal }: SurfaceEl
   const centre = sum(source.centre, point, -1);
   const first = across(back, centre);
   const second = cross(back, first);
+  const fromRim = Math.hypot(dot(centre, back), Math.abs(dot(centre, first)) - radius);
+  if (!(fromRim >= 1e-6 * radius)) {
+    throw new OutOfRange('flash-distance', fromRim, `at least ${1e-6 * radius} mm from the rim of the light`);
+  }
   const rim = (turn: number): Vector =>
     sum(sum(centre, first, radius * Math.cos(turn)), second, radius * Math.sin(turn));
 

@@ -33,4 +33,10 @@ describe('filmReflectanceOfTwoBeams', () => {
     expect(() => filmReflectanceOfTwoBeams({ ...quarterWave, reflectance: 0.26 })).toThrow(OutOfRange);
     expect(() => filmReflectanceOfTwoBeams({ ...quarterWave, reflectance: 0.26 })).toThrow(/0 to 0.25/);
   });
+
+  it('refuses an index of 1, which is no film', () => {
+    const air = { reflectance: 0, refractiveIndex: 1, filmThickness: 0.0001, refractionAngle: 0, wavelength: 0.0005 };
+    expect(() => filmReflectanceOfTwoBeams(air)).toThrow(/refractive-index is 1/);
+    expect(() => filmReflectanceOfTwoBeams({ ...air, refractiveIndex: 1.0001 })).not.toThrow();
+  });
 });

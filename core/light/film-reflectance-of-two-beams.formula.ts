@@ -1,6 +1,7 @@
 import { requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
-import { requireIndex, requireRefraction, requireShare } from './require.ts';
+import { filmTurns } from './film-turns.ts';
+import { requireFilmIndex, requireRefraction, requireShare } from './require.ts';
 
 type Inputs = 'reflectance' | 'refractive-index' | 'film-thickness' | 'refraction-angle' | 'wavelength';
 
@@ -10,7 +11,7 @@ type Inputs = 'reflectance' | 'refractive-index' | 'film-thickness' | 'refractio
  * ρ_f = 4 ρ sin²(2 π n_r d_f cos θ'/λ)
  *
  * @param given.reflectance *ρ*, of one surface, 0 to 1/4: above that two beams alone would send back more than there was
- * @param given.refractiveIndex *n_r*, of the film, 1 or above
+ * @param given.refractiveIndex *n_r*, of the film, above 1
  * @param given.filmThickness *d_f*, mm, 0 or above
  * @param given.refractionAngle *θ'*, inside the film, from the normal, rad, 0 to below π/2
  * @param given.wavelength *λ*, in air, mm, above 0
@@ -31,7 +32,7 @@ export function filmReflectanceOfTwoBeams({
   wavelength,
 }: Named<Inputs>): number {
   requireShare('reflectance', reflectance, 0.25);
-  requireIndex(refractiveIndex);
+  requireFilmIndex(refractiveIndex);
   requireNotNegative('film-thickness', filmThickness);
   requireRefraction(refractionAngle);
   requirePositive('wavelength', wavelength);
@@ -49,4 +50,5 @@ export const filmReflectanceOfTwoBeamsFormula = {
   checkedBy: ['soap-film-openstax'],
   // A phase of many turns loses digits on both sides.
   sample: { 'film-thickness': [0.00001, 0.001], 'refraction-angle': [0, 0.8], reflectance: [0, 0.2] },
+  turns: filmTurns,
 } as const satisfies Formula<Inputs>;

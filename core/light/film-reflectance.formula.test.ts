@@ -26,4 +26,10 @@ describe('filmReflectance', () => {
     expect(() => filmReflectance({ ...quarterWave, reflectance })).toThrow(OutOfRange);
     expect(() => filmReflectance({ ...quarterWave, reflectance })).toThrow(/0 to below 1/);
   });
+
+  it('refuses an index of 1, which is no film', () => {
+    const air = { reflectance: 0, refractiveIndex: 1, filmThickness: 0.0001, refractionAngle: 0, wavelength: 0.0005 };
+    expect(() => filmReflectance(air)).toThrow(/refractive-index is 1/);
+    expect(() => filmReflectance({ ...air, refractiveIndex: 1.0001 })).not.toThrow();
+  });
 });

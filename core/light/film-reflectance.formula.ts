@@ -1,6 +1,7 @@
 import { requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
-import { requireIndex, requireRefraction, requireShare } from './require.ts';
+import { filmTurns } from './film-turns.ts';
+import { requireFilmIndex, requireRefraction, requireShare } from './require.ts';
 
 type Inputs = 'reflectance' | 'refractive-index' | 'film-thickness' | 'refraction-angle' | 'wavelength';
 
@@ -10,7 +11,7 @@ type Inputs = 'reflectance' | 'refractive-index' | 'film-thickness' | 'refractio
  * ρ_f = 4 ρ sin² φ/((1 − ρ)² + 4 ρ sin² φ), φ = 2 π n_r d_f cos θ'/λ
  *
  * @param given.reflectance *ρ*, of one surface, at the angle and for the polarisation in hand, 0 to below 1
- * @param given.refractiveIndex *n_r*, of the film, 1 or above
+ * @param given.refractiveIndex *n_r*, of the film, above 1
  * @param given.filmThickness *d_f*, mm, 0 or above
  * @param given.refractionAngle *θ'*, inside the film, from the normal, rad, 0 to below π/2
  * @param given.wavelength *λ*, in air, mm, above 0
@@ -31,7 +32,7 @@ export function filmReflectance({
   wavelength,
 }: Named<Inputs>): number {
   requireShare('reflectance', reflectance, 1);
-  requireIndex(refractiveIndex);
+  requireFilmIndex(refractiveIndex);
   requireNotNegative('film-thickness', filmThickness);
   requireRefraction(refractionAngle);
   requirePositive('wavelength', wavelength);
@@ -50,4 +51,5 @@ export const filmReflectanceFormula = {
   checkedBy: ['reflecting-surfaces'],
   // A phase of many turns loses digits on both sides.
   sample: { 'film-thickness': [0.00001, 0.001], 'refraction-angle': [0, 0.8], reflectance: [0, 0.9] },
+  turns: filmTurns,
 } as const satisfies Formula<Inputs>;

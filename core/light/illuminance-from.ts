@@ -12,7 +12,7 @@ import { direction } from './vector.ts';
  * @param sources discs and rectangles; each shines to the side it faces
  * @param element where the piece is, mm, and the direction it faces, of any length
  * @returns lx. Nothing from a light behind the surface's horizon, or one that shows its back.
- * @throws OutOfRange for a size, luminance, place or direction that is none
+ * @throws OutOfRange for a size, luminance, place or direction that is none, and for a piece that touches the rim of a disc
  *
  * Assumes diffusing lights, no light from anywhere else, and that no light hides another: two that overlap are both counted.
  * Source: see polygonIlluminance and discIlluminance. Derived in [README](README.md#form-factors).

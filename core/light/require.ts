@@ -11,6 +11,13 @@ export function requireIndex(value: number): void {
   if (!(value >= 1 && value < Infinity)) throw new OutOfRange('refractive-index', value, 'a finite number, 1 or above');
 }
 
+/** Throws {@link OutOfRange} unless *value* is an index of a film: denser than the air about it, or there is none. */
+export function requireFilmIndex(value: number): void {
+  if (!(value > 1 && value < Infinity)) {
+    throw new OutOfRange('refractive-index', value, 'a finite number above 1: at 1 there is no film');
+  }
+}
+
 /** Throws {@link OutOfRange} unless *value* is an angle from 0 to π/2: of rays that meet the surface from outside. */
 export function requireIncidence(value: number): void {
   requireNotNegative('incidence-angle', value);

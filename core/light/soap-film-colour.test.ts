@@ -21,8 +21,12 @@ describe('soapFilmReflectance', () => {
     );
   });
 
-  it('is nothing without a change of index', () => {
-    expect(soapFilmReflectance({ ...film, refractiveIndex: 1, incidenceAngle: 0.4 }, 0.00055)).toBe(0);
+  it('tends to nothing without a change of index, and refuses a film of air', () => {
+    const almost = { ...film, refractiveIndex: 1 + 1e-9, incidenceAngle: 0.4 };
+    expect(soapFilmReflectance(almost, 0.00055)).toBeLessThan(1e-17);
+    expect(() => soapFilmReflectance({ ...film, refractiveIndex: 1, incidenceAngle: 0.4 }, 0.00055)).toThrow(
+      /refractive-index is 1/,
+    );
   });
 
   it('refuses two beams where they would send back more than there was', () => {

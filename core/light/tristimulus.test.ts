@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { towardsX, towardsY, towardsZ } from './cie-1931.ts';
 import { daylight, equalEnergy } from './illuminants.ts';
@@ -38,6 +39,14 @@ describe('tristimulus', () => {
       ),
     ).toThrow(/dark/);
     for (const parts of [0, 1.5, NaN]) expect(() => tristimulus(() => 1, daylight, parts)).toThrow(/number of parts/);
+  });
+
+  it('refuses a spectrum that is not a share at some wavelength', () => {
+    for (const odd of [NaN, -0.1, Infinity]) {
+      const spectrum = (wavelength: number) => (wavelength > 0.0006 ? odd : 0.5);
+      expect(() => tristimulus(spectrum)).toThrow(OutOfRange);
+      expect(() => tristimulus(spectrum)).toThrow(/reflectance is/);
+    }
   });
 
   it('sees equal energy as white of equal parts', () => {

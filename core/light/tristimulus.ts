@@ -1,4 +1,5 @@
 import { requireCount } from '#core/quantity/count.ts';
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { tableRange, towardsX, towardsY, towardsZ } from './cie-1931.ts';
 import { daylight, type Illuminant } from './illuminants.ts';
 
@@ -14,7 +15,7 @@ export type Tristimulus = readonly [x: number, y: number, z: number];
  * @param illuminant *S*; daylight unless said otherwise
  * @param parts into how many parts each step of 5 nm is split, 1 or more: for a spectrum that ripples faster than that
  * @returns relative to a perfect white diffuser in the same light, for which Y = 1
- * @throws RangeError for an illuminant that is none, and for parts that cannot be counted
+ * @throws OutOfRange for a share that is not finite or below 0; RangeError for an illuminant that is none, and for parts that cannot be counted
  *
  * Between rows the tables are taken to run straight. Source: ISO/CIE 11664-3 (from memory). See [README](README.md#from-spectrum-to-colour).
  */
@@ -33,13 +34,18 @@ export function tristimulus(
     const at = (table: readonly number[]) =>
       (1 - between) * table[row]! + (between > 0 ? between * table[row + 1]! : 0);
     const light = at(illuminant);
-    const share = light * reflectanceAt((first + (sample / parts) * step) * nanometre);
+    const share = light * requireReflectance(reflectanceAt((first + (sample / parts) * step) * nanometre));
     x += share * at(towardsX);
     y += share * at(towardsY);
     z += share * at(towardsZ);
     white += light * at(towardsY);
   }
   return [x / white, y / white, z / white];
+}
+
+function requireReflectance(value: number): number {
+  if (!(value >= 0 && value < Infinity)) throw new OutOfRange('reflectance', value, 'a finite share, 0 or above');
+  return value;
 }
 
 function requireIlluminant(illuminant: Illuminant): void {

@@ -1,6 +1,6 @@
 import { blurDiscTransfer } from '#core/wave/blur-disc-transfer.ts';
 import { transferAt } from '#core/wave/optical-transfer.ts';
-import { photopicLightFor, photopicPeak } from '#core/wave/photopic-light.ts';
+import { photopicLight, photopicPeak } from '#core/wave/photopic-light.ts';
 import { defocusAberration } from '#core/wave/defocus-aberration.formula.ts';
 import type { View } from './picture.ts';
 
@@ -32,9 +32,7 @@ export function radialTransfer(optics: Optics, blur: number, reach: number): Rad
   const size = Math.abs(blur);
   const waves =
     Math.sign(blur) * defocusAberration({ defocusBlur: size, wavelength: counted, effectiveFNumber: fNumber });
-  const lights = optics.wavelength
-    ? [{ wavelength: optics.wavelength, share: 1 }]
-    : photopicLightFor({ defocusAberration: waves, sphericalAberration: spherical });
+  const lights = optics.wavelength ? [{ wavelength: optics.wavelength, share: 1 }] : photopicLight;
   const cutoff = 1 / (Math.min(...lights.map(({ wavelength }) => wavelength)) * fNumber);
   const end = Math.min(reach, cutoff, Math.abs(waves) > mostWaves ? 300 / size : Infinity);
 

@@ -1,3 +1,4 @@
+import type { Range } from './expected.ts';
 import type { QuantityName } from './vocabulary.ts';
 
 /** `focal-length` becomes `focalLength`, `main-lens.f-number` becomes `mainLensFNumber`. */
@@ -37,6 +38,11 @@ export interface Formula<Ids extends QuantityName = QuantityName> {
    * e.g. a pupil larger than the blur.
    */
   readonly sample?: Partial<Record<Ids, readonly [least: number, most: number]>>;
+  /**
+   * For a letter in which the left side rises and falls more often than a look around would find: where it turns within a
+   * range, in any order. `solveFor` finds the few turns of any other letter by itself.
+   */
+  readonly turns?: { readonly [Id in Ids]?: (given: never, range: Range) => readonly number[] };
 }
 
 /** `focal-length` to `focalLength`; the run-time twin of {@link CamelCase}. */

@@ -95,7 +95,7 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'read-noise': entry('', 'of the circuit that counts the electrons, in electrons'),
   'signal-to-noise': entry('', 'electrons counted over their random error'),
   'shake-rate': entry(String.raw`\omega`, 'how fast the camera turns in the hands'),
-  stabilisation: entry('', 'how many stops slower than without it'),
+  stabilisation: entry('', 'how many stops slower than without it, as rated for a subject far away'),
   sway: entry(String.raw`\sigma`, 'standard deviation of the movement along the axis'),
   'sideways-speed': entry('v_s', 'of the camera across the axis'),
   'subject-speed': entry('v', 'of the subject across the axis'),

@@ -9,6 +9,8 @@ export interface PrintOptions {
   readonly exact?: boolean;
   /** Magnifications as 1:2 and 2:1 instead of 0.5× and 2×. */
   readonly ratio?: boolean;
+  /** Significant digits, three unless said otherwise; stops and whole numbers have their own. */
+  readonly figures?: number;
 }
 
 /** A number and its unit apart, for formulas. */
@@ -34,7 +36,7 @@ export function printQuantity(name: QuantityName, value: number, options: PrintO
   const { number, unit } = printNumber(name, value, options);
   if (Number.isFinite(value)) {
     if (writing === 'f-number') return `f/${number}`;
-    if (writing === 'ratio') return options.ratio && value > 0 ? asRatio(value) : `${number}×`;
+    if (writing === 'ratio') return options.ratio && value > 0 ? asRatio(value, options.figures ?? 3) : `${number}×`;
   }
   return number + (unit === '' || unit.startsWith('°') ? '' : gap) + unit;
 }
@@ -44,30 +46,31 @@ export function printQuantity(name: QuantityName, value: number, options: PrintO
  *
  * @throws OutOfRange where *value* is not a number
  */
-export function printNumber(name: QuantityName, value: number, { exact = false }: PrintOptions = {}): PrintedNumber {
+export function printNumber(name: QuantityName, value: number, options: PrintOptions = {}): PrintedNumber {
+  const { exact = false, figures: digits = 3 } = options;
   if (Number.isNaN(value)) throw new OutOfRange(name, value, 'a number');
   if (!Number.isFinite(value)) return { number: decimals(value), unit: '' };
   const { base, shown, writing } = quantityOf(name);
-  if (writing === 'f-number') return { number: figures(exact ? value : asMarkedFNumber(value)), unit: '' };
+  if (writing === 'f-number') return { number: figures(exact ? value : asMarkedFNumber(value), digits), unit: '' };
   if (writing === 'shutter-time') {
-    return { number: oneOver(exact ? value : asMarkedShutterTime(value), tenthsFrom), unit: 's' };
+    return { number: oneOver(exact ? value : asMarkedShutterTime(value), tenthsFrom, digits), unit: 's' };
   }
-  if (writing === 'power-fraction') return { number: oneOver(value, fullPower), unit: '' };
+  if (writing === 'power-fraction') return { number: oneOver(value, fullPower, digits), unit: '' };
   if (writing === 'whole') return { number: decimals(Math.round(value)), unit: '' };
   if (base === 'stops') return stops(value);
   // By the size that is printed: what rounds up to 1000 mm goes by metres.
-  const unit = readableUnit(shown, threeFigures(value));
-  const number = figures(value / unitWorth(base, unit)!);
+  const unit = readableUnit(shown, rounded(value, digits));
+  const number = figures(value / unitWorth(base, unit)!, digits);
   return { number: writing === 'signed' && value > 0 ? `+${number}` : number, unit };
 }
 
-/** Three significant digits in plain decimals, without idle zeros; what is less than a millionth is 0. */
-function figures(value: number): string {
-  return decimals(Math.abs(value) < 1e-6 ? 0 : threeFigures(value));
+/** Some significant digits in plain decimals, without idle zeros; what is less than a millionth is 0. */
+function figures(value: number, digits: number): string {
+  return decimals(Math.abs(value) < 1e-6 ? 0 : rounded(value, digits));
 }
 
-function threeFigures(value: number): number {
-  return Number(value.toPrecision(3));
+function rounded(value: number, digits: number): number {
+  return Number(value.toPrecision(digits));
 }
 
 /** Plain decimals, or ∞, with the true minus sign. */
@@ -81,8 +84,8 @@ const tenthsFrom = 0.29;
 const fullPower = 0.995;
 
 /** One over a number for values under a limit, as the trade writes short times and small powers. */
-function oneOver(value: number, below: number): string {
-  return value > 0 && value < below ? `1/${figures(1 / value)}` : figures(value);
+function oneOver(value: number, below: number, digits: number): string {
+  return value > 0 && value < below ? `1/${figures(1 / value, digits)}` : figures(value, digits);
 }
 
 /** Nobody sees a twentieth of a stop. */
@@ -91,6 +94,6 @@ function stops(value: number): PrintedNumber {
   return { number, unit: number === '1' || number === '−1' ? 'stop' : 'stops' };
 }
 
-function asRatio(magnification: number): string {
-  return magnification < 1 ? `1:${figures(1 / magnification)}` : `${figures(magnification)}:1`;
+function asRatio(magnification: number, digits: number): string {
+  return magnification < 1 ? `1:${figures(1 / magnification, digits)}` : `${figures(magnification, digits)}:1`;
 }

@@ -1,4 +1,4 @@
-import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
+import { OutOfRange, requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
 
 type Inputs = 'f-number' | 'converter-factor' | 'magnification' | 'pupil-magnification';
@@ -10,7 +10,7 @@ type Inputs = 'f-number' | 'converter-factor' | 'magnification' | 'pupil-magnifi
  *
  * @param given.fNumber *N*, as marked on the lens; above 0
  * @param given.converterFactor *k*, above 1
- * @param given.magnification *m*, of the whole chain, converter included; above 0
+ * @param given.magnification *m*, of the whole chain, converter included; 0 or above: 0 far away
  * @param given.pupilMagnification *P*, of the lens; above 0
  * @returns *N_w* = k N (1 + m_lens/P). A converter is never free of light loss: k = 2 alone costs two stops.
  * @throws OutOfRange for a factor not above 1, and for anything else not finite and above zero
@@ -30,7 +30,7 @@ export function effectiveFNumberWithConverter({
   if (!(converterFactor > 1 && converterFactor < Infinity)) {
     throw new OutOfRange('converter-factor', converterFactor, 'a finite number above 1');
   }
-  requirePositive('magnification', magnification);
+  requireNotNegative('magnification', magnification);
   requirePositive('pupil-magnification', pupilMagnification);
   return fNumber * (converterFactor + magnification / pupilMagnification);
 }

@@ -115,6 +115,11 @@ describe('heightAt', () => {
   it('runs straight on behind the last surface', () => {
     expect(heightAt({ path: [{ z: 5, y: 2 }], angle: Math.atan(-0.1), lost: null }, 25)).toEqual(closeTo(0, rounding));
   });
+
+  it('refuses a place that is none', () => {
+    const ray = { path: [{ z: 0, y: 1 }], angle: 0.1, lost: null };
+    for (const z of [NaN, Infinity]) expect(() => heightAt(ray, z)).toThrow(OutOfRange);
+  });
 });
 
 describe('outline', () => {
@@ -128,5 +133,13 @@ describe('outline', () => {
 
   it('ends where the sphere ends', () => {
     expect(outline({ radius: -13, thickness: 0, index: 1 }, 0, 40)[0]).toEqual({ z: -13, y: -13 });
+  });
+
+  it('refuses what cannot be drawn: no diameter, no radius, no vertex, a single place', () => {
+    const surface = { radius: 20, thickness: 1, index: 1.5 };
+    expect(() => outline(surface, 0, NaN)).toThrow(OutOfRange);
+    expect(() => outline({ ...surface, radius: NaN }, 0, 10)).toThrow(OutOfRange);
+    expect(() => outline(surface, NaN, 10)).toThrow(OutOfRange);
+    expect(() => outline(surface, 0, 10, 1)).toThrow(/number of places is 1/);
   });
 });

@@ -1,4 +1,5 @@
-import { OutOfRange, requireFinite } from '#core/quantity/errors.ts';
+import { requireCount } from '#core/quantity/count.ts';
+import { OutOfRange, requireFinite, requirePositive } from '#core/quantity/errors.ts';
 import { sag, type Surface } from './prescription.ts';
 
 /** A point in the plane through the axis: *z* along it from the first vertex towards the sensor, *y* above it, mm. */
@@ -105,15 +106,22 @@ export function exactRay(surfaces: readonly Surface[], from: Place, angle: numbe
   return { path, angle: Math.atan2(across, along), lost: null };
 }
 
-/** Where a traced ray is at *z*, straight on from its last surface. */
+/** Where a traced ray is at *z*, straight on from its last surface, mm. Throws OutOfRange for a *z* or a ray that is none. */
 export function heightAt({ path, angle }: TracedRay, z: number): number {
   const last = path.at(-1) as Place;
-  return last.y + (z - last.z) * Math.tan(angle);
+  return requireFinite('image-width', last.y + (z - last.z) * Math.tan(angle));
 }
 
-/** Outline of a surface for drawing: *count* places from rim to rim of a diameter, the vertex at *vertex*. */
+/**
+ * Outline of a surface for drawing: *count* places from rim to rim of a diameter, the vertex at *vertex*; no farther out than the surface goes.
+ *
+ * @throws OutOfRange for a vertex, a radius or a diameter that is none; RangeError for fewer than two places
+ */
 export function outline({ radius }: Surface, vertex: number, diameter: number, count = 33): readonly Place[] {
-  const half = Math.min(diameter / 2, Math.abs(radius));
+  requireFinite('working-distance', vertex);
+  if (!(Math.abs(radius) > 0)) throw new OutOfRange('focal-length', radius, 'a radius other than 0');
+  requireCount('places', count, 2, 100_000);
+  const half = Math.min(requirePositive('image-width', diameter) / 2, Math.abs(radius));
   return Array.from({ length: count }, (_, step) => {
     const y = half * ((2 * step) / (count - 1) - 1);
     return { z: vertex + sag(radius, y), y };

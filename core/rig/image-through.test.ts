@@ -42,4 +42,11 @@ describe('imageThrough', () => {
     expect(() => imageThrough(ball, 2.5)).toThrow(/subject-distance is 2.5/);
     expect(() => imageThrough(ball, NaN)).toThrow(/subject-distance is NaN/);
   });
+
+  it('refuses a subject infinitely far away, whose image has no magnification, and surfaces that are none', () => {
+    expect(() => imageThrough(ball, Infinity)).toThrow(/subject-distance is Infinity/);
+    expect(() => imageThrough([{ radius: NaN, thickness: 0, index: 1.5 }], 300)).toThrow(OutOfRange);
+    const endless = [{ radius: 10, thickness: Infinity, index: 1.5 }, ball[1]!];
+    expect(() => imageThrough(endless, 300)).toThrow(OutOfRange);
+  });
 });

@@ -39,6 +39,17 @@ describe('glassPoints', () => {
     expect(() => glassPoints(plate)).toThrow(OutOfRange);
     expect(() => glassPoints(plate)).toThrow(/focal-length is Infinity/);
   });
+
+  it('refuses surfaces that are none: endless glass, a radius or an index that is no number', () => {
+    const [front, back] = [
+      { radius: 10, thickness: 5, index: 1.5 },
+      { radius: -10, thickness: 0, index: 1 },
+    ];
+    expect(glassPoints([front, back]).focalLength).toBeGreaterThan(0);
+    for (const odd of [{ thickness: Infinity }, { thickness: NaN }, { radius: NaN }, { index: NaN }, { radius: 0 }]) {
+      expect(() => glassPoints([{ ...front, ...odd }, back]), JSON.stringify(odd)).toThrow(OutOfRange);
+    }
+  });
 });
 
 describe('glassPupils', () => {

@@ -49,7 +49,7 @@ export interface GlassPupils {
 export function glassPoints(surfaces: readonly Surface[]): GlassPoints {
   requireFiniteGaps(surfaces);
   const { A, C, D } = glassMatrix(surfaces, 0, surfaces.length, 1);
-  if (!(Math.abs(C) >= 1e-12)) {
+  if (!(Math.abs(C) >= 1e-12 && Number.isFinite(A) && Number.isFinite(C) && Number.isFinite(D))) {
     throw new OutOfRange('focal-length', Math.abs(1 / C), 'a lens of known surfaces that bends light on the whole');
   }
   const focalLength = -1 / C;

@@ -1,5 +1,6 @@
 import { requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
+import { requireCone } from './require.ts';
 
 type Inputs = 'wavelength' | 'effective-f-number';
 
@@ -16,7 +17,7 @@ export const firstDarkRing = 1.2196698912665045;
  * d = 2 × 1.21966989… λ N_w
  *
  * @param given.wavelength *λ*, of the light, mm; above 0
- * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; above 0
+ * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; 0.5 or above
  * @returns the diameter, mm. Not the width at half height (1.03 λ N_w), and not the marked f-number's disc close up.
  * @throws OutOfRange for anything not finite and above zero
  *
@@ -27,7 +28,7 @@ export const firstDarkRing = 1.2196698912665045;
  */
 export function airyDiameter({ wavelength, effectiveFNumber }: Named<Inputs>): number {
   requirePositive('wavelength', wavelength);
-  requirePositive('effective-f-number', effectiveFNumber);
+  requireCone(effectiveFNumber);
   return 2 * firstDarkRing * wavelength * effectiveFNumber;
 }
 
@@ -37,6 +38,6 @@ export const airyDiameterFormula = {
   tex: String.raw`\q{airy-diameter} = 2 \times 1.2196698913\,\q{wavelength}\,\q{effective-f-number}`,
   evaluate: airyDiameter,
   says: 'Even a perfect lens spreads a point into a disc, and the disc grows with the effective f-number.',
-  source: 'Born & Wolf, Principles of Optics, 8.5.2',
+  source: 'Born & Wolf, Principles of Optics, 8.5.2 (from memory)',
   checkedBy: ['best-f-number-table', 'diffraction-openstax'],
 } as const satisfies Formula<Inputs>;

@@ -1,6 +1,7 @@
 import { OutOfRange, requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
 import type { Named } from '#core/quantity/formula.ts';
 import { besselJ0, besselJ1 } from './bessel.ts';
+import { requireCone } from './require.ts';
 
 /** What a place in the Airy pattern depends on. */
 export type InAiryPattern = Named<'image-radius' | 'wavelength' | 'effective-f-number'>;
@@ -12,7 +13,7 @@ export type InAiryPattern = Named<'image-radius' | 'wavelength' | 'effective-f-n
  *
  * @param given.imageRadius *r*, on the sensor from the middle of the image, mm; 0 or above
  * @param given.wavelength *λ*, of the light, mm; above 0
- * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; above 0
+ * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; 0.5 or above
  * @returns the intensity relative to the middle, 0 to 1. Linear light: a screen needs its display curve on top.
  * @throws OutOfRange for a radius below zero, the others not above zero, or anything not finite
  *
@@ -34,7 +35,7 @@ export function airyIntensity(given: InAiryPattern): number {
  *
  * @param given.imageRadius *r*, of the circle on the sensor, mm; 0 or above
  * @param given.wavelength *λ*, of the light, mm; above 0
- * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; above 0
+ * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; 0.5 or above
  * @returns the share, 0 at the middle, towards 1 far out, 0.8378 within the first dark ring
  * @throws OutOfRange for a radius below zero, the others not above zero, or anything not finite
  *
@@ -52,7 +53,7 @@ export function encircledEnergy(given: InAiryPattern): number {
 export function opticalRadius({ imageRadius, wavelength, effectiveFNumber }: InAiryPattern): number {
   requireNotNegative('image-radius', imageRadius);
   requirePositive('wavelength', wavelength);
-  requirePositive('effective-f-number', effectiveFNumber);
+  requireCone(effectiveFNumber);
   const v = (Math.PI * imageRadius) / (wavelength * effectiveFNumber);
   if (!Number.isFinite(v)) throw new OutOfRange('image-radius', imageRadius, 'a radius that compares with λ N_w');
   return v;

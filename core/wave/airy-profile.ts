@@ -15,7 +15,7 @@ export interface RadialProfile {
  *
  * @param given.imageRadius how far out, on the sensor, mm; 0 or above
  * @param given.wavelength *λ*, of the light, mm; above 0
- * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; above 0
+ * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; 0.5 or above
  * @param samples how many, the middle and the outermost included; a whole number, 2 or above. Eight for every λ N_w of
  *   radius keep straight lines between them within 1 % of the middle's brightness.
  * @throws OutOfRange as {@link airyIntensity}; RangeError for a count below 2

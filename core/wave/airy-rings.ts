@@ -2,6 +2,7 @@ import { requireCount } from '#core/quantity/count.ts';
 import { requirePositive } from '#core/quantity/errors.ts';
 import type { Named } from '#core/quantity/formula.ts';
 import { besselJ0, besselJ1 } from './bessel.ts';
+import { requireCone } from './require.ts';
 
 /** Radii on the sensor, mm, from the innermost ring outwards. */
 export interface AiryRings {
@@ -17,7 +18,7 @@ export interface AiryRings {
  * r = λ N_w z/π with z the zeros of J1 (dark) and of J2 (bright)
  *
  * @param given.wavelength *λ*, of the light, mm; above 0
- * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; above 0
+ * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; 0.5 or above
  * @param count how many of each; a whole number, 0 or above
  * @returns both lists, mm. Not equally spaced: the first dark ring lies at 1.22 λ N_w, the spacing tends to λ N_w.
  * @throws OutOfRange for a wavelength or an f-number not finite and above zero; RangeError for a count that is no count
@@ -29,7 +30,7 @@ export interface AiryRings {
  */
 export function airyRings(given: Named<'wavelength' | 'effective-f-number'>, count: number): AiryRings {
   requirePositive('wavelength', given.wavelength);
-  requirePositive('effective-f-number', given.effectiveFNumber);
+  requireCone(given.effectiveFNumber);
   requireCount('rings', count, 0, 1000);
   const unit = (given.wavelength * given.effectiveFNumber) / Math.PI;
   const radii = (order: 1 | 2) => Array.from({ length: count }, (_, k) => unit * besselZero(order, k + 1));

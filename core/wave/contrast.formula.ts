@@ -33,7 +33,7 @@ export const contrastFormula = {
   tex: String.raw`\q{contrast} = \frac{1}{\pi}\left(2\arccos\frac{\q{spatial-frequency}}{\q{cutoff-frequency}} - \sin\left(2\arccos\frac{\q{spatial-frequency}}{\q{cutoff-frequency}}\right)\right)`,
   evaluate: contrast,
   says: 'Contrast falls almost in a straight line from all of it at coarse patterns to nothing at the cutoff.',
-  source: 'Goodman, Introduction to Fourier Optics, ch. 6',
+  source: 'Goodman, Introduction to Fourier Optics, ch. 6 (from memory)',
   checkedBy: ['diffraction-mtf'],
   // Above the cutoff the arc cosine has no real value; the function answers 0 there.
   sample: { 'spatial-frequency': [1, 100], 'cutoff-frequency': [101, 5000] },

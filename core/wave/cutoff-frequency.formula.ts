@@ -1,5 +1,6 @@
 import { requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
+import { requireCone } from './require.ts';
 
 type Inputs = 'wavelength' | 'effective-f-number';
 
@@ -9,7 +10,7 @@ type Inputs = 'wavelength' | 'effective-f-number';
  * ν_c = 1/(λ N_w)
  *
  * @param given.wavelength *λ*, of the light, mm; above 0
- * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; above 0
+ * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; 0.5 or above
  * @returns *ν_c*, line pairs per millimetre on the sensor. Not what can be told apart by eye, which needs some contrast left.
  * @throws OutOfRange for anything not finite and above zero
  *
@@ -20,7 +21,7 @@ type Inputs = 'wavelength' | 'effective-f-number';
  */
 export function cutoffFrequency({ wavelength, effectiveFNumber }: Named<Inputs>): number {
   requirePositive('wavelength', wavelength);
-  requirePositive('effective-f-number', effectiveFNumber);
+  requireCone(effectiveFNumber);
   return 1 / (wavelength * effectiveFNumber);
 }
 
@@ -30,6 +31,6 @@ export const cutoffFrequencyFormula = {
   tex: String.raw`\q{cutoff-frequency} = \frac{1}{\q{wavelength}\,\q{effective-f-number}}`,
   evaluate: cutoffFrequency,
   says: 'The slower the cone and the redder the light, the sooner fine patterns vanish.',
-  source: 'Goodman, Introduction to Fourier Optics, ch. 6',
+  source: 'Goodman, Introduction to Fourier Optics, ch. 6 (from memory)',
   checkedBy: ['resolution-of-pixels'],
 } as const satisfies Formula<Inputs>;

@@ -1,5 +1,6 @@
 import { requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
+import { requireCone } from './require.ts';
 
 type Inputs = 'defocus-blur' | 'wavelength' | 'effective-f-number';
 
@@ -10,7 +11,7 @@ type Inputs = 'defocus-blur' | 'wavelength' | 'effective-f-number';
  *
  * @param given.defocusBlur *b*, exact geometric diameter on the sensor, mm; 0 or above
  * @param given.wavelength *λ*, of the light, mm; above 0
- * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor, not of the one that comes to a point before or behind it; above 0
+ * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor, not of the one that comes to a point before or behind it; 0.5 or above
  * @returns *W₀₂₀*, wavelengths; 0 or above: its sign, which side of the sensor the point falls on, matters only beside spherical aberration
  * @throws OutOfRange for a blur below zero, the others not above zero, or anything not finite
  *
@@ -23,7 +24,7 @@ type Inputs = 'defocus-blur' | 'wavelength' | 'effective-f-number';
 export function defocusAberration({ defocusBlur, wavelength, effectiveFNumber }: Named<Inputs>): number {
   requireNotNegative('defocus-blur', defocusBlur);
   requirePositive('wavelength', wavelength);
-  requirePositive('effective-f-number', effectiveFNumber);
+  requireCone(effectiveFNumber);
   return defocusBlur / (8 * wavelength * effectiveFNumber);
 }
 

@@ -28,6 +28,6 @@ export const nyquistFrequencyFormula = {
   tex: String.raw`\q{nyquist-frequency} = \frac{1}{2\,\q{pixel-pitch}}`,
   evaluate: nyquistFrequency,
   says: 'A line pair needs two pixels, one for the line and one for the gap.',
-  source: 'Goodman, Introduction to Fourier Optics, ch. 2',
+  source: 'Goodman, Introduction to Fourier Optics, ch. 2 (from memory)',
   checkedBy: ['resolution-of-pixels'],
 } as const satisfies Formula<Inputs>;

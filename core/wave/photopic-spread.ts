@@ -2,7 +2,7 @@ import { requireCount } from '#core/quantity/count.ts';
 import type { Named } from '#core/quantity/formula.ts';
 import { evenly, type RadialProfile } from './airy-profile.ts';
 import { sharesUpTo, type EnergyProfile } from './energy-profile.ts';
-import { inLight, photopicLightFor } from './photopic-light.ts';
+import { inLight, photopicLight } from './photopic-light.ts';
 import { intensitiesUpTo, requireReach } from './point-spread.ts';
 import { requirePupil, type Pupil } from './pupil.ts';
 
@@ -24,7 +24,7 @@ export function photopicProfile(given: InWhiteLight, samples: number): RadialPro
   requireCount('samples', samples, 2, 100000);
   const sums = new Float64Array(samples);
   let perfect = 0;
-  for (const { wavelength, share } of photopicLightFor(pupil)) {
+  for (const { wavelength, share } of photopicLight) {
     // The same light in a smaller disc is brighter: as one over the square of the wavelength.
     const weight = share / wavelength ** 2;
     const curve = intensitiesUpTo(inLight(pupil, wavelength), requireReach({ ...given, wavelength }, 1e5), samples);
@@ -48,7 +48,7 @@ export function photopicEnergyProfile(given: InWhiteLight, samples: number): Ene
   const pupil = requirePupil(given);
   requireCount('samples', samples, 2, 10000);
   const shares = new Float64Array(samples);
-  for (const { wavelength, share } of photopicLightFor(pupil)) {
+  for (const { wavelength, share } of photopicLight) {
     const curve = sharesUpTo(inLight(pupil, wavelength), requireReach({ ...given, wavelength }, 3000), samples);
     curve.forEach((within, n) => (shares[n] = (shares[n] as number) + share * within));
   }

@@ -1,6 +1,7 @@
 import { requirePositive } from '#core/quantity/errors.ts';
 import type { Named } from '#core/quantity/formula.ts';
 import type { AiryTable } from './airy-table.ts';
+import { requireCone } from './require.ts';
 
 /**
  * How the light of one point is shared out among the pixels, for a perfect lens in focus whose image of the point lies on
@@ -11,7 +12,7 @@ import type { AiryTable } from './airy-table.ts';
  *
  * @param given.pixelPitch *p*, centre to centre of square pixels that touch, mm; above 0
  * @param given.wavelength *λ*, of the light, mm; above 0
- * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; above 0
+ * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; 0.5 or above
  * @param pattern the Airy pattern as `airyTable` gives it, eight rings in about 130 steps or finer
  * @param columns how many columns of pixels, from the middle one to one side; a whole number
  * @param rows the same for rows
@@ -28,7 +29,7 @@ export function pixelLight(
   columns: number,
   rows: number,
 ): readonly (readonly number[])[] {
-  const unit = requirePositive('wavelength', wavelength) * requirePositive('effective-f-number', effectiveFNumber);
+  const unit = requirePositive('wavelength', wavelength) * requireCone(effectiveFNumber);
   const pitch = requirePositive('pixel-pitch', pixelPitch) / unit;
   const known: number[] = [];
 

@@ -17,7 +17,7 @@ export type InPointSpread = Pupil & InAiryPattern;
  * @param given.defocusAberration *W₀₂₀*, wavelengths at the rim of the pupil; at most 200 either way
  * @param given.sphericalAberration *W₀₄₀*, wavelengths at the rim of the pupil; at most 20 either way
  * @param given.wavelength *λ*, of the light, mm; above 0
- * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; above 0
+ * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; 0.5 or above
  * @param samples how many, evenly spaced, the middle and the outermost included; a whole number from 2 to 100000
  * @returns intensities relative to the middle of a perfect image, accurate to 1e-7. Linear light.
  * @throws OutOfRange for a quantity outside its range; RangeError for a count that is none

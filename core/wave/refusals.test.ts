@@ -68,6 +68,11 @@ const idOf = (name: string) =>
     .replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
 describe.each(asked)('%s', (_, given, ask) => {
+  it.runIf('effectiveFNumber' in given)('refuses by name a cone wider than any in air, and takes the widest', () => {
+    expect(() => ask({ ...given, effectiveFNumber: 0.5 } as never)).not.toThrow();
+    expect(() => ask({ ...given, effectiveFNumber: 0.499 } as never)).toThrow(/effective-f-number is 0.499/);
+  });
+
   it.each(Object.keys(given))('refuses by name a %s that is none', (name) => {
     expect(() => ask(given as never)).not.toThrow();
     for (const value of [NaN, Infinity, ...(signed.includes(name) ? [] : [-1])]) {

@@ -19,7 +19,7 @@ export interface SubjectResolution {
  * optics: 1.21966989… λ N_w/m; pixels: 2p/m
  *
  * @param given.wavelength *λ*, of the light, mm; above 0
- * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; above 0
+ * @param given.effectiveFNumber *N_w*, of the cone that reaches the sensor; 0.5 or above
  * @param given.magnification *m*, image over subject size; above 0
  * @param given.pixelPitch *p*, centre to centre of neighbouring pixels, mm; above 0
  * @returns both limits and the one that counts. Not a contrast: at Rayleigh's separation 9 % of it is left.

@@ -93,7 +93,6 @@ export function depths(given: Readonly<Record<Given, number>>) {
     pupilMagnification: given['pupil-magnification'],
   };
   const effective = effectiveFNumber(lens);
-  const aperture = numericalAperture({ magnification, effectiveFNumber: effective });
   const cone = {
     circleOfConfusion,
     magnification,
@@ -101,7 +100,6 @@ export function depths(given: Readonly<Record<Given, number>>) {
     entrancePupilDistance: entrancePupilDistance(lens),
   };
   const depth = depthOfField(cone);
-  const wave = waveDepth({ wavelength: given.wavelength, numericalAperture: aperture });
   return {
     'depth-of-field': inWordsAtInfinity(depth, '∞, no end'),
     'near-limit': nearLimit(cone),
@@ -109,12 +107,25 @@ export function depths(given: Readonly<Record<Given, number>>) {
     'depth-of-field-close-up': depthOfFieldCloseUp({ circleOfConfusion, effectiveFNumber: effective, magnification }),
     'effective-f-number': effective,
     'hyperfocal-distance': hyperfocalDistance({ ...lens, circleOfConfusion }),
-    'wave-depth': aperture > wideCone ? besideGeometry(wave) : wave,
     'entrance-pupil': cone.entrancePupil,
     'entrance-pupil-distance': cone.entrancePupilDistance,
-    'numerical-aperture': aperture,
+    ...waves(given.wavelength, magnification, effective),
   };
 }
+
+/** What the wave allows; nothing where no lens in air could make such a cone. */
+function waves(
+  wavelength: number,
+  magnification: number,
+  effective: number,
+): Record<'numerical-aperture' | 'wave-depth', Answer> {
+  if (effective <= magnification / 2) return { 'numerical-aperture': noSuchCone, 'wave-depth': noSuchCone };
+  const aperture = numericalAperture({ magnification, effectiveFNumber: effective });
+  const wave = waveDepth({ wavelength, numericalAperture: aperture });
+  return { 'numerical-aperture': aperture, 'wave-depth': aperture > wideCone ? besideGeometry(wave) : wave };
+}
+
+const noSuchCone: Answer = { words: 'no lens in air has so wide a cone' };
 
 function inWordsAtInfinity(depth: number, words: string): Answer {
   return depth < Infinity ? depth : { value: depth, words };
