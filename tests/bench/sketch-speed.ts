@@ -1,4 +1,4 @@
-import { subjects } from '#core/picture/subjects.ts';
+import { subjects } from '#core/picture/subjects/subjects.ts';
 import { developing } from '#site/figures/picture/developing.ts';
 import { columns, rows } from '#site/figures/picture/framing.ts';
 import { sketch, type PictureJob } from '#site/figures/picture/job.ts';

@@ -1,9 +1,12 @@
+import { toDisplay } from '#core/picture/display.ts';
 import { errorMap } from '#core/picture/error-map.ts';
-import { picturing, sharpPicture, toDisplay, type Picture, type View } from '#core/picture/picture.ts';
-import type { Scene } from '#core/picture/scene.ts';
-import { subjectOf } from '#core/picture/subjects.ts';
-import { fieldOf } from '#core/picture/view.ts';
+import type { Picture } from '#core/picture/picture.ts';
 import { psnr } from '#core/picture/psnr.ts';
+import { renderSteps } from '#core/picture/render.ts';
+import type { Scene } from '#core/picture/scene.ts';
+import { sharpPicture } from '#core/picture/sharp-picture.ts';
+import { subjectOf } from '#core/picture/subjects/subjects.ts';
+import { fieldOf, type View } from '#core/picture/view.ts';
 import { coarseView, type Fineness, type PictureJob } from './job.ts';
 import type { Developed, Pixels } from './messages.ts';
 import { merging } from './merged.ts';
@@ -18,7 +21,7 @@ export function* developing(job: PictureJob, fineness: Fineness): Generator<numb
   const scene = sceneFor(job, view);
   const { picture, view: seen } = job.stack
     ? yield* merging(scene, view, job.stack, fineness)
-    : { picture: yield* picturing(scene, view, { slices: fineness.slices }), view };
+    : { picture: yield* renderSteps(scene, view, { slices: fineness.slices }), view };
   if (!job.compare) return { picture: pixelsOf(picture) };
   const sharp = sharpPicture(scene, seen);
   return {

@@ -1,9 +1,11 @@
-import { estimateScale } from '#core/picture/estimate-scale.ts';
-import { Merge } from '#core/picture/merge.ts';
-import { picturing, type Picture, type View } from '#core/picture/picture.ts';
-import { narrowestOf, scaleOf } from '#core/picture/scale-of.ts';
+import { estimateScale } from '#core/picture/merge/estimate-scale.ts';
+import { Merge } from '#core/picture/merge/merge.ts';
+import { narrowestOf, scaleOf } from '#core/picture/merge/scale-of.ts';
+import { stackViews } from '#core/picture/merge/stack-views.ts';
+import type { Picture } from '#core/picture/picture.ts';
+import { renderSteps } from '#core/picture/render.ts';
 import type { Scene } from '#core/picture/scene.ts';
-import { stackViews } from '#core/picture/stack-views.ts';
+import type { View } from '#core/picture/view.ts';
 import type { Fineness } from './job.ts';
 import type { StackJob } from './stack-job.ts';
 
@@ -29,21 +31,21 @@ export function* merging(
   const planned = stackViews(view, stack);
   if (stack.only !== undefined) {
     const only = planned[Math.min(planned.length - 1, stack.only)]!;
-    return { picture: yield* picturing(scene, only, { slices }), view: only };
+    return { picture: yield* renderSteps(scene, only, { slices }), view: only };
   }
   const taken = planned.filter((_, index) => !stack.lost.includes(index));
   if (taken.length === 0) throw new RangeError('Every frame of the stack is lost, so there is nothing to merge.');
   const reference = narrowestOf(taken);
   if (atOnce) {
     const sharpAt = taken.map(({ focusHeight }) => focusHeight);
-    return { picture: yield* picturing(scene, reference, { slices, sharpAt }), view: reference };
+    return { picture: yield* renderSteps(scene, reference, { slices, sharpAt }), view: reference };
   }
   const inOrder = reference === taken[0] ? taken : [...taken].reverse();
 
   const merge = new Merge(view.columns, view.rows, view.colour ? 3 : 1);
   let before: { readonly picture: Picture; readonly scale: number } | undefined;
   for (const [index, frame] of inOrder.entries()) {
-    const steps = picturing(scene, frame, { slices });
+    const steps = renderSteps(scene, frame, { slices });
     let step = steps.next();
     for (; !step.done; step = steps.next()) yield (index + step.value) / inOrder.length;
     const picture = step.value;
