@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
-import { fastLength } from './fast-length.ts';
 import { fftOf } from './fft-plan.ts';
 import { inverseTransform, transform } from './fft.ts';
 import { scratchFor } from './scratch.ts';
@@ -52,22 +51,5 @@ describe('transform', () => {
     scratch.re.forEach((value, at) => {
       expect(value / 600).toEqual(closeTo(re[at]!, { absolute: 1e-6, because: 'single precision' }));
     });
-  });
-});
-
-describe('fftOf', () => {
-  it.each([0, 7, 22, 1.5, NaN])('refuses the length %d', (length) => {
-    expect(() => fftOf(length)).toThrow(/products of 2, 3 and 5/);
-  });
-});
-
-describe('fastLength', () => {
-  it('is the next length that transforms fast, by at most an eighth longer', () => {
-    expect(fastLength(767)).toBe(768);
-    for (let least = 16; least < 3000; least += 7) {
-      expect(fastLength(least)).toBeGreaterThanOrEqual(least);
-      expect(fastLength(least)).toBeLessThan(1.15 * least);
-      expect(() => fftOf(fastLength(least))).not.toThrow();
-    }
   });
 });
