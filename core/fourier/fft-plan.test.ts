@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fftOf } from './fft-plan.ts';
+import { fftOf, type Stage } from './fft-plan.ts';
 
 describe('fftOf', () => {
   it.each([0, 7, 22, 1.5, NaN])('refuses the length %d', (length) => {
@@ -18,7 +18,7 @@ describe('fftOf', () => {
   });
 
   it('has cosine and sine of −2π p j/(radix parts) as twiddles', () => {
-    const [{ twiddles }] = fftOf(12).stages as [{ twiddles: Float32Array }];
+    const [{ twiddles }] = fftOf(12).stages as readonly [Stage];
     expect(twiddles).toHaveLength(2 * 3 * 3);
     for (let part = 0; part < 3; part++)
       for (let j = 1; j < 4; j++) {

@@ -8,19 +8,19 @@ import { sharpPicture } from '#core/picture/sharp-picture.ts';
 import { subjectOf } from '#core/picture/subjects/subjects.ts';
 import { fieldOf, type View } from '#core/picture/view.ts';
 import { coarseView, type Fineness, type PictureJob } from './job.ts';
-import type { Developed, Pixels } from './messages.ts';
-import { merging } from './merged.ts';
+import type { Rendered, Pixels } from './messages.ts';
+import { mergeFrames } from './merge-frames.ts';
 
 /**
  * Makes what a job asks for, in steps: yields the share that is done, so that it can be left off between two.
  *
  * @throws what the core throws for a view or a stack that gives no picture, in words
  */
-export function* developing(job: PictureJob, fineness: Fineness): Generator<number, Developed> {
+export function* renderJob(job: PictureJob, fineness: Fineness): Generator<number, Rendered> {
   const view = coarseView(job.stack ? { ...job.view, focusHeight: job.stack.firstHeight } : job.view, fineness);
   const scene = sceneFor(job, view);
   const { picture, view: seen } = job.stack
-    ? yield* merging(scene, view, job.stack, fineness)
+    ? yield* mergeFrames(scene, view, job.stack, fineness)
     : { picture: yield* renderSteps(scene, view, { slices: fineness.slices }), view };
   if (!job.compare) return { picture: pixelsOf(picture) };
   const sharp = sharpPicture(scene, seen);

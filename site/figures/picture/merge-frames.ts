@@ -22,7 +22,7 @@ export interface Merged {
  *
  * @throws what `stackViews` throws, and RangeError in words where every frame is lost
  */
-export function* merging(
+export function* mergeFrames(
   scene: Scene,
   view: View,
   stack: StackJob,

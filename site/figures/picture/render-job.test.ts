@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { developing } from './developing.ts';
+import { renderJob } from './render-job.ts';
 import type { Fineness, PictureJob } from './job.ts';
-import type { Developed } from './messages.ts';
+import type { Rendered } from './messages.ts';
 
 const rough: Fineness = { coarseness: 4, slices: 8 };
 const job: PictureJob = {
@@ -20,9 +20,9 @@ const job: PictureJob = {
   },
 };
 
-function developed(wanted: PictureJob, fineness = rough): { readonly result: Developed; readonly shares: number[] } {
+function rendered(wanted: PictureJob, fineness = rough): { readonly result: Rendered; readonly shares: number[] } {
   const shares: number[] = [];
-  const steps = developing(wanted, fineness);
+  const steps = renderJob(wanted, fineness);
   for (;;) {
     const step = steps.next();
     if (step.done) return { result: step.value, shares };
@@ -32,7 +32,7 @@ function developed(wanted: PictureJob, fineness = rough): { readonly result: Dev
 
 describe('developing', () => {
   test('gives a picture on fewer pixels where it is rough, and tells how far it is', () => {
-    const { result, shares } = developed(job);
+    const { result, shares } = rendered(job);
     expect(result.picture).toMatchObject({ columns: 96, rows: 64 });
     expect(result).not.toHaveProperty('sharp');
     expect(shares.length).toBeGreaterThan(3);
@@ -40,8 +40,8 @@ describe('developing', () => {
   });
 
   test('compares with the sharp frame: a small aperture is nearer to it', () => {
-    const open = developed({ ...job, compare: true }).result;
-    const closed = developed({ ...job, compare: true, view: { ...job.view, effectiveFNumber: 45 } }).result;
+    const open = rendered({ ...job, compare: true }).result;
+    const closed = rendered({ ...job, compare: true, view: { ...job.view, effectiveFNumber: 45 } }).result;
     expect(closed.likeness!).toBeGreaterThan(open.likeness! + 3);
     expect(open.difference).toMatchObject({ columns: 96, rows: 64 });
   });
@@ -58,7 +58,7 @@ describe('developing', () => {
 
   test('sketches a stack at once, lost frames and all, as sharp as it will be', () => {
     const likenessOf = (lost: readonly number[], atOnce: boolean) =>
-      developed({ ...job, compare: true, stack: { ...stack, lost } }, { ...rough, atOnce }).result.likeness!;
+      rendered({ ...job, compare: true, stack: { ...stack, lost } }, { ...rough, atOnce }).result.likeness!;
     const half = [8, 9, 10, 11, 12, 13, 14, 15];
     // A sketch has nothing of the other frames' softness, which a merge has traces of.
     expect(likenessOf([], true)).toBeGreaterThan(likenessOf([], false));
@@ -67,14 +67,14 @@ describe('developing', () => {
   });
 
   test('merges a stack to what no frame of it is', () => {
-    const one = developed({ ...job, compare: true, stack: { ...stack, only: 8 } }).result;
-    const merged = developed({ ...job, compare: true, stack }).result;
+    const one = rendered({ ...job, compare: true, stack: { ...stack, only: 8 } }).result;
+    const merged = rendered({ ...job, compare: true, stack }).result;
     expect(merged.likeness!).toBeGreaterThan(one.likeness! + 3);
   });
 
   test('shows what scale left as it is does, and finds it from the frames alone', () => {
     const likeness = (scale: 'known' | 'estimated' | 'uncorrected') =>
-      developed({ ...job, compare: true, stack: { ...stack, scale } }).result.likeness!;
+      rendered({ ...job, compare: true, stack: { ...stack, scale } }).result.likeness!;
     const [known, uncorrected] = [likeness('known'), likeness('uncorrected')];
     expect(uncorrected).toBeLessThan(known - 3);
     // Pixels as large as these leave the estimate some hundredths of one.
@@ -83,9 +83,9 @@ describe('developing', () => {
 
   test('says in words why there is no picture', () => {
     const inside = { ...job, view: { ...job.view, entrancePupilDistance: -1 } };
-    expect(() => developed(inside)).toThrow(/in front of the entrance pupil/);
-    expect(() => developed({ ...job, stack: { ...stack, frameCount: 5000 } })).toThrow(/1 to 2000/);
-    expect(() => developed({ ...job, stack: { ...stack, frameCount: 2, lost: [0, 1] } })).toThrow(/nothing to merge/);
-    expect(() => developed({ ...job, subject: 'unicorn' })).toThrow(/no subject is called/);
+    expect(() => rendered(inside)).toThrow(/in front of the entrance pupil/);
+    expect(() => rendered({ ...job, stack: { ...stack, frameCount: 5000 } })).toThrow(/1 to 2000/);
+    expect(() => rendered({ ...job, stack: { ...stack, frameCount: 2, lost: [0, 1] } })).toThrow(/nothing to merge/);
+    expect(() => rendered({ ...job, subject: 'unicorn' })).toThrow(/no subject is called/);
   });
 });
