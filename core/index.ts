@@ -226,25 +226,21 @@ export { tristimulus, type Tristimulus } from './light/tristimulus.ts';
 export type { Vector } from './light/vector.ts';
 export { wedgeFilmThickness, type WedgeFilm } from './light/wedge-film.ts';
 
-export {
-  picturing,
-  renderPicture,
-  sharpPicture,
-  toDisplay,
-  toneCurve,
-  type Picture,
-  type RenderOptions,
-  type View,
-} from './picture/picture.ts';
-export { estimateScale } from './picture/estimate-scale.ts';
-export { Merge } from './picture/merge.ts';
+export { toDisplay, toneCurve } from './picture/display.ts';
+export { estimateScale } from './picture/merge/estimate-scale.ts';
+export { Merge } from './picture/merge/merge.ts';
+export { resampled } from './picture/merge/resampled.ts';
+export { scaleOf } from './picture/merge/scale-of.ts';
+export { type StackPlan, stackViews } from './picture/merge/stack-views.ts';
+export type { Picture } from './picture/picture.ts';
 export { psnr } from './picture/psnr.ts';
-export { resampled } from './picture/resampled.ts';
-export { scaleOf } from './picture/scale-of.ts';
-export type { Lighting, Scene, SceneOptions, Subject, Surface as SceneSurface } from './picture/scene.ts';
-export { stackViews, type StackPlan } from './picture/stack-views.ts';
-export { subjectOf, subjects } from './picture/subjects.ts';
-export { fieldOf } from './picture/view.ts';
+export type { RenderOptions } from './picture/render-options.ts';
+export { renderPicture, renderSteps } from './picture/render.ts';
+export type { Scene, Surface as SceneSurface } from './picture/scene.ts';
+export { sharpPicture } from './picture/sharp-picture.ts';
+export type { Lighting, SceneOptions, Subject } from './picture/subjects/subject.ts';
+export { subjectOf, subjects } from './picture/subjects/subjects.ts';
+export { fieldOf, type View } from './picture/view.ts';
 
 export { practiceText, readPracticeText, type PracticeAddress, type PracticeReading } from './practice/address.ts';
 export {

@@ -1,7 +1,7 @@
 import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
 
 /**
- * The depth to reckon with where waves matter. The rule is the microscopist's: the two depths are added.
+ * The depth to count on where waves matter. The rule is the microscopist's: the two depths are added.
  *
  * combined depth = T + λ/NA²
  *

@@ -31,7 +31,7 @@ export function saturationExposure(iso: number): number {
 }
 
 /**
- * A pixel to reckon with where nobody has measured the camera's own. Assumptions, of the right order and no more: they stand
+ * A pixel to compute with where nobody has measured the camera's own. Assumptions, of the right order and no more: they stand
  * on pages where they are used, to be changed there.
  *
  * Source: common practice, from memory: values that measurements by EMVA Standard 1288 of current sensors spread about.

@@ -15,5 +15,5 @@ export const daylight: Illuminant = [
   65.74, 69.89, 72.49, 75.09, 69.34, 63.59, 55.01, 46.42, 56.61, 66.81, 65.09, 63.38,
 ];
 
-/** The same power at every wavelength: CIE illuminant E, for reckoning. */
+/** The same power at every wavelength: CIE illuminant E, for computing. */
 export const equalEnergy: Illuminant = daylight.map(() => 100);

@@ -12,7 +12,7 @@ import { tristimulus, type Tristimulus } from './tristimulus.ts';
 /** A film in air and the direction it is seen in. */
 export type Film = Named<'film-thickness' | 'refractive-index' | 'incidence-angle'>;
 
-/** How a film is lit and reckoned. */
+/** How a film is lit and computed. */
 export interface FilmView {
   /** All beams, as it is, unless said otherwise. */
   readonly beams?: 'all' | 'two';

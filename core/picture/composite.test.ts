@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { closeSurface, emptyLayers, fillOpen, laySlice, type Layers } from './composite.ts';
+import { closeSurface, compositeSlice, emptyLayers, fillOpen, type Layers } from './composite.ts';
 
 /** Lays one place of light and coverage. */
 function lay(layers: Layers, light: number, coverage: number): void {
   const wanted = { left: 0, right: 1, top: 0, bottom: 1 };
   const plane = (value: number) => Float32Array.of(value);
-  laySlice(layers, {
+  compositeSlice(layers, {
     columns: 1,
     left: 0,
     top: 0,

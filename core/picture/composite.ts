@@ -37,7 +37,7 @@ export interface Blurred {
  * Slices of one surface fit together as the pieces of a broken plate: each takes what the nearer ones have left of the aperture and
  * no more. So a slope's slices add up without a seam, and light of what lies deeper cannot spread over a nearer edge that is sharp.
  */
-export function laySlice(layers: Layers, slice: Blurred): void {
+export function compositeSlice(layers: Layers, slice: Blurred): void {
   const { wanted, coverage } = slice;
   const { left, open } = layers;
   const width = wanted.right - wanted.left;

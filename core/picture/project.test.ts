@@ -2,17 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
 import { lifeSize } from '#tests/support/in-view.ts';
 import { smallScene, type SmallSurface } from '#tests/support/small-scenes.ts';
-import { framed } from './grid.ts';
+import { binnedScene } from './binned.ts';
 import { projected } from './project.ts';
-import { reducedScene } from './reduced.ts';
+import { samplingGrid } from './sampling-grid.ts';
 import { scaleAt } from './view.ts';
 
 const view = { ...lifeSize, columns: 61, rows: 41, pitch: 0.01, focusHeight: 2 };
-const { grid } = framed(view, 1, 0);
+const { grid } = samplingGrid(view, 1, 0);
 
 function seen(surface: SmallSurface) {
-  const reduced = reducedScene(smallScene({ columns: 101, rows: 81, pitch: 0.01 }, surface), 1, 1);
-  return projected(reduced, reduced.surfaces[0]!, view, grid);
+  const binned = binnedScene(smallScene({ columns: 101, rows: 81, pitch: 0.01 }, surface), 1, 1);
+  return projected(binned, binned.surfaces[0]!, view, grid);
 }
 
 describe('a projected surface', () => {
@@ -53,13 +53,13 @@ describe('a projected surface', () => {
   });
 
   it('goes on beyond the rim of the scene as it ends', () => {
-    const wide = framed({ ...view, columns: 201 }, 1, 0).grid;
-    const reduced = reducedScene(
+    const wide = samplingGrid({ ...view, columns: 201 }, 1, 0).grid;
+    const binned = binnedScene(
       smallScene({ columns: 101, rows: 81, pitch: 0.01 }, { light: (x) => x, height: 2 }),
       1,
       1,
     );
-    const { light } = projected(reduced, reduced.surfaces[0]!, view, wide);
+    const { light } = projected(binned, binned.surfaces[0]!, view, wide);
     expect(light[0]![20 * 201]).toBe(-50);
     expect(light[0]![20 * 201 + 200]).toBe(50);
   });

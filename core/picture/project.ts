@@ -1,18 +1,10 @@
-import { sampler } from './between.ts';
-import type { View } from './picture.ts';
-import type { Painted, Reduced } from './reduced.ts';
-import type { Box } from './sheet.ts';
+import { bicubicSampler } from './bicubic.ts';
+import type { BinnedScene, PremultipliedSurface } from './binned.ts';
+import type { Box } from './box.ts';
+import type { Grid } from './sampling-grid.ts';
+import type { View } from './view.ts';
 
-/** Places on the sensor, mm from the axis, at which a picture is made up: those of its pixels, perhaps some between, and a rim around them. */
-export interface Grid {
-  readonly columns: number;
-  readonly rows: number;
-  readonly spacing: number;
-  readonly left: number;
-  readonly top: number;
-}
-
-/** A surface on a grid of the sensor, still sharp; light times coverage, as {@link Painted}. */
+/** A surface on a grid of the sensor, still sharp; light times coverage, as {@link PremultipliedSurface}. */
 export interface Projected {
   readonly light: readonly Float32Array[];
   readonly coverage: Float32Array;
@@ -28,15 +20,15 @@ export interface Projected {
  *
  * @throws RangeError for a surface that holds what is not a number
  */
-export function projected(scene: Reduced, surface: Painted, view: View, grid: Grid): Projected {
+export function projected(scene: BinnedScene, surface: PremultipliedSurface, view: View, grid: Grid): Projected {
   const size = grid.columns * grid.rows;
   const light = surface.light.map(() => new Float32Array(size));
   const coverage = new Float32Array(size);
   const height = new Float32Array(size);
   if (surface.solid) coverage.fill(1);
   const between = surface.solid
-    ? sampler(scene, surface.light, light)
-    : sampler(scene, [...surface.light, surface.coverage], [...light, coverage]);
+    ? bicubicSampler(scene, surface.light, light)
+    : bicubicSampler(scene, [...surface.light, surface.coverage], [...light, coverage]);
   const heights = surface.height;
   const flat = surface.low === surface.high;
   const { columns } = scene;
@@ -85,14 +77,14 @@ export function projected(scene: Reduced, surface: Painted, view: View, grid: Gr
 }
 
 /** Samples of the scene per millimetre on the sensor, at the height 0, and by how much fewer they are for each mm of height. */
-function scaleOf({ pitch }: Reduced, { magnification, entrancePupilDistance, focusHeight }: View) {
+function scaleOf({ pitch }: BinnedScene, { magnification, entrancePupilDistance, focusHeight }: View) {
   const atFocus = 1 / (magnification * pitch);
   const perHeight = atFocus / entrancePupilDistance;
   return { atNone: atFocus + focusHeight * perHeight, perHeight };
 }
 
 /** The part of the grid on which a surface can be seen, at whatever of its heights. One that meets the scene's rim goes on beyond it. */
-function boxOnGrid(scene: Reduced, { box, low, high }: Painted, view: View, grid: Grid): Box {
+function boxOnGrid(scene: BinnedScene, { box, low, high }: PremultipliedSurface, view: View, grid: Grid): Box {
   const { atNone, perHeight } = scaleOf(scene, view);
   const scales = [atNone - low * perHeight, atNone - high * perHeight];
   const place = (sample: number, start: number, gridStart: number) =>

@@ -1,7 +1,4 @@
-import type { Picture } from './picture.ts';
-
-/** How many columns, rows and channels. */
-export type Shape = Pick<Picture, 'columns' | 'rows' | 'channels'>;
+import type { Picture, Shape } from './picture.ts';
 
 /** Throws RangeError unless a picture has the shape wanted and as much light as it says. Returns it, for use inline. */
 export function requireShape(picture: Picture, { columns, rows, channels }: Shape): Picture {

@@ -1,5 +1,4 @@
-import type { View } from './picture.ts';
-import { blurAt } from './view.ts';
+import { blurAt, type View } from './view.ts';
 
 /** Depths at which a scene is blurred; what lies between two of them shares itself out between the two. */
 export interface Slices {

@@ -1,4 +1,4 @@
-import { Merge } from '#core/picture/merge.ts';
+import { Merge } from '#core/picture/merge/merge.ts';
 import type { Picture } from '#core/picture/picture.ts';
 import { percentile } from './percentile.ts';
 

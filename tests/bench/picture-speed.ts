@@ -1,16 +1,17 @@
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
-import { grown, planeFor, within } from '#core/picture/blur-slice.ts';
-import { convolve, throughSpectrum } from '#core/picture/convolve.ts';
-import { dampingOf } from '#core/picture/damping.ts';
-import { framed } from '#core/picture/grid.ts';
-import { renderPicture, type View } from '#core/picture/picture.ts';
+import { convolve, throughSpectrum } from '#core/fourier/convolve.ts';
+import { planeFor } from '#core/picture/blur-slice.ts';
+import { expanded, intersection } from '#core/picture/box.ts';
 import { prepared } from '#core/picture/prepared.ts';
 import { projected } from '#core/picture/project.ts';
-import { reachesOf } from '#core/picture/render.ts';
+import { psfRadii, renderPicture } from '#core/picture/render.ts';
+import { samplingGrid } from '#core/picture/sampling-grid.ts';
 import type { Scene } from '#core/picture/scene.ts';
-import { sheetOf } from '#core/picture/sheet.ts';
+import { slicedSurface } from '#core/picture/sliced-surface.ts';
 import { slicesOf } from '#core/picture/slices.ts';
+import { systemOtf } from '#core/picture/system-otf.ts';
+import type { View } from '#core/picture/view.ts';
 import { smallScene } from '#tests/support/small-scenes.ts';
 import { percentile } from './percentile.ts';
 
@@ -75,15 +76,15 @@ export function slopeAndBall(finer: number): Scene {
 
 /** Columns and rows of every pair of planes that a picture blurs: with its coverage, a slice is one pair of them, in colour two. */
 export function planesOf(scene: Scene, of: View, most: number): (readonly [columns: number, rows: number])[] {
-  const { reduced, low, high, spacing, oversampling } = prepared(scene, of, {});
+  const { binned, low, high, spacing, oversampling } = prepared(scene, of, {});
   const depths = slicesOf(of, low, high, most);
-  const reaches = reachesOf(of, depths, spacing, oversampling);
-  const { grid, picture } = framed(of, oversampling, Math.max(...reaches));
-  return reduced.surfaces.flatMap((surface) =>
-    sheetOf(projected(reduced, surface, of, grid), grid.columns, depths).boxes.flatMap((box, slice) => {
-      const seen = box && within(box, grown(picture, reaches[slice]!));
+  const radii = psfRadii(of, depths, spacing, oversampling);
+  const { grid, picture } = samplingGrid(of, oversampling, Math.max(...radii));
+  return binned.surfaces.flatMap((surface) =>
+    slicedSurface(projected(binned, surface, of, grid), grid.columns, depths).boxes.flatMap((box, slice) => {
+      const seen = box && intersection(box, expanded(picture, radii[slice]!));
       if (!seen || seen.right <= seen.left || seen.bottom <= seen.top) return [];
-      const { columns, rows } = planeFor(seen, reaches[slice]!, picture);
+      const { columns, rows } = planeFor(seen, radii[slice]!, picture);
       const pair = [columns, rows] as const;
       return of.colour ? [pair, pair] : [pair];
     }),
@@ -106,11 +107,11 @@ function convolutions(planes: readonly (readonly [number, number])[]) {
   const time = { transforms: 0, convolutions: 0 };
   for (const [columns, rows] of planes) {
     const { pair, all } = filledPair([columns, rows]);
-    const damping = dampingOf({ spacing: view.pitch, pixel: view.pitch, averaged: 0 }, columns, rows);
+    const otf = systemOtf({ spacing: view.pitch, pixel: view.pitch, averaged: 0 }, columns, rows);
     time.transforms += millisecondsOf(() => throughSpectrum(pair, () => undefined, all));
     pair.re.fill(0.5);
     pair.im.fill(0.5);
-    time.convolutions += millisecondsOf(() => convolve(pair, damping, all));
+    time.convolutions += millisecondsOf(() => convolve(pair, otf, all));
   }
   return time;
 }

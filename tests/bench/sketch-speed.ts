@@ -1,5 +1,5 @@
-import { subjects } from '#core/picture/subjects.ts';
-import { developing } from '#site/figures/picture/developing.ts';
+import { subjects } from '#core/picture/subjects/subjects.ts';
+import { renderJob } from '#site/figures/picture/render-job.ts';
 import { columns, rows } from '#site/figures/picture/framing.ts';
 import { sketch, type PictureJob } from '#site/figures/picture/job.ts';
 import { percentile } from './percentile.ts';
@@ -19,7 +19,7 @@ const movements = 40;
 function sketches(jobAt: (movement: number) => PictureJob): number {
   const times = Array.from({ length: movements }, (_, movement) => {
     const start = performance.now();
-    const steps = developing(jobAt(movement), sketch);
+    const steps = renderJob(jobAt(movement), sketch);
     while (!steps.next().done);
     return performance.now() - start;
   });

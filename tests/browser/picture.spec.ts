@@ -46,7 +46,7 @@ test.describe('a picture', () => {
     await sheet(page).getByLabel('beside it').selectOption('sharp');
     await expect(sheet(page).locator('output')).toContainText(/dB|same/, { timeout: 60_000 });
     await sheet(page).getByRole('button', { name: 'Put aside' }).click();
-    await sheet(page).getByLabel('beside it').selectOption('kept');
+    await sheet(page).getByLabel('beside it').selectOption('aside');
     await sheet(page).getByLabel('shown').selectOption('divided');
     await expect(sheet(page).getByLabel('Where the picture is divided')).toBeVisible();
   });

@@ -1,93 +1,124 @@
-import { globSync, readFileSync } from 'node:fs';
-import { dirname, join, posix, sep } from 'node:path';
-import { describe, expect, it } from 'vitest';
-import { root } from '#tests/support/run.ts';
-import { exceptions, layers, type Layer } from './directions.ts';
+import type { ICruiseResult } from 'dependency-cruiser';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { exceptions, layers } from './directions.ts';
+import { forbidden } from './graph-rules.ts';
+import { moduleGraph, projectFiles } from './module-graph.ts';
 
-/** Every specifier of an import, static or dynamic, of an export from elsewhere, of a glob and of a stylesheet's import. */
-const specifiers =
-  /(?:\bimport\s|\bfrom\s|\bimport\s*\(\s*|\bimport\.meta\.glob(?:<[^(]*>)?\(\s*|@import\s(?:url\()?)\s*(['"])([^'"\n]+)\1/g;
+const source = (path: string) => path.replace(/\.mts$/, '');
 
-function filesOf(layer: Layer): string[] {
-  const found = globSync(`${layer.folder}/**/*.{ts,svelte,astro,mdx,css}`, { cwd: root });
-  return found.map((file) => file.split(sep).join('/')).sort();
+/** What goes against the rules, in words: which rule, who imports what, and by which way round a circle. */
+function against({ summary }: ICruiseResult): string[] {
+  return summary.violations.map(({ rule, from, to, cycle }) => {
+    const way = cycle?.map(({ name }) => source(name)).join(' → ') ?? source(to);
+    return `${rule.name}: ${source(from)} → ${way}`;
+  });
 }
 
-function importsOf(file: string): string[] {
-  return [...readFileSync(join(root, file), 'utf8').matchAll(specifiers)].map((match) => match[2] as string);
-}
+const importsOf = ({ modules }: ICruiseResult, file: string) =>
+  modules.find((module) => source(module.source) === file)?.dependencies.map(({ resolved }) => source(resolved)) ?? [];
 
-const isPackage = (specifier: string) => !/^[#./]/.test(specifier);
+describe('the project', () => {
+  let graph: ICruiseResult;
+  beforeAll(async () => {
+    graph = await moduleGraph(projectFiles(), forbidden);
+  }, 120_000);
 
-/** `core`, `site`, `lessons/extension`, `tests`: where in the project an import leads. */
-function destination(file: string, specifier: string): string {
-  const path = specifier.startsWith('.') ? posix.join(dirname(file), specifier) : specifier.replace(/^[#/]/, '');
-  const [folder = '', name = ''] = path.split('/');
-  return folder === 'lessons' ? `lessons/${name}` : folder;
-}
-
-function allowed(layer: Layer, file: string, specifier: string): boolean {
-  if (exceptions.some((exception) => exception.file === file && exception.imports === specifier)) return true;
-  const inTest = file.endsWith('.test.ts');
-  if (isPackage(specifier)) {
-    const listed = (name: string) => specifier === name || specifier.startsWith(`${name}/`);
-    return inTest || layer.packages === 'any' || layer.packages.some(listed);
-  }
-  const where = destination(file, specifier);
-  const fromOwnFolder = where === destination(file, `./${file.split('/').at(-1)}`);
-  return fromOwnFolder || (inTest && where === 'tests') || layer.mayImport.some((name) => name === where);
-}
-
-function layerOf(file: string): Layer {
-  return layers.find(({ folder }) => file.startsWith(`${folder}/`)) as Layer;
-}
-
-describe.each(layers)('$folder', (layer) => {
-  const files = filesOf(layer);
-
-  it('has files to look at, and imports in them', () => {
-    expect(files.flatMap(importsOf).length).toBeGreaterThan(0);
+  it.each(layers)('has imports in $folder to look at, in code and in components', ({ folder }) => {
+    const files = graph.modules.filter((module) => module.source.startsWith(`${folder}/`));
+    const kinds = folder === 'core' ? ['.ts'] : folder === 'site' ? ['.svelte', '.astro', '.css'] : ['.svelte', '.mdx'];
+    for (const kind of kinds)
+      expect(files.some((file) => source(file.source).endsWith(kind) && file.dependencies.length > 0)).toBe(true);
   });
 
-  it('imports only what lies below it', () => {
-    const against = files.flatMap((file) =>
-      importsOf(file)
-        .filter((specifier) => !allowed(layer, file, specifier))
-        .map((specifier) => `${file} imports ${specifier}`),
-    );
-    expect(against).toEqual([]);
+  it('imports only what lies below, what is there, and never in a circle', () => {
+    const allowed = exceptions.map(({ file, imports }) => `${file} → ${imports.slice(1)}`);
+    expect(against(graph).filter((words) => !allowed.some((one) => words.endsWith(`: ${one}`)))).toEqual([]);
+  });
+
+  it.each(exceptions)('still needs that $file imports $imports', ({ file, imports }) => {
+    expect(importsOf(graph, file)).toContain(imports.slice(1));
   });
 });
 
-describe('an exception', () => {
-  it.each(exceptions)('is still needed: $file imports $imports', ({ file, imports }) => {
-    expect(importsOf(file)).toContain(imports);
-  });
-});
+/** Who imports what, and the rule that it breaks. */
+const broken = [
+  ['core/gaussian/a.ts', `import '#site/state/kit.ts';`, 'core: only'],
+  ['core/gaussian/b.ts', `import type { Kit } from '../../site/state/kit.ts';`, 'core: only'],
+  ['core/gaussian/c.ts', `export const kit = () => import('#site/state/kit.ts');`, 'core: only'],
+  ['core/gaussian/d.ts', `import 'svelte';`, 'core: packages'],
+  ['core/gaussian/e.ts', `import 'node:fs';`, 'core: packages'],
+  ['core/gaussian/f.test.ts', `import '#site/state/kit.ts';`, 'core: only'],
+  ['core/gaussian/g.ts', `import './not-there.ts';`, 'nothing that is not there'],
+  [
+    'site/figures/A.svelte',
+    `<script lang="ts">\n  import '#lessons/extension/bench.svelte.ts';\n</script>`,
+    'site: only',
+  ],
+  ['site/figures/B.svelte', `<script module>import '#tests/reference/all.ts';</script>\n<p>text</p>`, 'site: only'],
+  ['site/pages/c.astro', `---\nimport { all } from '#tests/reference/all.ts';\n---\n<p>{all}</p>`, 'site: only'],
+  ['site/pages/d.ts', `export const files = import.meta.glob<object>('/lessons/ext*/bench.svelte.ts');`, 'site: only'],
+  [
+    'lessons/extension/figures/A.svelte',
+    `<script>import '../../diffraction/bench.svelte.ts';</script>`,
+    'lessons: only',
+  ],
+  ['lessons/extension/b.ts', `export { x } from '#lessons/diffraction/bench.svelte.ts';`, 'lessons: only'],
+  ['lessons/extension/c.ts', `import 'd3-scale';`, 'lessons: packages'],
+  ['lessons/extension/d.mdx', `Words.\n\nimport {\n  x\n} from '#tests/reference/all.ts';\n\n# Words`, 'lessons: only'],
+] as const;
 
-describe('the directions', () => {
-  it.each([
-    ['core/gaussian/x.ts', '#site/state/kit.ts'],
-    ['core/gaussian/x.ts', '../../site/state/kit.ts'],
-    ['core/gaussian/x.ts', 'svelte'],
-    ['core/gaussian/x.ts', 'node:fs'],
-    ['site/figures/x.svelte', '#lessons/extension/bench.svelte.ts'],
-    ['site/figures/x.svelte', '#tests/reference/all.ts'],
-    ['lessons/extension/figures/x.svelte', '../../diffraction/bench.svelte.ts'],
-    ['lessons/extension/figures/x.svelte', '#lessons/diffraction/bench.svelte.ts'],
-    ['lessons/extension/bench.svelte.ts', 'd3-scale'],
-  ])('forbid that %s imports %s', (file, specifier) => {
-    expect(allowed(layerOf(file), file, specifier)).toBe(false);
+const kept = [
+  ['core/gaussian/h.ts', `import '../quantity/errors.ts';`],
+  ['core/gaussian/i.test.ts', `import { closeTo } from '#tests/support/close-to.ts'; import 'vitest';`],
+  ['site/figures/E.svelte', `<script>import '#core/quantity/errors.ts'; import 'd3-scale';</script>`],
+  ['site/styles/f.css', `@import './g.css';\np { color: red; }`],
+  [
+    'lessons/extension/figures/B.svelte',
+    `<script>import '../bench.svelte.ts'; import { onMount } from 'svelte';</script>`,
+  ],
+  ['lessons/extension/figures/c.ts', `import '#site/state/kit.ts';`],
+] as const;
+
+const circles = {
+  'of types': ['core/light/a.ts', 'core/light/b.ts', 'core/light/c.ts'],
+  'by way of components': ['site/parts/A.svelte', 'site/parts/b.ts', 'site/parts/C.astro'],
+} as const;
+
+const others = [
+  'site/state/kit.ts',
+  'site/styles/g.css',
+  'core/quantity/errors.ts',
+  'tests/support/close-to.ts',
+].concat(['tests/reference/all.ts', 'lessons/extension/bench.svelte.ts', 'lessons/diffraction/bench.svelte.ts']);
+
+const importing = (path: string, other: string) =>
+  path.endsWith('.ts')
+    ? `import type { X } from '#${other}';`
+    : path.endsWith('.astro')
+      ? `---\nimport X from '#${other}';\n---\n<X />`
+      : `<script lang="ts">\n  import X from '#${other}';\n</script>\n<X />`;
+
+describe('the rules', () => {
+  let found: readonly string[];
+  beforeAll(async () => {
+    const files = new Map(others.map((path) => [path, '']));
+    for (const [path, text] of [...broken, ...kept]) files.set(path, text);
+    for (const paths of Object.values(circles))
+      paths.forEach((path, k) => files.set(path, importing(path, paths[(k + 1) % paths.length]!)));
+    found = against(await moduleGraph(files, forbidden));
+  }, 60_000);
+
+  it.each(broken)('forbid what %s says', (path, _, rule) => {
+    expect(found.filter((words) => words.includes(`: ${path} →`))).toEqual([expect.stringMatching(`^${rule}`)]);
   });
 
-  it.each([
-    ['core/gaussian/x.ts', '../quantity/errors.ts'],
-    ['core/gaussian/x.test.ts', '#tests/support/close-to.ts'],
-    ['site/figures/x.svelte', '#core/quantity/print.ts'],
-    ['site/figures/x.svelte', 'd3-scale'],
-    ['lessons/extension/figures/x.svelte', '../bench.svelte.ts'],
-    ['lessons/extension/figures/x.svelte', '#site/state/address.ts'],
-  ])('allow that %s imports %s', (file, specifier) => {
-    expect(allowed(layerOf(file), file, specifier)).toBe(true);
+  it.each(kept)('allow what %s says', (path) => {
+    expect(found.filter((words) => words.includes(`: ${path} →`))).toEqual([]);
+  });
+
+  it.each(Object.entries(circles))('find a circle %s, with all that is in it', (_, paths) => {
+    const ways = found.filter((words) => words.startsWith('no circle') && words.includes(paths[0]));
+    expect(ways.length).toBeGreaterThan(0);
+    for (const way of ways) for (const path of paths) expect(way).toContain(path);
   });
 });

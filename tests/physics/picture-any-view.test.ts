@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { renderPicture, sharpPicture, toDisplay, type View } from '#core/picture/picture.ts';
+import { toDisplay } from '#core/picture/display.ts';
+import { renderPicture } from '#core/picture/render.ts';
+import { sharpPicture } from '#core/picture/sharp-picture.ts';
+import type { View } from '#core/picture/view.ts';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { smallScene } from '#tests/support/small-scenes.ts';
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { renderPicture, sharpPicture, type View } from '#core/picture/picture.ts';
-import { blurAt, scaleAt } from '#core/picture/view.ts';
+import { renderPicture } from '#core/picture/render.ts';
+import { sharpPicture } from '#core/picture/sharp-picture.ts';
+import { blurAt, scaleAt, type View } from '#core/picture/view.ts';
 import { energyProfile } from '#core/wave/energy-profile.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { lifeSize, pitchOnPixels } from '#tests/support/in-view.ts';

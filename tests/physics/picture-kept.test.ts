@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { renderPicture, type View } from '#core/picture/picture.ts';
-import { subjectOf, subjects } from '#core/picture/subjects.ts';
-import { fieldOf } from '#core/picture/view.ts';
+import { renderPicture } from '#core/picture/render.ts';
+import { subjectOf, subjects } from '#core/picture/subjects/subjects.ts';
+import { fieldOf, type View } from '#core/picture/view.ts';
 
 const [columns, rows] = [24, 16];
 

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { renderPicture, sharpPicture, type Picture, type View } from '#core/picture/picture.ts';
-import { blurAt, scaleAt } from '#core/picture/view.ts';
+import type { Picture } from '#core/picture/picture.ts';
+import { renderPicture } from '#core/picture/render.ts';
+import { sharpPicture } from '#core/picture/sharp-picture.ts';
+import { blurAt, scaleAt, type View } from '#core/picture/view.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { lifeSize } from '#tests/support/in-view.ts';
 import { smallScene, type At } from '#tests/support/small-scenes.ts';

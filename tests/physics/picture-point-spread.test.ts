@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { renderPicture, type View } from '#core/picture/picture.ts';
-import { blurAt } from '#core/picture/view.ts';
+import { renderPicture } from '#core/picture/render.ts';
+import { blurAt, type View } from '#core/picture/view.ts';
 import { photopicProfile } from '#core/wave/photopic-spread.ts';
 import { pointSpreadProfile } from '#core/wave/point-spread.ts';
 import { betweenSamples } from '#tests/support/between-samples.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { erf } from '#core/exposure/erf.ts';
-import { renderPicture, type View } from '#core/picture/picture.ts';
-import { blurAt } from '#core/picture/view.ts';
+import { renderPicture } from '#core/picture/render.ts';
+import { blurAt, type View } from '#core/picture/view.ts';
 import { opticalTransfer } from '#core/wave/optical-transfer.ts';
 import { photopicTransfer } from '#core/wave/photopic-transfer.ts';
 import { pixelTransfer } from '#core/wave/pixel-transfer.ts';

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { renderPicture, type View } from '#core/picture/picture.ts';
+import { renderPicture } from '#core/picture/render.ts';
+import type { View } from '#core/picture/view.ts';
 import { lifeSize } from '#tests/support/in-view.ts';
 import { smallScene } from '#tests/support/small-scenes.ts';
 

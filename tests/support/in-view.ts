@@ -1,5 +1,4 @@
-import type { View } from '#core/picture/picture.ts';
-import { scaleAt } from '#core/picture/view.ts';
+import { scaleAt, type View } from '#core/picture/view.ts';
 
 /** A view at life size, f/16 effective, that tests change as they need. */
 export const lifeSize: View = {

@@ -1,8 +1,10 @@
-import { estimateScale } from '#core/picture/estimate-scale.ts';
-import { Merge } from '#core/picture/merge.ts';
-import { renderPicture, type Picture, type View } from '#core/picture/picture.ts';
-import { narrowestOf, scaleOf } from '#core/picture/scale-of.ts';
+import { estimateScale } from '#core/picture/merge/estimate-scale.ts';
+import { Merge } from '#core/picture/merge/merge.ts';
+import { narrowestOf, scaleOf } from '#core/picture/merge/scale-of.ts';
+import type { Picture } from '#core/picture/picture.ts';
+import { renderPicture } from '#core/picture/render.ts';
 import type { Scene } from '#core/picture/scene.ts';
+import type { View } from '#core/picture/view.ts';
 import { lifeSize } from './in-view.ts';
 import { smallScene, type At } from './small-scenes.ts';
 

@@ -1,8 +1,9 @@
-import { subjectFrom, type SceneOptions, type Surface } from '../scene.ts';
-import { emptySurface, kept, painted, ramp, within } from './canvas.ts';
+import type { Surface } from '../scene.ts';
+import { bandLimit, emptySurface, painted, ramp, within } from './canvas.ts';
 import { layCapsule } from './capsule.ts';
-import { grain, sequence } from './noise.ts';
 import { lit } from './shade.ts';
+import { type SceneOptions, subjectFrom } from './subject.ts';
+import { grain, sequence } from './value-noise.ts';
 
 const depth = 7;
 /** Half its length and half its greatest width, mm. */
@@ -14,7 +15,7 @@ function halfWidth(x: number): number {
   return wide * (1 - share ** 2) ** 0.85 * (1 - 0.12 * Math.sign(x) * share);
 }
 
-/** The height of the blade, mm: folded along its midrib like an open book, and arched from end to end. */
+/** The height of the blade, mm: mirrored along its midrib like an open book, and arched from end to end. */
 export function heightOfLeaf(x: number, y: number): number {
   const arch = 2.4 * (1 - Math.min(1, Math.abs(x) / half) ** 2);
   const fold = 0.32 * Math.sqrt(y * y + 0.25);
@@ -37,7 +38,7 @@ function blade(options: SceneOptions): Surface {
   const cell = grain(0.45, pitch, seed);
   const patch = grain(3, pitch, seed + 7);
   const leaf = painted(options, (x, y, sample) => {
-    const off = Math.abs(y) - halfWidth(x) + 0.12 * kept(1, pitch) * Math.sin(6.5 * x);
+    const off = Math.abs(y) - halfWidth(x) + 0.12 * bandLimit(1, pitch) * Math.sin(6.5 * x);
     sample.coverage = Math.abs(x) > half ? 0 : within(off, pitch);
     sample.height = heightOfLeaf(x, y);
     if (sample.coverage === 0) return;
@@ -91,7 +92,7 @@ function soil(options: SceneOptions): Surface {
   return lit(ground, options, { ambient: 0.5 });
 }
 
-/** A bay leaf on dark soil, folded along its midrib, veins standing out, fine hairs along the rim. */
+/** A bay leaf on dark soil, mirrored along its midrib, veins standing out, fine hairs along the rim. */
 export const bayLeaf = subjectFrom({
   slug: 'bay-leaf',
   name: 'Bay leaf',

@@ -1,4 +1,5 @@
-import type { SceneOptions, Surface } from '../scene.ts';
+import type { Surface } from '../scene.ts';
+import type { SceneOptions } from './subject.ts';
 
 /** Red, green, blue of linear sRGB. */
 export type Colour = readonly [number, number, number];
@@ -69,6 +70,6 @@ export function ramp(from: number, to: number, value: number): number {
 }
 
 /** How much of a pattern so fine is left on such a grid: nothing of what has less than two samples a period, all from four. */
-export function kept(period: number, pitch: number): number {
+export function bandLimit(period: number, pitch: number): number {
   return ramp(2, 4, period / pitch);
 }

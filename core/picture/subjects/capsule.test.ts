@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { SceneOptions } from '../scene.ts';
-import { emptySurface, type Colour } from './canvas.ts';
-import { layCapsule, type Capsule } from './capsule.ts';
+import { type Colour, emptySurface } from './canvas.ts';
+import { type Capsule, layCapsule } from './capsule.ts';
+import type { SceneOptions } from './subject.ts';
 
 const options: SceneOptions = { columns: 41, rows: 41, pitch: 0.1, seed: 1 };
 const middle = 20 * 41 + 20;

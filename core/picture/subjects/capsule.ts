@@ -1,6 +1,7 @@
-import { usualLighting, type SceneOptions, type Surface } from '../scene.ts';
-import { within, type Colour } from './canvas.ts';
-import { lightFrom, mirrored, roundShade, type Direction } from './shade.ts';
+import type { Surface } from '../scene.ts';
+import { type Colour, within } from './canvas.ts';
+import { type Direction, lightFrom, mirrored, roundShade } from './shade.ts';
+import { type SceneOptions, usualLighting } from './subject.ts';
 
 /** A place in space: mm to the right, downwards, and towards the camera. */
 export type Place = readonly [number, number, number];

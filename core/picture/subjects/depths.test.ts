@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { subjectOf } from '../subjects.ts';
 import { heightOfLeaf } from './bay-leaf.ts';
 import { heightOfDish } from './drawing-pin.ts';
 import { seenThroughDrop } from './drop-on-wire.ts';
@@ -7,6 +6,7 @@ import { heightOfPlane } from './frost-crystal.ts';
 import { heightOfHead } from './hoverfly-head.ts';
 import { heightOfScale } from './slanted-scale.ts';
 import { heightOfPaper } from './stamp.ts';
+import { subjectOf } from './subjects.ts';
 
 const [columns, rows] = [90, 60];
 
@@ -37,7 +37,7 @@ describe('depths are known in closed form', () => {
     for (const { value, x } of heights('stamp', 0)) expect(value).toBeCloseTo(heightOfPaper(x), 5);
   });
 
-  it('the leaf is folded and arched, its veins a tenth of a millimetre higher at most', () => {
+  it('the leaf is mirrored and arched, its veins a tenth of a millimetre higher at most', () => {
     const above = heights('bay-leaf', 1).map(({ value, x, y }) => value - heightOfLeaf(x, y));
     expect(Math.min(...above)).toBeCloseTo(0, 5);
     expect(Math.max(...above)).toBeCloseTo(0.1, 2);

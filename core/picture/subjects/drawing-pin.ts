@@ -1,8 +1,9 @@
-import { subjectFrom, type SceneOptions, type Surface } from '../scene.ts';
+import type { Surface } from '../scene.ts';
 import { emptySurface, painted, ramp, within } from './canvas.ts';
 import { layCapsule } from './capsule.ts';
-import { grain } from './noise.ts';
 import { lit } from './shade.ts';
+import { type SceneOptions, subjectFrom } from './subject.ts';
+import { grain } from './value-noise.ts';
 
 const depth = 8.2;
 /** Of the brass head, mm. */

@@ -1,8 +1,9 @@
-import { subjectFrom, usualLighting, type SceneOptions, type Surface } from '../scene.ts';
-import { emptySurface, painted, ramp, within, type Colour } from './canvas.ts';
+import type { Surface } from '../scene.ts';
+import { type Colour, emptySurface, painted, ramp, within } from './canvas.ts';
 import { layCapsule } from './capsule.ts';
-import { grain } from './noise.ts';
-import { lightFrom, mirrored, type Direction } from './shade.ts';
+import { type Direction, lightFrom, mirrored } from './shade.ts';
+import { type SceneOptions, subjectFrom, usualLighting } from './subject.ts';
+import { grain } from './value-noise.ts';
 
 const depth = 12;
 /** The drop: a sphere of this radius and middle, mm. */

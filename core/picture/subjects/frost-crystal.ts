@@ -1,7 +1,8 @@
-import { subjectFrom, type SceneOptions, type Surface } from '../scene.ts';
-import { emptySurface, painted, type Colour } from './canvas.ts';
+import type { Surface } from '../scene.ts';
+import { type Colour, emptySurface, painted } from './canvas.ts';
 import { layCapsule, type Place } from './capsule.ts';
-import { grain, sequence } from './noise.ts';
+import { type SceneOptions, subjectFrom } from './subject.ts';
+import { grain, sequence } from './value-noise.ts';
 
 const depth = 2.4;
 /** Length of an arm, mm. */

@@ -1,7 +1,7 @@
-import type { Lighting } from '../scene.ts';
-import { kept, type Sample } from './canvas.ts';
-import { normalOf, type Ellipsoid } from './ellipsoid.ts';
-import { mirrored, roundShade, type Direction } from './shade.ts';
+import { bandLimit, type Sample } from './canvas.ts';
+import { type Ellipsoid, normalOf } from './ellipsoid.ts';
+import { type Direction, mirrored, roundShade } from './shade.ts';
+import type { Lighting } from './subject.ts';
 
 /** Six-sided facets over a round eye: dark seams between them, as far as the grid can show them. */
 function facet(u: number, v: number, period: number): number {
@@ -26,7 +26,7 @@ export function paintEye(
   sample: Sample,
 ): void {
   const normal = normalOf(eye, x, y);
-  const seams = kept(0.045, pitch);
+  const seams = bandLimit(0.045, pitch);
   const pattern = seams === 0 ? 0 : seams * facet(normal[0] * eye.axes[0], normal[1] * eye.axes[1], 0.045);
   const band = 0.5 + 0.5 * Math.cos(9 * normal[1] + 1.5 * normal[0]);
   const shade = roundShade(normal, light) * (0.75 + 0.3 * pattern);

@@ -1,10 +1,11 @@
-import { subjectFrom, usualLighting, type SceneOptions, type Surface } from '../scene.ts';
+import type { Surface } from '../scene.ts';
 import { emptySurface, painted, ramp, within } from './canvas.ts';
-import { layCapsule, type Capsule } from './capsule.ts';
-import { heightOfEllipsoid, inside, normalOf, outlineOf, type Ellipsoid } from './ellipsoid.ts';
+import { type Capsule, layCapsule } from './capsule.ts';
+import { type Ellipsoid, heightOfEllipsoid, inside, normalOf, outlineOf } from './ellipsoid.ts';
 import { paintEye } from './hoverfly-eye.ts';
-import { grain, sequence } from './noise.ts';
 import { lightFrom, lit, roundShade } from './shade.ts';
+import { type SceneOptions, subjectFrom, usualLighting } from './subject.ts';
+import { grain, sequence } from './value-noise.ts';
 
 const depth = 2.6;
 

@@ -1,4 +1,5 @@
-import { usualLighting, type Lighting, type SceneOptions, type Surface } from '../scene.ts';
+import type { Surface } from '../scene.ts';
+import { type Lighting, type SceneOptions, usualLighting } from './subject.ts';
 
 /** A direction: right, down, towards the camera; of length 1. */
 export type Direction = readonly [number, number, number];

@@ -1,8 +1,9 @@
-import { subjectFrom, type SceneOptions, type Surface } from '../scene.ts';
-import { kept, painted, stroke } from './canvas.ts';
+import type { Surface } from '../scene.ts';
+import { bandLimit, painted, stroke } from './canvas.ts';
 import { distanceToText } from './digits.ts';
-import { grain } from './noise.ts';
 import { lit } from './shade.ts';
+import { type SceneOptions, subjectFrom } from './subject.ts';
+import { grain } from './value-noise.ts';
 
 /** Size in the picture, mm; at 45° it is as deep as it is high in the picture. */
 const [width, depth] = [24, 16];
@@ -33,12 +34,12 @@ function fineness(x: number, y: number, pitch: number): number {
   const period = 0.2;
   if (x > 5 && x < 10) {
     const beat = 0.5 + 0.5 * Math.cos((2 * Math.PI * x) / period);
-    return 0.8 * kept(period, pitch) * beat + 0.4 * (1 - kept(period, pitch));
+    return 0.8 * bandLimit(period, pitch) * beat + 0.4 * (1 - bandLimit(period, pitch));
   }
   if (x > -10.5 && x < -7.5) {
     const dots = Math.cos((2 * Math.PI * x) / 0.5) * Math.cos((2 * Math.PI * y) / 0.5);
     // On a grid too coarse for dots their mean is left, half of (2/π)².
-    const left = kept(0.5, pitch);
+    const left = bandLimit(0.5, pitch);
     return left * Math.max(0, dots) + (1 - left) * (2 / Math.PI ** 2);
   }
   return 0;

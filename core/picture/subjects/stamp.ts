@@ -1,8 +1,9 @@
-import { subjectFrom, type SceneOptions, type Surface } from '../scene.ts';
-import { kept, painted, ramp, stroke, within } from './canvas.ts';
+import type { Surface } from '../scene.ts';
+import { bandLimit, painted, ramp, stroke, within } from './canvas.ts';
 import { distanceToText } from './digits.ts';
-import { grain } from './noise.ts';
 import { lit } from './shade.ts';
+import { type SceneOptions, subjectFrom } from './subject.ts';
+import { grain } from './value-noise.ts';
 
 const depth = 1.2;
 const [width, height] = [28, 22];
@@ -51,7 +52,7 @@ function engraved(x: number, y: number, pitch: number): number {
   const off = Math.abs(wave / period - Math.round(wave / period)) * period;
   const [half, grid] = [(dark * period) / 2, Math.max(pitch, 0.012)];
   const line = stroke(off, half, grid) + stroke(period - off, half, grid);
-  const fine = kept(period, pitch);
+  const fine = bandLimit(period, pitch);
   return fine * line + (1 - fine) * dark;
 }
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { subjectOf } from '#core/picture/subjects.ts';
+import { subjectOf } from '#core/picture/subjects/subjects.ts';
 import { subjects } from './subjects.ts';
 
 test.each(Object.entries(subjects))('%s is as large here as the subject that is rendered', (slug, subject) => {

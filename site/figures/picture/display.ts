@@ -1,7 +1,7 @@
-import type { Developed, Pixels } from './messages.ts';
+import type { Rendered, Pixels } from './messages.ts';
 
 /** What stands beside the picture, and how. */
-export type Beside = 'nothing' | 'sharp' | 'kept';
+export type Beside = 'nothing' | 'sharp' | 'aside';
 export type Arrangement = 'side-by-side' | 'divided' | 'difference';
 
 /** A rectangle of the screen, pixels. */
@@ -51,7 +51,7 @@ export function canvasOf({ columns, rows, rgba }: Pixels): HTMLCanvasElement {
 }
 
 /** How like two pictures are, in words and a number. */
-export function likenessInWords({ likeness }: Developed): string {
+export function likenessInWords({ likeness }: Rendered): string {
   if (likeness === undefined) return '';
   if (likeness === Infinity) return 'the same in every pixel';
   return `${likeness.toFixed(1)} dB from perfectly sharp; more is nearer`;

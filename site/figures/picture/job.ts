@@ -1,5 +1,5 @@
-import type { View } from '#core/picture/picture.ts';
-import type { Lighting } from '#core/picture/scene.ts';
+import type { Lighting } from '#core/picture/subjects/subject.ts';
+import type { View } from '#core/picture/view.ts';
 import type { StackJob } from './stack-job.ts';
 
 /** A picture to be rendered, as plain data: it is sent to a worker. */

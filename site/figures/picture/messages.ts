@@ -1,8 +1,8 @@
 import type { Refused } from '#site/state/answer.ts';
 import type { Fineness, PictureJob } from './job.ts';
 
-/** What the page asks of the worker. A newer order ends the one before it; one without a job only ends it. */
-export interface Order {
+/** What the page asks of the worker. A newer request ends the one before it; one without a job only ends it. */
+export interface RenderRequest {
   readonly id: number;
   readonly job?: PictureJob;
   readonly fineness?: Fineness;
@@ -16,7 +16,7 @@ export interface Pixels {
 }
 
 /** What a job comes to. */
-export interface Developed {
+export interface Rendered {
   readonly picture: Pixels;
   /** The same with everything sharp, and where the two differ. */
   readonly sharp?: Pixels;
@@ -25,8 +25,8 @@ export interface Developed {
   readonly likeness?: number;
 }
 
-/** What the worker tells: how far an order is, what came of it, or in words why nothing did. */
-export type Report =
+/** What the worker tells: how far a request is, what came of it, or in words why nothing did. */
+export type RenderReply =
   | { readonly id: number; readonly kind: 'progress'; readonly share: number }
-  | { readonly id: number; readonly kind: 'done'; readonly developed: Developed }
+  | { readonly id: number; readonly kind: 'done'; readonly rendered: Rendered }
   | { readonly id: number; readonly kind: 'failed'; readonly words: string; readonly refused?: Refused };

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { subjects } from '#core/picture/subjects.ts';
+import { subjects } from '#core/picture/subjects/subjects.ts';
 import { photographed } from './photographed.ts';
 
 test('pages know every subject that is rendered, with its size', () => {

@@ -1,4 +1,4 @@
-import type { View } from '#core/picture/picture.ts';
+import type { View } from '#core/picture/view.ts';
 import { columns, pitchFor, rows } from './framing.ts';
 import type { PictureJob } from './job.ts';
 import { photographed, type Photographed } from './photographed.ts';

@@ -1,31 +1,31 @@
-/** Renders pictures beside the page, which stays free for the hand. Orders come and reports go by `messages.ts`. */
+/** Renders pictures beside the page, which stays free for the hand. Requests come and replies go by `messages.ts`. */
 import { OutOfRange } from '#core/quantity/errors.ts';
-import { developing } from './developing.ts';
-import type { Developed, Order, Report } from './messages.ts';
+import { renderJob } from './render-job.ts';
+import type { Rendered, RenderRequest, RenderReply } from './messages.ts';
 
 let latest = 0;
 
-addEventListener('message', ({ data }: MessageEvent<Order>) => {
+addEventListener('message', ({ data }: MessageEvent<RenderRequest>) => {
   latest = data.id;
-  if (data.job) void work(data);
+  if (data.job) void respond(data);
 });
 
-async function work({ id, job, fineness }: Order): Promise<void> {
+async function respond({ id, job, fineness }: RenderRequest): Promise<void> {
   try {
-    const steps = developing(job!, fineness!);
+    const steps = renderJob(job!, fineness!);
     for (;;) {
       const step = steps.next();
       if (step.done) {
-        report({ id, kind: 'done', developed: step.value });
+        reply({ id, kind: 'done', rendered: step.value });
         return;
       }
-      report({ id, kind: 'progress', share: step.value });
+      reply({ id, kind: 'progress', share: step.value });
       await messagesRead();
       if (latest !== id) return;
     }
   } catch (error) {
     const words = error instanceof Error ? error.message : String(error);
-    report({ id, kind: 'failed', words, ...(error instanceof OutOfRange && { refused: { ...error } }) });
+    reply({ id, kind: 'failed', words, ...(error instanceof OutOfRange && { refused: { ...error } }) });
   }
 }
 
@@ -41,10 +41,10 @@ function messagesRead(): Promise<void> {
   });
 }
 
-function report(news: Report): void {
-  postMessage(news, { transfer: news.kind === 'done' ? buffersOf(news.developed) : [] });
+function reply(message: RenderReply): void {
+  postMessage(message, { transfer: message.kind === 'done' ? buffersOf(message.rendered) : [] });
 }
 
-function buffersOf({ picture, sharp, difference }: Developed): ArrayBuffer[] {
+function buffersOf({ picture, sharp, difference }: Rendered): ArrayBuffer[] {
   return [picture, sharp, difference].flatMap((pixels) => (pixels ? [pixels.rgba.buffer] : []));
 }

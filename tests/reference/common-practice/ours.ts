@@ -24,7 +24,7 @@ interface Stopped {
 
 type CloseUp = Stopped & { magnification: number };
 
-/** The trade reckons with symmetric lenses whose principal planes coincide. */
+/** The trade computes with symmetric lenses whose principal planes coincide. */
 const symmetric = { pupilMagnification: 1, principalSeparation: 0 };
 
 const cone = (lens: { fNumber: number; magnification: number }) => effectiveFNumber({ ...lens, ...symmetric });

@@ -1,5 +1,7 @@
-import { fftOf, scratchFor, transform } from '#core/picture/fft.ts';
-import { renderPicture } from '#core/picture/picture.ts';
+import { fftOf } from '#core/fourier/fft-plan.ts';
+import { transform } from '#core/fourier/fft.ts';
+import { scratchFor } from '#core/fourier/scratch.ts';
+import { renderPicture } from '#core/picture/render.ts';
 import type { Scene } from '#core/picture/scene.ts';
 import { defocusAberration } from '#core/wave/defocus-aberration.formula.ts';
 import { scaleAt } from '#core/picture/view.ts';

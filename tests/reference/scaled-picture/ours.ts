@@ -1,5 +1,5 @@
-import { halve } from '#core/picture/pyramid.ts';
-import { resampled } from '#core/picture/resampled.ts';
+import { reduceLevel } from '#core/picture/merge/pyramid.ts';
+import { resampled } from '#core/picture/merge/resampled.ts';
 import { oursById } from '#tests/support/reference-case.ts';
 
 interface Given {
@@ -22,7 +22,7 @@ function halved(given: Given) {
   const { columns, rows, places } = given;
   const [across, down] = [(columns + 1) >> 1, (rows + 1) >> 1];
   const half = new Float32Array(across * down);
-  halve(noise(given), { columns, rows }, half, new Float32Array(across * rows));
+  reduceLevel(noise(given), { columns, rows }, half, new Float32Array(across * rows));
   return { light: places.map(([x, y]) => half[y * across + x]!) };
 }
 

@@ -1,0 +1,58 @@
+import { toDisplay } from '#core/picture/display.ts';
+import { errorMap } from '#core/picture/error-map.ts';
+import type { Picture } from '#core/picture/picture.ts';
+import { psnr } from '#core/picture/psnr.ts';
+import { renderSteps } from '#core/picture/render.ts';
+import type { Scene } from '#core/picture/scene.ts';
+import { sharpPicture } from '#core/picture/sharp-picture.ts';
+import { subjectOf } from '#core/picture/subjects/subjects.ts';
+import { fieldOf, type View } from '#core/picture/view.ts';
+import { coarseView, type Fineness, type PictureJob } from './job.ts';
+import type { Rendered, Pixels } from './messages.ts';
+import { mergeFrames } from './merge-frames.ts';
+
+/**
+ * Makes what a job asks for, in steps: yields the share that is done, so that it can be left off between two.
+ *
+ * @throws what the core throws for a view or a stack that gives no picture, in words
+ */
+export function* renderJob(job: PictureJob, fineness: Fineness): Generator<number, Rendered> {
+  const view = coarseView(job.stack ? { ...job.view, focusHeight: job.stack.firstHeight } : job.view, fineness);
+  const scene = sceneFor(job, view);
+  const { picture, view: seen } = job.stack
+    ? yield* mergeFrames(scene, view, job.stack, fineness)
+    : { picture: yield* renderSteps(scene, view, { slices: fineness.slices }), view };
+  if (!job.compare) return { picture: pixelsOf(picture) };
+  const sharp = sharpPicture(scene, seen);
+  return {
+    picture: pixelsOf(picture),
+    sharp: pixelsOf(sharp),
+    difference: pixelsOf(errorMap(picture, sharp)),
+    likeness: psnr(picture, sharp),
+  };
+}
+
+let last: { readonly key: string; readonly scene: Scene } | undefined;
+
+/** The subject on a grid as fine as the view's pixels, as much of it as the view can see; kept while only the camera moves. */
+function sceneFor({ subject: slug, seed, lighting, centre }: PictureJob, view: View): Scene {
+  const subject = subjectOf(slug);
+  const pitch = view.pitch / view.magnification;
+  const field = fieldOf(view, subject.depth);
+  const samples = (length: number, pixels: number) => Math.min(3 * pixels, Math.ceil(length / pitch / 32) * 32);
+  const options = {
+    columns: samples(field.width, view.columns),
+    rows: samples(field.height, view.rows),
+    pitch,
+    seed,
+    ...(lighting && { lighting }),
+    ...(centre && { centre }),
+  };
+  const key = JSON.stringify({ slug, ...options });
+  if (last?.key !== key) last = { key, scene: subject.scene(options) };
+  return last.scene;
+}
+
+function pixelsOf(picture: Picture): Pixels {
+  return { columns: picture.columns, rows: picture.rows, rgba: toDisplay(picture) };
+}
