@@ -1,42 +1,59 @@
-import { edgeShift } from '#core/stack/edge-shift.formula.ts';
-import { farLimit } from '#core/depth/far-limit.formula.ts';
-import { hiddenBand } from '#core/stack/hidden-band.formula.ts';
+import { farLimitFormula } from '#core/depth/far-limit.formula.ts';
+import { depthOfFieldFormula } from '#core/depth/depth-of-field.formula.ts';
+import { nearLimitFormula } from '#core/depth/near-limit.formula.ts';
+import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
+import { entrancePupilDistanceFormula } from '#core/gaussian/entrance-pupil-distance.formula.ts';
+import { entrancePupilFormula } from '#core/gaussian/entrance-pupil.formula.ts';
+import { step, under } from '#core/quantity/answers-from.ts';
+import { edgeShiftFormula } from '#core/stack/edge-shift.formula.ts';
+import { frameCountFormula } from '#core/stack/frame-count.formula.ts';
+import { frameStepFormula } from '#core/stack/frame-step.formula.ts';
+import { hiddenBandFormula } from '#core/stack/hidden-band.formula.ts';
 import { magnificationAfterStep } from '#core/stack/magnification-after-step.ts';
-import { nearLimit } from '#core/depth/near-limit.formula.ts';
-import { railPlan, type RailPlan } from '#core/stack/rail-plan.ts';
 import { scaleBetweenFocusSettings } from '#core/stack/scale-between-focus-settings.ts';
-import { scaleChangeOnRail } from '#core/stack/scale-change-on-rail.formula.ts';
-import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
-import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.formula.ts';
-import { entrancePupil } from '#core/gaussian/entrance-pupil.formula.ts';
-import { answerOr, valueOf, type Answer } from '#site/state/answer.ts';
-import { Bench, choiceOf, keptChoice } from '#site/state/bench.svelte.ts';
+import { scaleChangeOnRailFormula } from '#core/stack/scale-change-on-rail.formula.ts';
+import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
+import { Bench, choiceOf, keptChoice, picked, startsOf } from '#site/state/bench.svelte.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
-import { subjects } from './figures/subjects.ts';
+import { subjects } from '#site/state/subjects.ts';
 
-const body = bodies['body-36'];
-const lens = lenses['lens-90'];
-const subject = subjects['drawing-pin'];
+/** By how much a lens moved as a whole changes the size of a detail while its sharp plane travels from the first frame’s to the last’s. */
+const turned = step({
+  from: ['focal-length', 'magnification', 'pupil-magnification', 'stack-travel'],
+  gives: ['scale-change'],
+  evaluate({ stackTravel, ...lens }) {
+    const first = lens.magnification;
+    const second = magnificationAfterStep({ ...lens, step: stackTravel });
+    return { scaleChange: Math.abs(scaleBetweenFocusSettings({ ...lens, first, second }) - 1) };
+  },
+});
 
-const starts = {
-  magnification: lens['focus-magnification'],
-  'f-number': 5.6,
-  overlap: 0.25,
-  'subject-depth': subject['subject-depth'],
-  'edge-height': subject['edge-height'],
-  'circle-of-confusion': 0.03,
-  'focal-length': lens['focal-length'],
-  'pupil-magnification': lens['pupil-magnification'],
-  'sensor-width': body['sensor-width'],
-  'pixel-pitch': body['pixel-pitch'],
-};
+/** Those deep enough for a stack. */
+const stackable = picked(subjects, [
+  'drawing-pin',
+  'hoverfly-head',
+  'bay-leaf',
+  'frost-crystal',
+  'drop-on-wire',
+  'slanted-scale',
+]);
 
-type Given = keyof typeof starts;
+/** What a stack of one frame changes from the first to the last. */
+const nothing = { 'whole-stack.scale-change': 0, 'focus-ring.scale-change': 0 };
+const reached = 'the subject would reach the lens';
 
 export const bench = new Bench({
-  inputs: starts,
+  inputs: {
+    magnification: lenses['lens-90']['focus-magnification'],
+    'f-number': 5.6,
+    overlap: 0.25,
+    ...startsOf(subjects['drawing-pin'], ['subject-depth', 'edge-height']),
+    'circle-of-confusion': 0.03,
+    ...startsOf(lenses['lens-90'], ['focal-length', 'pupil-magnification']),
+    ...startsOf(bodies['body-36'], ['sensor-width', 'pixel-pitch']),
+  },
   choices: {
-    subject: { ...choiceOf('Subject', subjects, ['subject-depth', 'edge-height']), kept: true },
+    subject: { ...choiceOf('Subject', stackable, ['subject-depth', 'edge-height']), kept: true },
     by: keptChoice('Frames taken by', { rail: 'moving the camera on a rail', 'focus-ring': 'turning the focus ring' }),
     scale: keptChoice('Scale of the frames, when merged', {
       known: 'set right from the plan',
@@ -51,85 +68,36 @@ export const bench = new Bench({
     lens: choiceOf('Lens', lenses, ['focal-length', 'pupil-magnification']),
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'pixel-pitch']),
   },
-  compute: merging,
+  formulas: [
+    effectiveFNumberFormula,
+    entrancePupilFormula,
+    entrancePupilDistanceFormula,
+    nearLimitFormula,
+    farLimitFormula,
+    depthOfFieldFormula,
+    frameStepFormula,
+    frameCountFormula,
+    stackTravelFormula,
+    scaleChangeOnRailFormula,
+    edgeShiftFormula,
+    ...under('whole-stack', [scaleChangeOnRailFormula, edgeShiftFormula], { 'frame-step': 'stack-travel' }),
+    ...under('focus-ring', [turned, edgeShiftFormula]),
+    hiddenBandFormula,
+  ],
+  words: {
+    'depth-of-field': { infinite: '∞, no end' },
+    'frame-step': { none: 'one frame shows it all' },
+    'scale-change': { none: reached },
+    'whole-stack.scale-change': { none: reached },
+    'focus-ring.scale-change': { none: 'the lens would reach the subject' },
+    'hidden-band': { none: 'an edge so high would be inside the lens' },
+  },
+  /** A depth of field without end needs no stack, and one frame moves nothing. */
+  edge: (known) => {
+    if (known['depth-of-field'] === Infinity) return { 'frame-count': 1, 'stack-travel': 0, ...nothing };
+    return known['stack-travel'] === 0 ? nothing : undefined;
+  },
 });
-
-/** The optics of the lesson, for the bench and for figures that ask what other numbers would do. */
-export function merging(given: Readonly<Record<Given, number>>) {
-  const { magnification, overlap } = given;
-  const lens = {
-    focalLength: given['focal-length'],
-    fNumber: given['f-number'],
-    magnification,
-    pupilMagnification: given['pupil-magnification'],
-  };
-  const sensor = { sensorWidth: given['sensor-width'], pixelPitch: given['pixel-pitch'] };
-  const cone = {
-    circleOfConfusion: given['circle-of-confusion'],
-    magnification,
-    entrancePupil: entrancePupil(lens),
-    entrancePupilDistance: entrancePupilDistance(lens),
-  };
-  const near = nearLimit(cone);
-  const far = farLimit(cone);
-  /** What a change of scale comes to in pixels, where there is one. */
-  const shift = (change: Answer): Answer => {
-    const scaleChange = valueOf(change);
-    return scaleChange === undefined ? change : edgeShift({ ...sensor, scaleChange });
-  };
-  const onRail = (step: number) =>
-    answerOr('the subject would reach the lens', () =>
-      scaleChangeOnRail({ frameStep: step, entrancePupilDistance: cone.entrancePupilDistance }),
-    );
-  const stack =
-    far === Infinity
-      ? single
-      : stackOf(railPlan({ nearLimit: near, farLimit: far, subjectDepth: given['subject-depth'], overlap }), onRail);
-  const { 'stack-travel': travel } = stack;
-  const byRing = travel === 0 ? 0 : answerOr('the lens would reach the subject', () => ringChange(lens, travel));
-  return {
-    ...stack,
-    'near-limit': near,
-    'depth-of-field': far === Infinity ? { value: Infinity, words: '∞, no end' } : near + far,
-    'effective-f-number': effectiveFNumber(lens),
-    'entrance-pupil': cone.entrancePupil,
-    'entrance-pupil-distance': cone.entrancePupilDistance,
-    'edge-shift': shift(stack['scale-change']),
-    'whole-stack.edge-shift': shift(stack['whole-stack.scale-change']),
-    'focus-ring.scale-change': byRing,
-    'focus-ring.edge-shift': shift(byRing),
-    'hidden-band': answerOr('an edge so high would be inside the lens', () =>
-      hiddenBand({ ...cone, edgeHeight: given['edge-height'] }),
-    ),
-  };
-}
-
-/** A depth of field without end needs no stack. */
-const oneFrame: Answer = { words: 'one frame shows it all' };
-const single = {
-  'frame-step': oneFrame,
-  'frame-count': 1,
-  'stack-travel': 0,
-  'scale-change': oneFrame,
-  'whole-stack.scale-change': 0,
-};
-
-function stackOf(plan: RailPlan, onRail: (step: number) => Answer) {
-  return {
-    'frame-step': plan.frameStep,
-    'frame-count': plan.frameCount,
-    'stack-travel': plan.travel,
-    'scale-change': onRail(plan.frameStep),
-    'whole-stack.scale-change': plan.travel === 0 ? 0 : onRail(plan.travel),
-  };
-}
-
-/** By how much a lens moved as a whole changes the size of a detail while its sharp plane travels from the first frame’s to the last’s. */
-function ringChange(lens: { focalLength: number; magnification: number; pupilMagnification: number }, travel: number) {
-  const first = lens.magnification;
-  const second = magnificationAfterStep({ ...lens, step: travel });
-  return Math.abs(scaleBetweenFocusSettings({ ...lens, first, second }) - 1);
-}
 
 /** The frames that are missing from a stack of *count*, counted from 0. */
 export function lostFrames(lost: string | undefined, count: number): readonly number[] {

@@ -1,20 +1,28 @@
 import { describe, expect, it } from 'vitest';
 import { valueOf, type Answer } from '#site/state/answer.ts';
 import { closeTo } from '#tests/support/close-to.ts';
-import { bench, mostOnRing, slabsOf, stacking, stepsBetween } from './bench.svelte.ts';
+import { camelCase, type Named } from '#core/quantity/formula.ts';
+import { bench } from './bench.svelte.ts';
+import { mostOnRing, ofRing, slabsOf, stepsBetween } from './figures/slabs.ts';
 
 type Way = 'rail' | 'focus-ring';
 type Changes = Partial<typeof bench.starts>;
 
 /** The answers of the stack on the rail, or on the ring under the same names. */
 function would(by: Way, changes: Changes = {}): Readonly<Record<string, Answer>> {
-  const answers = stacking({ ...bench.starts, ...changes });
+  const answers: Readonly<Record<string, Answer>> = bench.at(changes);
   if (by === 'rail') return answers;
   const ring = Object.entries(answers).filter(([name]) => name.startsWith('focus-ring.'));
   return {
     ...answers,
     ...Object.fromEntries(ring.map(([name, answer]) => [name.slice('focus-ring.'.length), answer])),
   };
+}
+/** The slabs that the figure draws. */
+function slabs(by: Way, changes: Changes) {
+  const names = [...ofRing, 'frame-count', 'near-limit', 'far-limit'] as const;
+  const numbers = Object.fromEntries(names.map((name) => [camelCase(name), bench.would(name, changes)]));
+  return slabsOf(numbers as Named<(typeof names)[number]>, bench.would('frame-step', changes), by === 'focus-ring');
 }
 const words = (answer: Answer | undefined) => (typeof answer === 'object' ? answer.words : '');
 const number = (answer: Answer | undefined) => (answer === undefined ? NaN : (valueOf(answer) ?? NaN));
@@ -24,7 +32,7 @@ describe('the bench of stacking', () => {
     const far = { magnification: 0.5, 'subject-depth': 30, 'time-limit': 10 };
     for (const by of ['rail', 'focus-ring'] as const) {
       const answers = would(by, far);
-      const count = slabsOf({ ...bench.starts, ...far }, by).length;
+      const count = slabs(by, far).length;
       expect(answers['frame-count']).toBe(count);
       expect(answers['stack-time']).toEqual(
         closeTo(count * 0.5 + (count - 1) * 3, { absolute: 1e-9, because: 'a sum' }),
@@ -36,7 +44,7 @@ describe('the bench of stacking', () => {
 
   it('says between what lengths the ring’s steps lie, and that the camera stands', () => {
     const given = { magnification: 0.5, 'subject-depth': 30 };
-    const steps = stepsBetween(slabsOf({ ...bench.starts, ...given }, 'focus-ring'));
+    const steps = stepsBetween(slabs('focus-ring', given));
     expect(Math.max(...steps)).toBeGreaterThan(1.2 * Math.min(...steps));
     expect(words(would('focus-ring', given)['frame-step'])).toMatch(/^1.08\smm to 1.52\smm$/u);
     expect(number(would('focus-ring', given)['stack-travel'])).toBe(0);
@@ -48,13 +56,16 @@ describe('the bench of stacking', () => {
       mostOnRing,
     );
     expect(words(many['frame-count'])).toBe('not counted: too many');
-    const near = would('focus-ring', {
-      magnification: 0.02,
-      'focal-length': 800,
+    const near = {
+      magnification: 2,
+      'subject-depth': 200,
+      'focal-length': 4,
       'f-number': 64,
-      'subject-depth': 500,
-    });
-    expect(number(near['frame-count'])).toBe(1);
+      'pupil-magnification': 5,
+    };
+    expect(words(would('focus-ring', near)['stack-time'])).toBe('none: the ring cannot reach it');
+    expect(slabs('focus-ring', near)).toEqual([]);
+    expect(number(would('rail', near)['frame-count'])).toBeGreaterThan(1);
   });
 
   it('needs one frame where the depth of field has no end', () => {

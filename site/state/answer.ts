@@ -1,4 +1,4 @@
-import { OutOfRange } from '#core/quantity/errors.ts';
+import type { OutOfRange } from '#core/quantity/errors.ts';
 import { printNumber, printQuantity } from '#core/quantity/print.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 
@@ -29,14 +29,4 @@ export type Refused = Pick<OutOfRange, 'quantity' | 'value' | 'accepted'>;
 /** What the core said of numbers that it refuses, with quantity and value as a reader knows them. */
 export function refusalInWords({ quantity, value, accepted }: Refused): string {
   return `The ${quantityOf(quantity).name} would be ${printQuantity(quantity, value)}. Needed: ${accepted}.`;
-}
-
-/** What *compute* gives, or *words* where the core refuses the numbers: for a bench's edges. Other errors are faults and pass. */
-export function answerOr(words: string, compute: () => number): Answer {
-  try {
-    return compute();
-  } catch (error) {
-    if (error instanceof OutOfRange) return { words };
-    throw error;
-  }
 }

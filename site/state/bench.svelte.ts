@@ -1,10 +1,24 @@
+import {
+  answersFrom,
+  stepsInOrder,
+  stepsTo,
+  type Found,
+  type Prepared,
+  type Step,
+} from '#core/quantity/answers-from.ts';
+import { camelCase, evaluateFormula, type Formula, type Named } from '#core/quantity/formula.ts';
 import { plainNumber } from '#core/quantity/plain-number.ts';
 import { readQuantity } from '#core/quantity/read.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { readAddress, writeAddress, type AddressPlan, type AddressReading, type Range } from './address.ts';
-import { valueOf, type Answer } from './answer.ts';
+import { printAnswer, type Answer } from './answer.ts';
 import { Choices, type ChoicePlan, type ChoicePlans, type Inputs, type Kept, type Some } from './choice.ts';
 import type { Notice } from './notice.ts';
+import { nearestRung, rungs } from './rungs.ts';
+import { worded, type Numbers, type Wording } from './wording.ts';
+
+export type Answers<Name extends QuantityName> = Readonly<Record<Name, Answer>>;
+type Edge = Parameters<typeof answersFrom>[3];
 
 export interface InputPlan {
   readonly start: number;
@@ -13,10 +27,11 @@ export interface InputPlan {
   readonly most?: number;
 }
 
-/** A second handle on an input: typing a field width sets the magnification. */
+/** A second handle on an input, by a formula that gives the input from it: typing a field width sets the magnification. */
 export interface Handle<Input extends QuantityName> {
-  readonly sets: Input;
-  readonly to: (value: number, given: Inputs<Input>) => number;
+  readonly gives: Input;
+  readonly from: readonly QuantityName[];
+  readonly evaluate: (given: never) => number;
 }
 
 /** Where a bench stands: its inputs, and what is chosen where a choice is kept. */
@@ -29,8 +44,12 @@ export interface BenchPlan<Input extends QuantityName, Output extends QuantityNa
   readonly inputs: Readonly<Record<Input, number | InputPlan>>;
   readonly choices?: ChoicePlans<NoInfer<Input>>;
   readonly handles?: Readonly<Record<Pulled, Handle<NoInfer<Input>>>>;
-  /** The lesson's optics: total over the ranges of the inputs, with words at the edges; *kept* has the choices that are kept. */
-  readonly compute: (given: Readonly<Record<NoInfer<Input>, number>>, kept: Kept) => Readonly<Record<Output, Answer>>;
+  /** The lesson's optics: formulas and plans, each from the inputs and what those before it give. */
+  readonly formulas: readonly Step<Output>[];
+  /** What the lesson says at the edges, where a number alone would mislead or there is none. */
+  readonly words?: { readonly [Name in NoInfer<Output>]?: Wording<NoInfer<Input | Output>> };
+  /** The lesson's own limit: numbers that stand instead of what the formulas give once what is known so far comes to that. */
+  readonly edge?: (known: Numbers<NoInfer<Input | Output>>) => Numbers<NoInfer<Output>> | undefined;
 }
 
 /**
@@ -41,6 +60,8 @@ export interface BenchPlan<Input extends QuantityName, Output extends QuantityNa
 export class Bench<Input extends QuantityName, Output extends QuantityName = never, Pulled extends Output = never> {
   readonly #plan: BenchPlan<Input, Output, Pulled>;
   readonly #choices: Choices<Input>;
+  readonly #steps: Prepared;
+  readonly #stepsTo: Record<string, Prepared> = {};
   /** One object a range while it stays the same: sliders build their ladders anew only for another one. */
   readonly #ranges: Partial<Record<Input | Pulled, Range>> = {};
   readonly starts: Inputs<Input>;
@@ -48,12 +69,14 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
   inputs: Inputs<Input> = $state.raw({} as Record<Input, number>);
   /** What is chosen where a choice is kept; replaced as a whole. */
   kept: Kept = $state.raw({});
-  readonly answers: Readonly<Record<Input | Output, Answer>> = $derived.by(() => this.#answers(this.inputs, this.kept));
+  readonly #found: Found = $derived.by(() => this.#find(this.inputs, this.kept));
+  readonly answers: Answers<Input | Output> = $derived.by(() => this.#worded(this.#found));
   notices: readonly Notice[] = $state.raw([]);
 
   constructor(plan: BenchPlan<Input, Output, Pulled>) {
     this.#plan = plan;
     this.#choices = new Choices<Input>(plan.choices ?? {}, (name) => this.range(name));
+    this.#steps = stepsInOrder(plan.formulas, Object.keys(plan.inputs));
     const starts = Object.entries<number | InputPlan>(plan.inputs).map(([name, input]) => [
       name,
       typeof input === 'number' ? input : input.start,
@@ -63,14 +86,48 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     this.kept = this.#choices.firstKept;
   }
 
-  /** All answers for the inputs given, the rest at their starts; moves nothing. */
-  at(given: Partial<Record<Input, number>>): Readonly<Record<Input | Output, Answer>> {
-    return this.#answers(this.#choices.after(this.starts, given));
+  #find(inputs: Inputs<Input>, kept: Kept, steps = this.#steps): Found {
+    return answersFrom(steps, inputs, kept, this.#plan.edge as Edge);
   }
 
-  #answers(inputs: Inputs<Input>, kept = this.#choices.firstKept): Readonly<Record<Input | Output, Answer>> {
-    const answers: Readonly<Record<string, Answer>> = { ...inputs, ...this.#plan.compute(inputs, kept) };
-    return answers as Readonly<Record<Input | Output, Answer>>;
+  #worded(found: Found): Answers<Input | Output> {
+    return worded(found, this.#plan.words ?? {}) as Answers<Input | Output>;
+  }
+
+  /** The steps by which the answers follow; pages show those that are formulas. */
+  get formulas(): readonly Step[] {
+    return this.#plan.formulas;
+  }
+
+  /** The number of an input or an answer, or *otherwise* where it has none. An answer that may have none needs it said. */
+  number(name: Input | Output): number;
+  number<Otherwise>(name: Input | Output, otherwise: Otherwise): number | Otherwise;
+  number(name: Input | Output, ...otherwise: readonly unknown[]): unknown {
+    return numberOf(this.#found, name, otherwise);
+  }
+
+  /** The same for other inputs than the reader's, all else as it is: for figures that ask what these would give. */
+  would(name: Input | Output, changes: Some<Input>): number;
+  would<Otherwise>(name: Input | Output, changes: Some<Input>, otherwise: Otherwise): number | Otherwise;
+  would(name: Input | Output, changes: Some<Input>, ...otherwise: readonly unknown[]): unknown {
+    // What the name leans on is enough, unless the lesson's limit has to be asked; a curve asks a hundred times a frame.
+    const steps = this.#plan.edge ? this.#steps : (this.#stepsTo[name] ??= stepsTo(name, this.#steps));
+    return numberOf(this.#find({ ...this.inputs, ...changes }, this.kept, steps), name, otherwise);
+  }
+
+  /** The numbers of *names* as a function of the core or a figure takes them: by camel-case names. */
+  named<Name extends Input | Output>(...names: readonly Name[]): Readonly<Named<Name>> {
+    return Object.fromEntries(names.map((name) => [camelCase(name), this.number(name)])) as Named<Name>;
+  }
+
+  /** An input or an answer as it is printed: the number with its unit, or its words. */
+  words(name: Input | Output): string {
+    return printAnswer(name, this.answers[name]);
+  }
+
+  /** All answers for the inputs given, the rest at their starts; moves nothing. */
+  at(given: Partial<Record<Input, number>>): Answers<Input | Output> {
+    return this.#worded(this.#find(this.#choices.after(this.starts, given), this.#choices.firstKept));
   }
 
   /** All answers for what a stage step sets: inputs by id, choices by name. */
@@ -99,7 +156,7 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
   /** The range in which an input, or a handle on one, is accepted. */
   range(name: Input | Pulled): Range {
     const handle: Handle<Input> | undefined = this.#plan.handles?.[name as Pulled];
-    return handle ? this.#reach(name as Pulled, handle.sets) : (this.#ranges[name] ??= this.#rangeOf(name));
+    return handle ? this.#reach(name as Pulled, handle.gives) : (this.#ranges[name] ??= this.#rangeOf(name));
   }
 
   #rangeOf(name: Input | Pulled): Range {
@@ -112,7 +169,7 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
   #reach(name: Pulled, input: Input): Range {
     const ends = Object.values(this.range(input)).map((end: number) =>
       // Six figures: an address and a field show no binary dust.
-      Number(valueOf(this.#answers({ ...this.inputs, [input]: end }, this.kept)[name])!.toPrecision(6)),
+      Number(this.would(name, { [input]: end } as unknown as Some<Input>).toPrecision(6)),
     );
     const [least, most] = [Math.min(...ends), Math.max(...ends)];
     const known = this.#ranges[name];
@@ -123,10 +180,19 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
   set(name: Input | Pulled, value: number): void {
     this.#clear(name);
     const handle: Handle<Input> | undefined = this.#plan.handles?.[name as Pulled];
-    const input = handle?.sets ?? (name as Input);
+    const input = handle?.gives ?? (name as Input);
     const { least, most } = this.range(input);
-    const inRange = Math.min(most, Math.max(least, handle ? handle.to(value, this.inputs) : value));
+    const to = handle
+      ? evaluateFormula(handle as unknown as Formula, { ...this.#found.numbers, [name]: value } as Inputs<QuantityName>)
+      : value;
+    const inRange = Math.min(most, Math.max(least, to));
     this.inputs = this.#choices.after(this.inputs, { [input]: inRange } as unknown as Some<Input>);
+  }
+
+  /** Moves it to the rung, the mark or the round number nearest to *value*: for what a hand has pulled. */
+  toRung(name: Input, value: number): void {
+    const ladder = rungs(name, this.range(name));
+    this.set(name, ladder[nearestRung(ladder, value)]!);
   }
 
   /** Takes what was typed. What cannot be used changes nothing but the notice that says so. */
@@ -137,6 +203,15 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     if (!('message' in reading)) return true;
     this.notices = [...this.notices, { field: name, text: `${reading.message} Nothing was changed.` }];
     return false;
+  }
+
+  /** What can be set, in order: the inputs, each handle behind the one it sets. */
+  get controls(): readonly (Input | Pulled)[] {
+    const handles = Object.entries<Handle<Input>>(this.#plan.handles ?? {}) as [Pulled, Handle<Input>][];
+    return (Object.keys(this.starts) as Input[]).flatMap((input) => [
+      input,
+      ...handles.filter(([, { gives }]) => gives === input).map(([name]) => name),
+    ]);
   }
 
   get choices(): ChoicePlans<Input> {
@@ -189,6 +264,12 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
   }
 }
 
+function numberOf({ numbers }: Found, name: QuantityName, otherwise: readonly unknown[]): unknown {
+  if (name in numbers) return numbers[name];
+  if (otherwise.length > 0) return otherwise[0];
+  throw new Error(`${name} has no number with these inputs: say what stands in its place.`);
+}
+
 /** A choice that fills no inputs and stays chosen: a subject, a way of doing things. The first is chosen at the start. */
 export function keptChoice(label: string, ways: Readonly<Record<string, string>>): ChoicePlan<never> {
   const options = Object.entries(ways).map(([slug, words]) => [slug, { label: words, fills: {} }]);
@@ -203,7 +284,20 @@ export function choiceOf<Input extends QuantityName>(
 ): ChoicePlan<Input> {
   const options = Object.entries(things).map(([slug, thing]) => [
     slug,
-    { label: thing.label, fills: Object.fromEntries(names.map((name) => [name, thing[name]])) },
+    { label: thing.label, fills: startsOf(thing, names) },
   ]);
   return { label, options: Object.fromEntries(options) as ChoicePlan<Input>['options'] };
+}
+
+/** Some of *things*, in the order of *names*. */
+export function picked<Things extends object, const Name extends keyof Things>(
+  things: Things,
+  names: readonly Name[],
+): Readonly<Pick<Things, Name>> {
+  return Object.fromEntries(names.map((name) => [name, things[name]])) as Pick<Things, Name>;
+}
+
+/** What a thing of the crate brings to a bench's inputs to begin with. */
+export function startsOf<Name extends QuantityName>(thing: Inputs<Name>, names: readonly Name[]): Inputs<Name> {
+  return Object.fromEntries(names.map((name) => [name, thing[name]])) as Inputs<Name>;
 }

@@ -1,4 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { fieldWidthFormula } from '#core/gaussian/field-width.formula.ts';
+import { focusDistanceFormula } from '#core/gaussian/focus-distance.formula.ts';
+import { magnificationFromFieldFormula } from '#core/gaussian/magnification-from-field.formula.ts';
+import { subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
+import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
 import { Bench } from './bench.svelte.ts';
 
 /** A bench of one field: what a sensor sees, set by magnification or by typing the field itself. */
@@ -6,8 +11,8 @@ function fieldBench() {
   return new Bench({
     inputs: { magnification: 0.5, 'sensor-width': { start: 36, most: 40 } },
     choices: { sensor: { label: 'Camera', options: { small: { label: 'small', fills: { 'sensor-width': 23.5 } } } } },
-    handles: { 'field-width': { sets: 'magnification', to: (field, given) => given['sensor-width'] / field } },
-    compute: (given) => ({ 'field-width': given['sensor-width'] / given.magnification }),
+    handles: { 'field-width': magnificationFromFieldFormula },
+    formulas: [fieldWidthFormula],
   });
 }
 
@@ -21,6 +26,23 @@ describe('a bench', () => {
     expect(bench.answers['field-width']).toBe(72);
     bench.set('magnification', 1);
     expect(bench.answers['field-width']).toBe(36);
+  });
+
+  it('prints, gives bare numbers by name, and says what other inputs would give, all without moving', () => {
+    expect(bench.words('field-width').replace('\u202f', ' ')).toBe('72 mm');
+    expect(bench.named('field-width', 'magnification')).toEqual({ fieldWidth: 72, magnification: 0.5 });
+    bench.set('sensor-width', 24);
+    expect(bench.would('field-width', { magnification: 2 })).toBe(12);
+    expect(bench.number('field-width')).toBe(48);
+  });
+
+  it('has its controls in the order of its inputs, a handle behind what it sets', () => {
+    expect(bench.controls).toEqual(['magnification', 'field-width', 'sensor-width']);
+  });
+
+  it('moves to the rung nearest to what a hand pulled', () => {
+    bench.toRung('magnification', 0.4961);
+    expect(bench.inputs.magnification).toBe(0.5);
   });
 
   it('keeps a drag inside the range', () => {
@@ -130,5 +152,72 @@ describe('a bench', () => {
   it('knows its numbers for a step without moving', () => {
     expect(bench.atStep({ sensor: 'small', magnification: 1 })['field-width']).toBe(23.5);
     expect(bench.inputs.magnification).toBe(0.5);
+  });
+});
+
+/** A bench with every kind of edge: H and H′ too far apart, a rim beyond the subject, a lens set to infinity. */
+function edgyBench() {
+  return new Bench({
+    inputs: {
+      'focal-length': 50,
+      magnification: { start: 1, least: 0 },
+      'principal-separation': 0,
+      'front-principal-depth': 20,
+    },
+    formulas: [subjectDistanceFormula, focusDistanceFormula, workingDistanceFormula],
+    words: {
+      'subject-distance': { infinite: '∞, set to infinity' },
+      'focus-distance': { none: 'none: too far apart' },
+      'working-distance': (value) => (value! > 0 ? undefined : 'inside the lens'),
+    },
+    edge: ({ magnification }) =>
+      magnification === 0 ? { 'subject-distance': Infinity, 'focus-distance': Infinity } : undefined,
+  });
+}
+
+describe('the edges of a bench', () => {
+  let bench = edgyBench();
+  beforeEach(() => {
+    bench = edgyBench();
+  });
+
+  it('have the lesson’s words where there is no number, and the number that it states in its place', () => {
+    bench.set('focal-length', 4);
+    bench.set('principal-separation', -60);
+    expect(bench.answers['focus-distance']).toEqual({ words: 'none: too far apart' });
+    expect(bench.words('focus-distance')).toBe('none: too far apart');
+    expect(bench.number('focus-distance', 7)).toBe(7);
+    expect(bench.number('focus-distance', undefined)).toBeUndefined();
+    expect(() => bench.number('focus-distance')).toThrow(/focus-distance has no number.*say what stands in its place/);
+    expect(() => bench.named('focus-distance')).toThrow(/focus-distance/);
+  });
+
+  it('have words beside a number that alone would mislead', () => {
+    bench.set('front-principal-depth', 150);
+    expect(bench.answers['working-distance']).toEqual({ words: 'inside the lens', value: -50 });
+    expect(bench.number('working-distance')).toBe(-50);
+  });
+
+  it('follow the lesson’s own limit, and what leans on it', () => {
+    bench.set('magnification', 0);
+    expect(bench.answers['subject-distance']).toEqual({ words: '∞, set to infinity', value: Infinity });
+    expect(bench.answers['focus-distance']).toBe(Infinity);
+    expect(bench.would('subject-distance', { magnification: 1 })).toBe(100);
+  });
+
+  it('say what the core refused where the lesson has no words for it', () => {
+    const bare = new Bench({
+      inputs: { 'focal-length': 50, magnification: { start: 0, least: 0 } },
+      formulas: [subjectDistanceFormula],
+    });
+    expect(bare.words('subject-distance')).toBe('The magnification would be 0×. Needed: a finite number above 0.');
+  });
+
+  it.each([
+    ['needs what nothing gives', [workingDistanceFormula], /working-distance needs subject-distance: make it an input/],
+    ['gives what is known', [subjectDistanceFormula, subjectDistanceFormula], /subject-distance is known already/],
+  ])('refuse a list in which a formula %s', (_, formulas, words) => {
+    const inputs = { 'focal-length': 50, magnification: 1, 'front-principal-depth': 20 };
+    expect(() => new Bench({ inputs, formulas })).toThrow(words);
   });
 });

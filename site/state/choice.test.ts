@@ -1,5 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { circleOfConfusionByPixelsFormula } from '#core/depth/circle-of-confusion-by-pixels.formula.ts';
+import { step } from '#core/quantity/answers-from.ts';
 import { Bench } from './bench.svelte.ts';
+import { filledBy } from './choice.ts';
 
 /** A bench whose circle of confusion is chosen: a share of the sensor, or two pixels. */
 function circleBench() {
@@ -10,7 +13,7 @@ function circleBench() {
         label: 'Circle of confusion by',
         options: {
           share: { label: 'share', fills: (given) => ({ 'circle-of-confusion': given['sensor-width'] / 1500 }) },
-          pixels: { label: 'pixels', fills: (given) => ({ 'circle-of-confusion': 2 * given['pixel-pitch'] }) },
+          pixels: { label: 'pixels', fills: filledBy(circleOfConfusionByPixelsFormula) },
         },
       },
       sensor: {
@@ -18,7 +21,7 @@ function circleBench() {
         options: { small: { label: 'small', fills: { 'sensor-width': 24, 'pixel-pitch': 0.004 } } },
       },
     },
-    compute: () => ({}),
+    formulas: [],
   });
 }
 
@@ -109,7 +112,13 @@ function stackBench() {
         options: { rail: { label: 'rail', fills: {} }, ring: { label: 'ring', fills: {} } },
       },
     },
-    compute: (given, kept) => ({ 'frame-count': given['subject-depth'] * (kept['by'] === 'rail' ? 1 : 10) }),
+    formulas: [
+      step({
+        from: ['subject-depth'],
+        gives: ['frame-count'],
+        evaluate: ({ subjectDepth }, { by }) => ({ frameCount: subjectDepth * (by === 'rail' ? 1 : 10) }),
+      }),
+    ],
   });
 }
 

@@ -1,3 +1,5 @@
+import type { Chosen } from '#core/quantity/answers-from.ts';
+import { evaluateFormula, type Formula } from '#core/quantity/formula.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Range } from './address.ts';
 
@@ -23,7 +25,14 @@ export interface ChoicePlan<Input extends QuantityName> {
 export type ChoicePlans<Input extends QuantityName> = Readonly<Record<string, ChoicePlan<Input>>>;
 
 /** Options by the name of their choice: what is chosen where a choice is kept. */
-export type Kept = Readonly<Record<string, string>>;
+export type Kept = Chosen;
+
+/** What an option fills where a formula computes it from other inputs. */
+export function filledBy<const Gives extends QuantityName, From extends QuantityName>(
+  formula: Pick<Formula<From>, 'from' | 'evaluate'> & { readonly gives: Gives },
+): (given: Inputs<From>) => Inputs<Gives> {
+  return (given) => ({ [formula.gives]: evaluateFormula(formula as unknown as Formula<From>, given) }) as Inputs<Gives>;
+}
 
 /** The choices of one bench: what their options fill, which of them holds, and what follows when something moves. */
 export class Choices<Input extends QuantityName> {

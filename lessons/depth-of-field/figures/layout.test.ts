@@ -1,24 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
-import { bench, depths } from '../bench.svelte.ts';
-import { valueOf } from '#site/state/answer.ts';
+import { bench } from '../bench.svelte.ts';
 import { sheetLayout, type Slab } from './layout.ts';
 
 const box = { width: 680, height: 420, text: 14.5, small: 12 };
 
 /** The slab that the lesson's optics give for these inputs, the rest at their starts. */
 export function slabAt(changes: Partial<typeof bench.starts>): Slab {
-  const given = { ...bench.starts, ...changes };
-  const answers = depths(given);
+  const would = (name: keyof typeof bench.answers, more = {}) => bench.would(name, { ...changes, ...more });
   return {
-    magnification: given.magnification,
-    circleOfConfusion: given['circle-of-confusion'],
-    entrancePupil: answers['entrance-pupil'],
-    entrancePupilDistance: answers['entrance-pupil-distance'],
-    near: answers['near-limit'],
-    far: valueOf(answers['far-limit'])!,
-    usualDepth: depths({ ...given, 'f-number': 8, 'circle-of-confusion': 0.015 })['depth-of-field-close-up'],
+    magnification: would('magnification'),
+    circleOfConfusion: would('circle-of-confusion'),
+    entrancePupil: would('entrance-pupil'),
+    entrancePupilDistance: would('entrance-pupil-distance'),
+    nearLimit: would('near-limit'),
+    farLimit: would('far-limit'),
+    usualDepth: would('depth-of-field-close-up', { 'f-number': 8, 'circle-of-confusion': 0.015 }),
     usualCircle: 0.015,
   };
 }

@@ -7,8 +7,8 @@ export interface Slab {
   readonly circleOfConfusion: number;
   readonly entrancePupil: number;
   readonly entrancePupilDistance: number;
-  readonly near: number;
-  readonly far: number;
+  readonly nearLimit: number;
+  readonly farLimit: number;
   /** Depth, and circle of confusion, that an everyday aperture gives at this magnification: scales are chosen for these. */
   readonly usualDepth: number;
   readonly usualCircle: number;
@@ -41,13 +41,13 @@ export function sheetLayout(slab: Slab, box: SheetBox, held?: Scales) {
   const planeX = 0.48 * width;
   const spot = slab.circleOfConfusion / slab.magnification;
   // A far limit very far behind is drawn at the edge, lest the near one be drawn too small to see.
-  const reach = Math.max(slab.near, Math.min(slab.far, 3 * slab.near));
+  const reach = Math.max(slab.nearLimit, Math.min(slab.farLimit, 3 * slab.nearLimit));
   const along = held?.along ?? steadyScale(slab.usualDepth / 2, reach, planeX, 0.45);
   const wide = held?.across ?? steadyScale(slab.usualCircle / slab.magnification, spot, middle, 0.5);
   const across = wide.pixelsPerMillimetre > along.pixelsPerMillimetre ? wide : along;
   const x = (offset: number) => planeX - offset * along.pixelsPerMillimetre;
-  const nearX = x(-slab.near);
-  const farX = x(slab.far);
+  const nearX = x(-slab.nearLimit);
+  const farX = x(slab.farLimit);
   const pupil = x(-slab.entrancePupilDistance);
   const isPupilFar = pupil > width - text;
   const breakX = isPupilFar ? width - 1.8 * text : pupil;

@@ -12,8 +12,8 @@ const slab: Slab = {
   circleOfConfusion: 0.02,
   entrancePupil: 5,
   entrancePupilDistance: 100,
-  near: 2 / 5.02,
-  far: 2 / 4.98,
+  nearLimit: 2 / 5.02,
+  farLimit: 2 / 4.98,
   usualDepth: 0.5,
   usualCircle: 0.015,
 };
@@ -75,8 +75,8 @@ describe('the slanted scale', () => {
             entrancePupil,
             entrancePupilDistance,
             circleOfConfusion,
-            near,
-            far,
+            nearLimit: near,
+            farLimit: far,
             usualDepth,
           };
           const { marks, labels, strokes } = pictureOf(lens);

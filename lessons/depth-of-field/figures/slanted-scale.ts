@@ -1,4 +1,4 @@
-import { roundStep } from '#site/controls/slider/rungs.ts';
+import { roundStep } from '#site/state/rungs.ts';
 import { steadyScale } from '#site/figures/scale/drawing-scale.ts';
 import type { Slab, Stroke } from './layout.ts';
 
@@ -22,7 +22,7 @@ export function slantedScale(slab: Slab, seen: Seen, width: number, height: numb
   const tilt = tiltFor(slab);
   const rise = Math.tan((tilt * Math.PI) / 180);
   const on = (offset: number) => offset * rise * seen(offset).enlargement;
-  const scale = steadyScale(slab.usualDepth * rise * slab.magnification, -2 * on(-slab.near), height, 0.35);
+  const scale = steadyScale(slab.usualDepth * rise * slab.magnification, -2 * on(-slab.nearLimit), height, 0.35);
   const pixels = scale.pixelsPerMillimetre;
   const y = (offset: number) => height / 2 - on(offset) * pixels;
   const perDepth = slab.magnification * rise * pixels;
@@ -57,8 +57,8 @@ export function slantedScale(slab: Slab, seen: Seen, width: number, height: numb
     }
   }
 
-  const nearY = y(-slab.near);
-  const farY = slab.far < Infinity ? y(slab.far) : -9;
+  const nearY = y(-slab.nearLimit);
+  const farY = slab.farLimit < Infinity ? y(slab.farLimit) : -9;
   return {
     tilt,
     scale,

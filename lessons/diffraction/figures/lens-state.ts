@@ -4,8 +4,8 @@ export interface LensState {
   readonly wavelength: number;
   readonly effectiveFNumber: number;
   readonly airyDiameter: number;
-  readonly cutoff: number;
+  readonly cutoffFrequency: number;
   readonly pixelPitch: number;
-  readonly nyquist: number;
-  readonly frequency: number;
+  readonly nyquistFrequency: number;
+  readonly spatialFrequency: number;
 }

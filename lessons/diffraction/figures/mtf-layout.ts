@@ -12,7 +12,7 @@ export type ContrastAt = (frequency: number, cutoff: number) => number;
  * the *neighbours*, other marks of the same lens, have their cutoffs by the law that these go with 1/N.
  */
 export function mtfRemarks(
-  { frequency, cutoff, nyquist, fNumber }: LensState,
+  { spatialFrequency: frequency, cutoffFrequency: cutoff, nyquistFrequency: nyquist, fNumber }: LensState,
   neighbours: readonly number[],
   contrastAt: ContrastAt,
   end: number,

@@ -1,22 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { valueOf } from '#site/state/answer.ts';
 import { closeTo } from '#tests/support/close-to.ts';
-import { bench, merging } from '../bench.svelte.ts';
+import { bench } from '../bench.svelte.ts';
 import { edgeLayout, type EdgeState } from './edge-layout.ts';
 
 const box = { width: 680, height: 420, text: 14.5, small: 12 };
 
 /** The edge that the lesson's optics give for these inputs, the rest at their starts. */
 function edgeAt(changes: Partial<typeof bench.starts>): EdgeState {
-  const given = { ...bench.starts, ...changes };
-  const answers = merging(given);
   return {
-    edgeHeight: given['edge-height'],
-    entrancePupil: answers['entrance-pupil'],
-    entrancePupilDistance: answers['entrance-pupil-distance'],
-    band: valueOf(answers['hidden-band']),
-    usualBand: valueOf(merging({ ...given, 'f-number': 5.6 })['hidden-band']) ?? 1,
+    edgeHeight: bench.would('edge-height', changes),
+    entrancePupil: bench.would('entrance-pupil', changes),
+    entrancePupilDistance: bench.would('entrance-pupil-distance', changes),
+    band: bench.would('hidden-band', changes, undefined),
+    usualBand: bench.would('hidden-band', { ...changes, 'f-number': 5.6 }, 1),
   };
 }
 

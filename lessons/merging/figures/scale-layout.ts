@@ -1,5 +1,5 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
-import { roundStep } from '#site/controls/slider/rungs.ts';
+import { roundStep } from '#site/state/rungs.ts';
 import { labelOfPixels } from '#site/figures/scale/drawing-scale.ts';
 import type { Stroke } from './edge-layout.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Slab } from '../bench.svelte.ts';
+import type { Slab } from './slabs.ts';
 import { slabLayout } from './slab-layout.ts';
 
 const box = { width: 680, height: 420, text: 14.5, small: 12.3 };

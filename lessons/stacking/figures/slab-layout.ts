@@ -1,6 +1,6 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { drawingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
-import type { Slab } from '../bench.svelte.ts';
+import type { Slab } from './slabs.ts';
 
 /** A stack over its subject, mm along the axis from the subject's nearest part. */
 export interface StackState {

@@ -1,6 +1,6 @@
 import { fNumberSeries, shutterTimeSeries } from '#core/quantity/nominal.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
-import type { Range } from '#site/state/address.ts';
+import type { Range } from './address.ts';
 
 /**
  * The values a slider stops at, from least to most: third stops for f-numbers and times, whole millimetres for extension,
