@@ -36,4 +36,23 @@ describe('keeperShare', () => {
     expect(() => keeperShare({ ...camera, farLimit: Infinity })).toThrow(/far-limit is Infinity/);
     expect(() => keeperShare({ ...camera, sway: 0 })).toThrow(/sway is 0/);
   });
+
+  it('is what the normal table has between the limits as seen from the mean', () => {
+    // Φ(2) − Φ(0) and Φ(3) − Φ(1), as printed tables have them.
+    const printed = { absolute: 5e-5, because: 'four figures of a printed table' };
+    expect(keeperShare({ nearLimit: 1, farLimit: 1, sway: 1, offset: 1 })).toEqual(closeTo(0.4772, printed));
+    expect(keeperShare({ nearLimit: 1, farLimit: 1, sway: 1, offset: -2 })).toEqual(closeTo(0.1573, printed));
+  });
+
+  it('is largest with the subject in the middle of the depth, and nothing far from it', () => {
+    const at = (offset: number) => keeperShare({ nearLimit: 0.4, farLimit: 0.6, sway: 1, offset });
+    expect(at(0.1)).toBeGreaterThan(at(0));
+    expect(at(0.1)).toBeGreaterThan(at(0.2));
+    expect(at(0.1 + 0.7)).toEqual(closeTo(at(0.1 - 0.7), { relative: 1e-14, because: 'a few roundings' }));
+    for (const offset of [20, -20, 1e6]) expect(at(offset)).toBe(0);
+  });
+
+  it('refuses an offset that is none', () => {
+    expect(() => keeperShare({ nearLimit: 1, farLimit: 1, sway: 1, offset: NaN })).toThrow(OutOfRange);
+  });
 });

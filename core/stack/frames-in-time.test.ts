@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { framesInTime, framesLost } from './frames-in-time.ts';
+import { stackTimeInTurn } from './stack-time-in-turn.formula.ts';
 import { stackTime } from './stack-time.formula.ts';
 
 const pace = { exposureTime: 0.5, settlingTime: 2, recyclingTime: 1 };
@@ -15,6 +16,15 @@ describe('framesInTime', () => {
       const frames = framesInTime(pace, timeLimit);
       if (frames > 0) expect(stackTime({ ...pace, frameCount: frames })).toBeLessThanOrEqual(timeLimit + 1e-9);
       expect(stackTime({ ...pace, frameCount: frames + 1 })).toBeGreaterThan(timeLimit);
+    }
+  });
+
+  it('is fewer where one wait begins after the other, as many as their stack time allows', () => {
+    const inTurn = { ...pace, waits: 'in turn' } as const;
+    expect(framesInTime(inTurn, 10)).toBe(3);
+    for (const frameCount of [2, 7, 40]) {
+      expect(framesInTime(inTurn, stackTimeInTurn({ ...pace, frameCount }))).toBe(frameCount);
+      expect(framesInTime(inTurn, stackTimeInTurn({ ...pace, frameCount }) - 0.01)).toBe(frameCount - 1);
     }
   });
 

@@ -8,6 +8,8 @@ export interface StackPace {
   readonly settlingTime: number;
   /** s, 0 or above */
   readonly recyclingTime: number;
+  /** Whether both waits run at once, as they do unless said otherwise, or one after the other. */
+  readonly waits?: 'together' | 'in turn';
 }
 
 /** A frame that misses the deadline by less than this part of itself misses it by rounding. */
@@ -22,7 +24,7 @@ export function requireFrames(frameCount: number): number {
 /**
  * The frames of a stack that are finished before a deadline: the subject melts, opens or walks away.
  *
- * ⌊(limit + wait)/(t + wait)⌋, with wait the longer of settling and recycling
+ * ⌊(limit + wait)/(t + wait)⌋, with wait the longer of settling and recycling, or their sum where they come in turn
  *
  * @param pace see {@link StackPace}
  * @param timeLimit s from the beginning of the first frame, 0 or above
@@ -33,12 +35,12 @@ export function requireFrames(frameCount: number): number {
  *
  * @example framesInTime({ exposureTime: 0.5, settlingTime: 2, recyclingTime: 1 }, 10) // 4
  */
-export function framesInTime({ exposureTime, settlingTime, recyclingTime }: StackPace, timeLimit: number): number {
+export function framesInTime(pace: StackPace, timeLimit: number): number {
+  const { exposureTime, settlingTime, recyclingTime, waits = 'together' } = pace;
   requirePositive('exposure-time', exposureTime);
-  const wait = Math.max(
-    requireNotNegative('settling-time', settlingTime),
-    requireNotNegative('recycling-time', recyclingTime),
-  );
+  requireNotNegative('settling-time', settlingTime);
+  requireNotNegative('recycling-time', recyclingTime);
+  const wait = waits === 'together' ? Math.max(settlingTime, recyclingTime) : settlingTime + recyclingTime;
   requireNotNegative('time-limit', timeLimit);
   return Math.floor((timeLimit + wait) / (exposureTime + wait) + rounding);
 }

@@ -1,0 +1,66 @@
+import { depthOfFieldInMedium } from '#core/depth/depth-of-field-in-medium.formula.ts';
+import { waveDepth } from '#core/depth/wave-depth.formula.ts';
+import { ambientShareOfFullExposure } from '#core/exposure/ambient-share-of-full-exposure.formula.ts';
+import { keeperShare } from '#core/exposure/keeper-share.ts';
+import { lightingDifference } from '#core/exposure/lighting-difference.formula.ts';
+import { angleOfView } from '#core/gaussian/angle-of-view.formula.ts';
+import {
+  workingDistanceIntoTank,
+  workingDistanceIntoTankFormula,
+} from '#core/gaussian/working-distance-into-tank.formula.ts';
+import { onlyRoot } from '#core/quantity/solve.ts';
+import { stackTimeInTurn } from '#core/stack/stack-time-in-turn.formula.ts';
+import { oursById } from '#tests/support/reference-case.ts';
+
+const angles = (given: { sensorWidth: number; focalLength: readonly number[]; magnification?: number }) => ({
+  angle: given.focalLength.map((focalLength) =>
+    angleOfView({ ...given, focalLength, magnification: given.magnification ?? 0, pupilMagnification: 1 }),
+  ),
+});
+
+export const ours = oursById({
+  'angle-table': angles,
+  'angle-example': angles,
+  'angle-close-up': angles,
+  'apparent-depth': ({ depth, index }: { depth: number; index: number }) => ({
+    apparent: workingDistanceIntoTank({
+      airGap: 0,
+      paneThickness: 0,
+      paneRefractiveIndex: 1,
+      immersionDepth: depth,
+      mediumRefractiveIndex: index,
+    }),
+  }),
+  pool: ({ apparent, index }: { apparent: number; index: number }) => ({
+    depth: onlyRoot(workingDistanceIntoTankFormula, {
+      ask: 'immersion-depth',
+      given: {
+        'working-distance': apparent,
+        'air-gap': 0,
+        'pane-thickness': 0,
+        'pane.refractive-index': 1,
+        'medium.refractive-index': index,
+      },
+    }),
+  }),
+  'waves-in-water': (given: { index: number; wavelength: number; numericalAperture: number }) => ({
+    depth: depthOfFieldInMedium({ refractiveIndex: given.index, depthOfField: waveDepth(given) }),
+  }),
+  'lighting-ratio': ({ main, fill }: { main: readonly number[]; fill: readonly number[] }) => ({
+    stops: main.map((light, k) => lightingDifference({ mainLightIlluminance: light, fillLightIlluminance: fill[k]! })),
+  }),
+  'stops-as-shares': ({ stops }: { stops: readonly number[] }) => ({
+    share: stops.map((ambientUnderexposure) => ambientShareOfFullExposure({ ambientUnderexposure })),
+  }),
+  'off-centre-normal': ({ offset }: { offset: readonly number[] }) => ({
+    share: offset.map((o) => keeperShare({ nearLimit: 1, farLimit: 1, sway: 1, offset: o })),
+  }),
+  'waits-in-turn': (given: { frames: number; exposure: number; settling: number; recycling: number }) => ({
+    time: stackTimeInTurn({
+      frameCount: given.frames,
+      exposureTime: given.exposure,
+      settlingTime: given.settling,
+      recyclingTime: given.recycling,
+    }),
+  }),
+});
