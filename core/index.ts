@@ -327,6 +327,7 @@ export { FaultyPhotograph, type RulerPhotograph } from './rig/fit/photograph.ts'
 export { pupilMagnificationByDiameters, type PupilDiameters } from './rig/fit/pupil-magnification-by-diameters.ts';
 export { straightLine, type StraightLine, type WeightedPoint } from './rig/fit/straight-line.ts';
 export { ImpossibleChain } from './rig/impossible-chain.ts';
+export { conesByFocusing, type ConesByFocusing } from './rig/cones-by-focusing.ts';
 export { conesOfChain } from './rig/cones-of-chain.ts';
 export { type KitChain } from './rig/kit/built-chain.ts';
 export { chainCount } from './rig/kit/chain-count.ts';

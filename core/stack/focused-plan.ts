@@ -7,6 +7,8 @@ import { requireOverlap } from './overlap.ts';
 export interface FocusedStack {
   /** The cone of the chain with its sharp plane so many mm behind that of the first and nearest frame; 0 is that frame. */
   readonly coneAfter: (step: number) => Cone;
+  /** How far behind that of the first frame the sharp plane can be put, mm; without end where left out. */
+  readonly farthestStep?: number;
   /** *c*, mm, above 0 */
   readonly circleOfConfusion: number;
   /** *Z*, mm, above 0 and finite */
@@ -35,7 +37,7 @@ const closeness = 1e-14;
  * @param stack see {@link FocusedStack}; the near limit of its first frame lies on the nearest part of the subject
  * @returns the frames from near to far; the last reaches the far end of the subject or past it
  * @throws OutOfRange for what lies outside, for a first frame whose depth has no end on either side, for more than 10000 frames, and
- *   what `coneAfter` throws where the chain cannot be focused that far
+ *   a subject that reaches farther than the chain can be focused
  *
  * See [README](README.md#focusing-by-the-ring).
  */
@@ -72,11 +74,17 @@ function frameFrom(stack: FocusedStack, near: number, last: FocusedFrame, offset
   const missing = (step: number) => near - frameAt(stack, step, offset).near;
   let low = { step: last.plane - offset, missing: near - last.near };
   let high = low;
+  const { farthestStep = Infinity } = stack;
   for (let reach = low.missing; high.missing > 0; reach *= 2) {
-    const step = low.step + reach;
+    const step = Math.min(low.step + reach, farthestStep);
     const frame = frameAt(stack, step, offset);
     if (frame.far === Infinity && frame.near <= near) return frame;
     high = { step, missing: near - frame.near };
+    if (high.missing > 0 && step === farthestStep) {
+      // As far as it goes: more overlap than was asked for does no harm.
+      if (frame.far >= stack.subjectDepth) return frame;
+      throw new OutOfRange('subject-depth', stack.subjectDepth, `up to ${frame.far} mm, which focusing reaches`);
+    }
   }
   let kept = 0;
   while (high.step - low.step > closeness * high.step && high.missing !== 0) {

@@ -266,8 +266,11 @@ function judgedByEngine(chain: KitChain, rows: readonly KitRow[], wanted: KitSub
   const { judgedAt, full, least } = engineJudge(chain, rows, wanted);
   const filled = judgedAt(full);
   if (!eased.includes(filled.verdict) || least === full) return filled;
-  if (judgedAt(least).verdict !== 'suited') return judgedAt(least);
-  let [tooLarge, allowed] = [full, least];
+  // From the full frame down in eighths, until one will do.
+  const steps = Array.from({ length: 8 }, (_, step) => full + ((least - full) * (step + 1)) / 8);
+  const doing = judgedAt(least).verdict === 'suited' ? 7 : steps.findIndex((at) => judgedAt(at).verdict === 'suited');
+  if (doing < 0) return judgedAt(least);
+  let [tooLarge, allowed] = doing === 7 ? [full, least] : [steps[doing - 1] ?? full, steps[doing]!];
   while (Math.abs(tooLarge - allowed) > 1e-9 * Math.abs(full - least)) {
     const middle = (tooLarge + allowed) / 2;
     if (judgedAt(middle).verdict === 'suited') allowed = middle;

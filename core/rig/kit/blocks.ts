@@ -1,6 +1,7 @@
 import { backsOf, type Backs } from './back.ts';
 import { frontsOf, type Front } from './front.ts';
-import { judge, type Case, type Judgement } from './judge.ts';
+import type { Case, Judgement } from './case.ts';
+import { judge } from './judge.ts';
 import { kindsOf, ofPart } from './kinds.ts';
 import type { KitCamera, KitRow, KitSubject } from './kit.ts';
 import { mountWalk, walkOf } from './walk.ts';
@@ -44,7 +45,7 @@ export function judgeAll(blocks: readonly Block[], subject: KitSubject) {
   const focusMagnifications = new Float64Array(count);
   const fNumbers = new Float64Array(count);
   const rooms = new Float64Array(count);
-  const found: Judgement = { verdict: 0, focusMagnification: 0, fNumber: 0, merit: 0, room: 0 };
+  const found: Judgement = { verdict: 0, focusMagnification: 0, fNumber: 0, effectiveFNumber: 0, merit: 0, room: 0 };
   for (const { camera, front, backs, judged } of blocks) {
     const walk = walkOf(front);
     const { lens } = front;

@@ -1,42 +1,14 @@
-import { evenDepthOf } from '#core/depth/balanced-focus.ts';
 import { reflectedLightConstants } from '#core/exposure/metering-constants.ts';
-import type { KitCamera, KitLens, KitSubject } from './kit.ts';
+import { rounding, type Case, type Judgement } from './case.ts';
+import { setIris } from './iris.ts';
 import { verdicts, type Verdict } from './verdict.ts';
 import { walkAt, type Walk } from './walk.ts';
 
 /** Where the verdict stands in the list: what is kept for each chain. */
 const code = Object.fromEntries(verdicts.map((verdict, index) => [verdict, index])) as Record<Verdict, number>;
 
-/** How a chain would be set for the subject, and what that is worth; overwritten by the next. */
-export interface Judgement {
-  verdict: number;
-  /** *m₀* of the main lens. */
-  focusMagnification: number;
-  /** *N* of the main lens. */
-  fNumber: number;
-  /** Stops of exposure in hand, less the stops lost by not filling the frame. */
-  merit: number;
-  /** *w*, mm. */
-  room: number;
-}
-
 /** A magnification not to be told from that of a lens set to infinity. */
 const nothing = 1e-9;
-
-/** Rounding: what misses a limit by less meets it. */
-const rounding = 1e-9;
-
-/** A chain and what it is judged for: one for all chains that share camera and front; the numbers of its walk are overwritten. */
-export interface Case {
-  readonly walk: Walk;
-  readonly camera: KitCamera;
-  readonly lens: KitLens;
-  /** Whether the iris of the main lens can be reached through the back in use. */
-  stopsDown: boolean;
-  readonly subject: KitSubject;
-  /** The magnification that fills the frame. */
-  readonly filling: number;
-}
 
 /** What may stop standing against a chain where the subject is taken smaller: from farther off, with more depth, in more light. */
 const eased: ReadonlySet<number> = new Set([
@@ -46,6 +18,9 @@ const eased: ReadonlySet<number> = new Set([
   code['too soft'],
   code['too dark'],
 ]);
+
+/** Parts into which the settings between the full frame and the least share are cut where neither will do. */
+const between = 8;
 
 /** Halvings between a setting that is too large and one that is not: to a four-thousandth of their distance, closer than any hand sets a ring. */
 const halvings = 12;
@@ -67,7 +42,17 @@ export function judge(one: Case, out: Judgement): void {
   let allowed = settingFor(walk, filling * subject.leastFill);
   if (allowed === tooLarge) return;
   judgeAt(one, allowed, out);
-  if (out.verdict !== code.suited) return;
+  if (out.verdict !== code.suited) {
+    // Taken so small it may be blurred too much where it is not, a little larger: c shrinks with the picture.
+    const least = allowed;
+    const full = tooLarge;
+    for (let step = 1; step < between && out.verdict !== code.suited; step++) {
+      tooLarge = full + ((least - full) * (step - 1)) / between;
+      allowed = full + ((least - full) * step) / between;
+      judgeAt(one, allowed, out);
+    }
+    if (out.verdict !== code.suited) return judgeAt(one, least, out);
+  }
   for (let step = 0; step < halvings; step++) {
     const middle = (tooLarge + allowed) / 2;
     judgeAt(one, middle, out);
@@ -79,10 +64,9 @@ export function judge(one: Case, out: Judgement): void {
 
 /** The verdict on one setting of the main lens. */
 function judgeAt(one: Case, setting: number, out: Judgement): void {
-  const { walk, camera, lens, stopsDown, subject, filling } = one;
-  const { maxAperture, smallestAperture } = lens;
+  const { walk, camera, lens, subject, filling } = one;
   out.focusMagnification = setting;
-  out.fNumber = maxAperture;
+  out.fNumber = lens.maxAperture;
   out.merit = 0;
   out.room = 0;
   if (walk.focusedTo !== setting) walkAt(walk, setting);
@@ -97,47 +81,15 @@ function judgeAt(one: Case, setting: number, out: Judgement): void {
 
   // What does not fill the frame is enlarged the more.
   const c = camera.circleOfConfusion * Math.min(1, m / filling);
-  const open = walk.conePerStop * maxAperture;
-  const most = stopsDown ? smallestAperture : maxAperture;
-  const { wavelength } = subject;
-  let blur = endBlur(one, open >= walk.coneAtLeast);
-  let wanted = leastCone(blur, c, wavelength);
-  if (walk.coneAtLeast > open && !(walk.coneAtLeast >= wanted)) {
-    // Another stop limits the open chain, and not enough: the main lens is stopped down until it does.
-    blur = endBlur(one, true);
-    wanted = Math.max(leastCone(blur, c, wavelength), walk.coneAtLeast);
-  }
-  // Without a cone that will do the one that blurs least.
-  const set = Number.isNaN(wanted) ? Math.sqrt(blur / wavelength) : wanted;
-  out.fNumber = Math.min(most, Math.max(maxAperture, set / walk.conePerStop));
-  const effective = Math.max(walk.conePerStop * out.fNumber, walk.coneAtLeast);
-  const deep = Number.isNaN(wanted) ? blur / c : wanted;
-  const slowest = Math.max(walk.conePerStop * most, walk.coneAtLeast);
-  if (slowest < deep * (1 - rounding)) return void (out.verdict = code['too shallow']);
-  if (!(Math.hypot(blur / effective, wavelength * effective) <= c * (1 + rounding))) {
-    return void (out.verdict = code['too soft']);
-  }
+  const iris = setIris(one, c, out);
+  if (iris !== 'suited') return void (out.verdict = code[iris]);
 
+  const effective = out.effectiveFNumber;
   const exposure = (effective * effective * reflectedLightConstants.common) / (subject.luminance * subject.iso);
   const steady = subject.subjectSpeed > 0 ? c / (m * subject.subjectSpeed) : Infinity;
   const inHand = Math.log2(Math.min(steady, subject.longestExposure) / exposure);
   out.merit = inHand + 2 * Math.log2(Math.min(1, m / filling));
   out.verdict = inHand < -rounding ? code['too dark'] : code.suited;
-}
-
-/** The blur of the subject's ends times N_w, mm, the sharp plane where both are blurred alike. */
-function endBlur({ walk, subject }: Case, byMain: boolean): number {
-  const inverse = byMain ? walk.inverseByMain : walk.inverseByOther;
-  return walk.magnification * walk.magnification * evenDepthOf(subject.subjectDepth, inverse);
-}
-
-/** The least N_w with which the ends are blurred by c at most, defocus and diffraction together; NaN where there is none. */
-function leastCone(blur: number, c: number, wavelength: number): number {
-  const square = c * c;
-  const spare = square * square - 4 * (wavelength * blur) ** 2;
-  // What misses by rounding alone meets the limit.
-  const root = Math.sqrt(spare > -rounding * square * square ? Math.max(0, spare) : NaN);
-  return blur * Math.sqrt(2 / (square + root));
 }
 
 /**

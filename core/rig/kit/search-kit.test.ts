@@ -206,6 +206,26 @@ describe('searchKit', () => {
     );
   });
 
+  it('takes a subject neither so large that it is too near nor so small that it is too soft, where only something between will do', () => {
+    const slow: KitRow = {
+      ...normalLens,
+      maxAperture: 20,
+      lens: { ...normalLens.lens, focusing: { by: 'unit', closestMagnification: 1 } },
+    };
+    const flat: KitSubject = { ...subject, subjectWidth: 36, subjectDepth: 0, leastFill: 0.3, longestExposure: 60 };
+    const shy = { ...flat, nearestDistance: 115 };
+    const camera = { ...body36, circleOfConfusion: 0.035 };
+    // Only from m = 20/(0.035/0.00055 − 20/1.2) = 0.426 on is N_w within c/λ for what fills so much of the frame.
+    const { verdict, solved } = searchKit([camera, slow], shy, Infinity).chain(0);
+    expect(verdict).toBe('suited');
+    if (solved.sharpPlane !== 'in front') throw new Error(solved.sharpPlane);
+    // w = f (1 + 1/m) − h
+    expect(solved.magnification).toEqual(
+      closeTo(50 / (115 + 22 - 50), { relative: 1e-3, because: 'found by halving' }),
+    );
+    expect(searchKit([camera, slow], { ...flat, nearestDistance: 150 }, Infinity).chain(0).verdict).toBe('too soft');
+  });
+
   it('couples no zoom to itself at another of its settings', () => {
     const zoomAt = (focalLength: number): KitRow => ({
       ...normalLens,
