@@ -1,11 +1,5 @@
 import type { Surface } from './prescription.ts';
 
-/** A ray close to the axis: its height, and its slope times the index it runs in. */
-interface ParaxialRay {
-  readonly height: number;
-  readonly slope: number;
-}
-
 /** What a stack of surfaces does to rays close to the axis. */
 export type GlassMatrix = Readonly<Record<'A' | 'B' | 'C' | 'D', number>>;
 
@@ -14,17 +8,20 @@ export type GlassMatrix = Readonly<Record<'A' | 'B' | 'C' | 'D', number>>;
  * vertex to the same just behind the last, or in the vertex plane of the next surface where there is one.
  */
 export function glassMatrix(surfaces: readonly Surface[], from: number, to: number, indexBefore: number): GlassMatrix {
-  const after = (ray: ParaxialRay) => {
-    let { height, slope } = ray;
-    for (let index = from; index < to; index++) {
-      const { radius, index: behind, thickness } = surfaces[index] as Surface;
-      const before = index === 0 ? indexBefore : (surfaces[index - 1] as Surface).index;
-      slope -= (height * (behind - before)) / radius;
-      if (index < surfaces.length - 1) height += (thickness * slope) / behind;
+  // The columns: a ray that comes in at height 1 along the axis, and one from the axis at slope times index 1.
+  let [A, B, C, D] = [1, 0, 0, 1];
+  let before = from === 0 ? indexBefore : (surfaces[from - 1] as Surface).index;
+  for (let place = from; place < to; place++) {
+    const { radius, index, thickness } = surfaces[place] as Surface;
+    const power = (index - before) / radius;
+    C -= A * power;
+    D -= B * power;
+    if (place < surfaces.length - 1) {
+      const gap = thickness / index;
+      A += gap * C;
+      B += gap * D;
     }
-    return { height, slope };
-  };
-  const parallel = after({ height: 1, slope: 0 });
-  const axial = after({ height: 0, slope: 1 });
-  return { A: parallel.height, B: axial.height, C: parallel.slope, D: axial.slope };
+    before = index;
+  }
+  return { A, B, C, D };
 }

@@ -1,7 +1,7 @@
 import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
 import { internalState } from './internal-focusing.ts';
 import type { FocusState, Lens, LensInUse } from './lens.ts';
-import { closestOfPrescription, prescriptionInUse, type PrescriptionInUse } from './prescription-in-use.ts';
+import { closestOfPrescription, prescriptionInUse } from './prescription-in-use.ts';
 import type { Prescription } from './prescription.ts';
 import { requireLens } from './require-lens.ts';
 import { stateBetween } from './states-between.ts';
@@ -59,7 +59,9 @@ export function stateAt(lens: Lens, focusMagnification: number): FocusState {
   }
   if (focusing.by === 'internal') return internalState(lens, focusing, focusMagnification);
   if (focusing.by === 'states') return stateBetween(focusing.states, focusMagnification);
-  if (focusing.by === 'prescription') return tracedState(lens.prescription as Prescription, focusMagnification);
+  if (focusing.by === 'prescription') {
+    return prescriptionInUse(lens.prescription as Prescription, focusMagnification).state;
+  }
   return {
     focusMagnification,
     focalLength: lens.focalLength,
@@ -67,19 +69,5 @@ export function stateAt(lens: Lens, focusMagnification: number): FocusState {
     frontPrincipalDepth: lens.frontPrincipalDepth,
     pupilMagnification: lens.pupilMagnification,
     fNumberDrift: 1,
-  };
-}
-
-/** By trace; the iris keeps its diameter, and what that makes of f/D is counted from infinity. */
-function tracedState(prescription: Prescription, focusMagnification: number): FocusState {
-  const fOverStop = ({ points, pupils }: PrescriptionInUse) => points.focalLength / pupils.entranceOverStop;
-  const inUse = prescriptionInUse(prescription, focusMagnification);
-  return {
-    focusMagnification,
-    focalLength: inUse.points.focalLength,
-    principalSeparation: inUse.points.principalSeparation,
-    frontPrincipalDepth: inUse.points.frontPrincipal,
-    pupilMagnification: inUse.pupils.pupilMagnification,
-    fNumberDrift: fOverStop(inUse) / fOverStop(prescriptionInUse(prescription, 0)),
   };
 }

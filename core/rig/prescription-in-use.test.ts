@@ -8,7 +8,7 @@ import { closestOfPrescription, prescriptionInUse } from './prescription-in-use.
 import { prescriptionSettings } from './prescription-settings.ts';
 import { surfacesAt, type Prescription } from './prescription.ts';
 
-const shares = [0.001, 0.07, 0.2, 0.37, 0.5, 0.66, 0.9, 1];
+const shares = [1e-12, 0.001, 0.07, 0.2, 0.37, 0.5, 0.66, 0.9, 1];
 
 describe.each(focusedPrescriptions)('%s between its settings', (name) => {
   const prescription = prescriptions[name];

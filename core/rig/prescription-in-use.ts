@@ -1,15 +1,17 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
+import type { FocusState } from './lens.ts';
 import { glassPoints, glassPupils, type GlassPoints, type GlassPupils } from './paraxial-trace.ts';
 import { prescriptionSettings } from './prescription-settings.ts';
 import { surfacesAt, type Prescription, type Surface } from './prescription.ts';
 
 /** A lens of known surfaces at one of its focus settings, traced. */
 export interface PrescriptionInUse {
-  readonly focusMagnification: number;
   /** Each where it stands; the last thickness leads to the sensor, on which the image lies. */
   readonly surfaces: readonly Surface[];
   readonly points: GlassPoints;
   readonly pupils: GlassPupils;
+  /** What a chain needs of it; the iris keeps its diameter from infinity on. */
+  readonly state: FocusState;
 }
 
 /** Settings kept in mind for each lens: a hand that drags to and fro meets them again. */
@@ -28,7 +30,7 @@ export function closestOfPrescription(prescription: Prescription): number {
  *
  * @param prescription the lens. What was answered for its last 256 settings is kept, so it must not be changed in place.
  * @param focusMagnification *m₀*, from 0 to the nearest setting as traced; any from 0 up for a lens without settings, which is focused as a whole
- * @returns surfaces, points and pupils of that setting; *m₀* to 1e-13
+ * @returns surfaces, points, pupils and state of that setting; *m₀* to 1e-13
  * @throws OutOfRange for a setting it does not reach, for a lens that forms no picture or is telecentric, by name; FaultyPrescription for what no lens can have
  *
  * Assumes that the sensor stays where parallel light meets at infinity, and that between known settings the spacings run as
@@ -38,18 +40,35 @@ export function prescriptionInUse(prescription: Prescription, focusMagnification
   let kept = known.get(prescription);
   const before = kept?.get(focusMagnification);
   if (before) return before;
-  const surfaces = focusedSurfaces(prescription, focusMagnification);
-  const answer = {
-    focusMagnification,
-    surfaces,
-    points: glassPoints(surfaces),
-    pupils: glassPupils(surfaces, prescription.stop),
-  };
+  const answer = tracedAt(prescription, focusMagnification);
   if (!kept) known.set(prescription, (kept = new Map<number, PrescriptionInUse>()));
   const [oldest] = kept.keys();
   if (oldest !== undefined && kept.size >= most) kept.delete(oldest);
   kept.set(focusMagnification, answer);
   return answer;
+}
+
+function tracedAt(prescription: Prescription, focusMagnification: number): PrescriptionInUse {
+  const surfaces = focusedSurfaces(prescription, focusMagnification);
+  const points = glassPoints(surfaces);
+  const pupils = glassPupils(surfaces, prescription.stop);
+  const { focalLength, principalSeparation, frontPrincipal: frontPrincipalDepth } = points;
+  const { pupilMagnification, entranceOverStop } = pupils;
+  const far = focusMagnification === 0 ? null : prescriptionInUse(prescription, 0);
+  const fOverStop = far ? far.points.focalLength / far.pupils.entranceOverStop : focalLength / entranceOverStop;
+  return {
+    surfaces,
+    points,
+    pupils,
+    state: {
+      focusMagnification,
+      focalLength,
+      principalSeparation,
+      frontPrincipalDepth,
+      pupilMagnification,
+      fNumberDrift: focalLength / entranceOverStop / fOverStop,
+    },
+  };
 }
 
 function focusedSurfaces(prescription: Prescription, focusMagnification: number): readonly Surface[] {
@@ -81,7 +100,8 @@ function statedSetting(prescription: Prescription, focusMagnification: number): 
   for (;;) {
     const at = high - (missHigh * (high - low)) / (missHigh - missLow);
     // As close as numbers lie.
-    if (!(at > low && at < high)) return high;
+    if (!(at > low)) return low;
+    if (!(at < high)) return high;
     const miss = magnificationAt(at) - focusMagnification;
     if (Math.abs(miss) <= 1e-13) return at;
     if (miss > 0) {

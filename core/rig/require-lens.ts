@@ -24,12 +24,12 @@ export function requireLens(lens: Lens): void {
 }
 
 /** What the first state repeats of the lens, and what it is called. */
-const repeated = {
-  focalLength: 'focal-length',
-  principalSeparation: 'principal-separation',
-  frontPrincipalDepth: 'front-principal-depth',
-  pupilMagnification: 'pupil-magnification',
-} as const;
+const repeated = [
+  ['focalLength', 'focal-length'],
+  ['principalSeparation', 'principal-separation'],
+  ['frontPrincipalDepth', 'front-principal-depth'],
+  ['pupilMagnification', 'pupil-magnification'],
+] as const;
 
 function requireStates(lens: Lens, states: readonly FocusState[]): void {
   const [first] = states;
@@ -64,19 +64,12 @@ function requireStates(lens: Lens, states: readonly FocusState[]): void {
 function requireTraced(lens: Lens): void {
   const { prescription } = lens;
   if (!prescription) throw new FaultyPrescription(null, 'a lens that is focused by its prescription needs to have it');
-  const { points, pupils } = prescriptionInUse(prescription, 0);
-  requireRepeated(lens, {
-    focalLength: points.focalLength,
-    principalSeparation: points.principalSeparation,
-    frontPrincipalDepth: points.frontPrincipal,
-    pupilMagnification: pupils.pupilMagnification,
-  });
+  requireRepeated(lens, prescriptionInUse(prescription, 0).state);
 }
 
-function requireRepeated(lens: Lens, first: Pick<FocusState, keyof typeof repeated>): void {
-  for (const [name, quantity] of Object.entries(repeated)) {
-    const own = lens[name as keyof typeof repeated];
-    const stated = first[name as keyof typeof repeated];
+function requireRepeated(lens: Lens, first: Pick<FocusState, (typeof repeated)[number][0]>): void {
+  for (const [name, quantity] of repeated) {
+    const [own, stated] = [lens[name], first[name]];
     if (!isSame(stated, own)) {
       throw new OutOfRange(quantity, stated, `${own} in the first state, which is infinity, as the lens has it there`);
     }

@@ -16,7 +16,7 @@ interface Part {
 const frame = 1000 / 60;
 
 function rig(): string {
-  const { solvedPerSecond, fromPartsPerSecond, timesByHand } = rigSpeed();
+  const { solvedPerSecond, fromPartsPerSecond, timesByHand, timesTraced, timesTracedBefore } = rigSpeed();
   const millions = (count: number) => `${(count / 1e6).toFixed(2)} million a second`;
   return table(['camera, converter, ring, lens, close-up lens', 'measured', 'limit', ''], 1, [
     ['solved', millions(solvedPerSecond), 'at least 1 million', verdict(solvedPerSecond >= 1e6)],
@@ -26,6 +26,18 @@ function rig(): string {
       timesByHand.toFixed(2),
       'at most 3',
       verdict(timesByHand <= 3),
+    ],
+    [
+      'from parts, a lens of 22 surfaces traced at a new setting, over one focused as a whole',
+      timesTraced.toFixed(1),
+      'at most 100',
+      verdict(timesTraced <= 100),
+    ],
+    [
+      'the same at a setting it was at before',
+      timesTracedBefore.toFixed(1),
+      'at most 4',
+      verdict(timesTracedBefore <= 4),
     ],
   ]);
 }

@@ -1,8 +1,10 @@
 import { assembleRig } from '#core/rig/assemble.ts';
+import { lensOfPrescription } from '#core/rig/lens-of-prescription.ts';
 import type { Lens } from '#core/rig/lens.ts';
 import type { Part } from '#core/rig/part.ts';
 import type { Element, Rig } from '#core/rig/rig.ts';
 import { solveRig } from '#core/rig/solve.ts';
+import { prescriptions } from '#tests/support/prescriptions.ts';
 import { percentile } from './percentile.ts';
 
 /** How fast a rig is solved, on one core. */
@@ -13,6 +15,10 @@ export interface RigSpeed {
   readonly fromPartsPerSecond: number;
   /** Time of the engine over time of the same chain multiplied out by hand. */
   readonly timesByHand: number;
+  /** From parts to answer with a lens of 22 surfaces traced at a setting it was never at, over the same with one focused as a whole. */
+  readonly timesTraced: number;
+  /** The same at settings that it was at before. */
+  readonly timesTracedBefore: number;
 }
 
 const lens: Lens = {
@@ -24,6 +30,19 @@ const lens: Lens = {
   focusing: { by: 'unit', closestMagnification: 0.15 },
   apertureControl: 'camera',
 };
+
+/** A lens that carries its prescription, 200 mm, and as it would be if it were focused as a whole. */
+const traced = lensOfPrescription(prescriptions['macro-200-us-5751485'], {
+  registerDistance: 44,
+  apertureControl: 'camera',
+});
+const asAWhole: Lens = { ...traced, focusing: { by: 'unit', closestMagnification: 1 } };
+
+/** A camera with that lens at one of its settings. */
+export const tracedChain = (focusMagnification: number, of: Lens = traced): Part[] => [
+  { part: 'camera', registerDistance: 44, sensorWidth: 36, sensorHeight: 24 },
+  { part: 'lens', lens: of, focusMagnification, fNumber: 8 },
+];
 
 /** A chain with one of everything that is usual. */
 export const chain = (extension: number): Part[] => [
@@ -96,13 +115,26 @@ export function rigSpeed(): RigSpeed {
   const sum = (solved: ReturnType<typeof solveRig>) =>
     solved.sharpPlane === 'in front' ? solved.workingDistance + solved.effectiveFNumber : NaN;
   // In turn, so that all three meet the same machine; the median of many rounds does not mind when it is busy.
-  const rounds = Array.from({ length: 61 }, () => ({
+  const asked = Array.from({ length: 64 }, (_, index) => (index + 1) / 65);
+  const unit = asked.map((at) => tracedChain(at, asAWhole));
+  const before = asked.map((at) => tracedChain(at));
+  const rounds = Array.from({ length: 61 }, (_, round) => ({
     hand: secondsEach(rigs, (rig) => {
       const solved = byHand(rig);
       return solved.workingDistance + solved.effectiveFNumber;
     }),
     engine: secondsEach(rigs, (rig) => sum(solveRig(rig))),
     fromParts: secondsEach(chains, (parts) => sum(solveRig(assembleRig(parts)))),
+    unit: secondsEach(unit, (parts) => sum(solveRig(assembleRig(parts)))),
+    // Never the same setting twice, or it would be one that is kept.
+    traced: secondsEach(
+      asked,
+      (() => {
+        let asking = 0;
+        return (at: number) => sum(solveRig(assembleRig(tracedChain(at * 0.99 + 1e-7 * (++asking + 2560 * round)))));
+      })(),
+    ),
+    tracedBefore: secondsEach(before, (parts) => sum(solveRig(assembleRig(parts)))),
   }));
   return {
     solvedPerSecond:
@@ -119,6 +151,14 @@ export function rigSpeed(): RigSpeed {
       ),
     timesByHand: percentile(
       rounds.map(({ engine, hand }) => engine / hand),
+      0.5,
+    ),
+    timesTraced: percentile(
+      rounds.map((round) => round.traced / round.unit),
+      0.5,
+    ),
+    timesTracedBefore: percentile(
+      rounds.map((round) => round.tracedBefore / round.unit),
       0.5,
     ),
   };

@@ -4,9 +4,11 @@ import { OutOfRange } from '#core/quantity/errors.ts';
 import { FaultyPrescription, requirePrescription } from '#core/rig/faulty-prescription.ts';
 import { lensOfPrescription } from '#core/rig/lens-of-prescription.ts';
 import { glassPoints } from '#core/rig/paraxial-trace.ts';
-import { stateAt } from '#core/rig/lens-in-use.ts';
+import { closestMagnification, stateAt } from '#core/rig/lens-in-use.ts';
+import { prescriptionInUse } from '#core/rig/prescription-in-use.ts';
 import type { Prescription } from '#core/rig/prescription.ts';
 import { rayFan } from '#core/rig/ray-fan.ts';
+import { closeTo } from '#tests/support/close-to.ts';
 
 /** Mostly what glass has, and now and then what none has. */
 const unlikely = fc.constantFrom(0, -1, NaN, Infinity, -Infinity);
@@ -84,6 +86,62 @@ describe('any prescription whatever', () => {
       'OutOfRange',
     ]) {
       expect(outcomes.get(outcome) ?? 0, outcome).toBeGreaterThan(5);
+    }
+  });
+
+  it('is focused in finite numbers that agree with its surfaces, or refused by name', () => {
+    const outcomes = new Map<string, number>();
+    const count = (outcome: string) => outcomes.set(outcome, (outcomes.get(outcome) ?? 0) + 1);
+    const moves = fc.uniqueArray(fc.double({ min: 0.01, max: 6, noNaN: true }), { minLength: 1, maxLength: 3 });
+    fc.assert(
+      fc.property(
+        prescription,
+        moves,
+        fc.nat(6),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (lens, by, gap, share) => {
+          try {
+            requirePrescription(lens);
+            const moved = gap % lens.surfaces.length;
+            const last = lens.surfaces.length - 1;
+            const { focalLength, backFocus } = glassPoints(lens.surfaces);
+            // A lens nearly without power has its sensor where no digits are left for the gaps.
+            fc.pre(Math.abs(focalLength) < 1e5);
+            // What a change of one gap makes of the magnification on a sensor that stays is what its settings state.
+            const settings = [0, ...by, ...by.map((one) => -one)].map((change) => {
+              const thickness = lens.surfaces[moved]!.thickness + change;
+              const at = lens.surfaces.map((one, place) => (place === moved ? { ...one, thickness } : one));
+              const points = glassPoints(at);
+              const toSensor = moved === last ? backFocus + change : backFocus;
+              const focusMagnification = change === 0 ? 0 : (toSensor - points.backFocus) / points.focalLength;
+              return { focusMagnification, thickness: { [moved]: moved === last ? toSensor : thickness } };
+            });
+            const focused = {
+              ...lens,
+              surfaces: lens.surfaces.map((one, place) => (place === last ? { ...one, thickness: backFocus } : one)),
+              settings: settings
+                .filter(({ focusMagnification }) => focusMagnification >= 0)
+                .sort((one, other) => one.focusMagnification - other.focusMagnification),
+            };
+            const registerDistance = Math.max(1e-3, Math.min(5, focalLength));
+            const mounted = lensOfPrescription(focused, { registerDistance, apertureControl: 'lens' });
+            const at = share * closestMagnification(mounted);
+            for (const number of numbersIn(stateAt(mounted, at))) expect(number).toSatisfy(Number.isFinite);
+            const { surfaces: inUse, points } = prescriptionInUse(focused, at);
+            const magnification = (inUse[last]!.thickness - points.backFocus) / points.focalLength;
+            const rounding = 1e-9 * (1 + Math.abs(points.backFocus / points.focalLength));
+            expect(magnification).toEqual(closeTo(at, { absolute: rounding, because: 'two ways to the same number' }));
+            count(mounted.focusing.by);
+          } catch (error) {
+            if (!(error instanceof FaultyPrescription || error instanceof OutOfRange)) throw error;
+            count(error.name);
+          }
+        },
+      ),
+      { seed: 82, numRuns: 5000 },
+    );
+    for (const outcome of ['prescription', 'FaultyPrescription', 'OutOfRange']) {
+      expect(outcomes.get(outcome) ?? 0, outcome).toBeGreaterThan(20);
     }
   });
 });

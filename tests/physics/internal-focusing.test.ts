@@ -140,27 +140,29 @@ describe('the 200 mm macro lens of a patent, whose iris and rear group stand sti
   });
 });
 
-describe.each(focusedPrescriptions)('%s, known by less than its prescription', (name) => {
-  const lens = lensOfPrescription(prescriptions[name], { registerDistance: 20, apertureControl: 'camera' });
-  const { traced } = prescriptionSettings(prescriptions[name]);
+describe.each(prescriptionNames)('%s, known by two numbers', (name) => {
+  const prescription = prescriptions[name];
+  const registerDistance = glassPoints(prescription.surfaces).backFocus / 2;
+  // Without settings it is focused as a whole, which is one of the two extremes.
+  const lens = lensOfPrescription(prescription, {
+    registerDistance,
+    apertureControl: 'camera',
+    closestMagnification: 0.4,
+  });
   const close = closestMagnification(lens);
-  const on20 = (of: Lens, at: number) =>
-    sharp([{ ...camera, registerDistance: 20 } as Part, on(of, { at, fNumber: 4 })]);
-  const byTwo: Lens = {
-    ...lens,
-    focusing: {
-      by: 'internal',
-      closestMagnification: close,
-      closestFocusDistance: on20(lens, close).focusDistance,
-      keeps: 'f-number',
-    },
-  };
-  const byStates: Lens = { ...lens, focusing: { by: 'states', states: traced.map((at) => stateAt(lens, at)) } };
+  const onIts = (of: Lens, at: number) => sharp([{ ...camera, registerDistance } as Part, on(of, { at, fNumber: 4 })]);
+  const focusing = {
+    by: 'internal',
+    closestMagnification: close,
+    closestFocusDistance: onIts(lens, close).focusDistance,
+  } as const;
+  const byTwo: Lens = { ...lens, focusing: { ...focusing, keeps: 'f-number' } };
+  const published = prescriptionSettings(prescription).traced.slice(1);
 
-  it.each([...traced.slice(1), 0.01 * close, 0.1 * close, 0.3 * close, 0.8 * close, 0.99 * close])(
-    'lies within the brackets that its two numbers leave, at m₀ = %d',
+  it.each([...published, ...[0.01, 0.1, 0.3, 0.8, 0.99, 1].map((share) => share * close)])(
+    'lies within the brackets that they leave, at m₀ = %d',
     (at) => {
-      const truth = on20(lens, at);
+      const truth = onIts(lens, at);
       const { focalLength, inverseEntrancePupilDistance, ...brackets } = internalFocusBrackets(byTwo, at, 4);
       const held = (value: number, { least, most }: FocusBracket) => {
         const rounding = 1e-9 * Math.abs(value);
@@ -174,6 +176,15 @@ describe.each(focusedPrescriptions)('%s, known by less than its prescription', (
       }
     },
   );
+});
+
+describe.each(focusedPrescriptions)('%s, known at its published settings only', (name) => {
+  const lens = lensOfPrescription(prescriptions[name], { registerDistance: 20, apertureControl: 'camera' });
+  const { traced } = prescriptionSettings(prescriptions[name]);
+  const close = closestMagnification(lens);
+  const on20 = (of: Lens, at: number) =>
+    sharp([{ ...camera, registerDistance: 20 } as Part, on(of, { at, fNumber: 4 })]);
+  const byStates: Lens = { ...lens, focusing: { by: 'states', states: traced.map((at) => stateAt(lens, at)) } };
 
   it('is at its known settings what it is by trace', () => {
     for (const at of traced) expect(stateAt(byStates, at)).toEqual(stateAt(lens, at));
