@@ -1,4 +1,4 @@
-import { chanceFrom } from '#core/practice/random.ts';
+import { chanceFrom } from '#core/chance/chance-from.ts';
 import type { Picture } from './picture.ts';
 import type { View } from './view.ts';
 

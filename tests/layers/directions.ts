@@ -8,7 +8,8 @@ export interface Layer {
 }
 
 export const layers: readonly Layer[] = [
-  { folder: 'core', mayImport: ['core'], packages: [] },
+  // The bits of the one seeded generator.
+  { folder: 'core', mayImport: ['core'], packages: ['pure-rand'] },
   { folder: 'site', mayImport: ['core', 'site'], packages: 'any' },
   { folder: 'lessons', mayImport: ['core', 'site'], packages: ['svelte'] },
 ];

@@ -1,9 +1,10 @@
+import { chanceFrom } from '#core/chance/chance-from.ts';
 import type { Surface } from '../scene.ts';
 import { bandLimit, emptySurface, painted, ramp, within } from './canvas.ts';
 import { layCapsule } from './capsule.ts';
 import { lit } from './shade.ts';
 import { type SceneOptions, subjectFrom } from './subject.ts';
-import { grain, sequence } from './value-noise.ts';
+import { grain } from './value-noise.ts';
 
 const depth = 7;
 /** Half its length and half its greatest width, mm. */
@@ -57,7 +58,7 @@ function blade(options: SceneOptions): Surface {
 /** Fine hairs, standing up from the blade and out over its rim. */
 function hairs(options: SceneOptions): Surface {
   const surface = emptySurface(options);
-  const next = sequence(options.seed + 41);
+  const next = chanceFrom(options.seed + 41);
   for (let index = 0; index < 240; index++) {
     const x = (2 * next() - 1) * half * 0.97;
     const side = next() < 0.5 ? -1 : 1;

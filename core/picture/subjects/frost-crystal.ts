@@ -1,8 +1,9 @@
+import { chanceFrom } from '#core/chance/chance-from.ts';
 import type { Surface } from '../scene.ts';
 import { type Colour, emptySurface, painted } from './canvas.ts';
 import { layCapsule, type Place } from './capsule.ts';
 import { type SceneOptions, subjectFrom } from './subject.ts';
-import { grain, sequence } from './value-noise.ts';
+import { grain } from './value-noise.ts';
 
 const depth = 2.4;
 /** Length of an arm, mm. */
@@ -21,7 +22,7 @@ const place = (x: number, y: number): Place => [x, y, heightOfPlane(x, y)];
 
 function crystal(options: SceneOptions): Surface {
   const surface = emptySurface(options);
-  const next = sequence(options.seed + 17);
+  const next = chanceFrom(options.seed + 17);
   const ice: Colour = [0.72, 0.82, 0.95];
   /** One arm's branches; all six are alike, as they grew in the same air. */
   const branches = Array.from({ length: 7 }, (_, index) => ({
@@ -69,7 +70,7 @@ function wool(options: SceneOptions): Surface {
     sample.green = 0.035 * tone;
     sample.blue = 0.075 * tone;
   });
-  const next = sequence(seed + 23);
+  const next = chanceFrom(seed + 23);
   for (let index = 0; index < 24; index++) {
     const [x, y, turn] = [6 * (next() - 0.5), 5 * (next() - 0.5), Math.PI * next()];
     layCapsule(cloth, options, {

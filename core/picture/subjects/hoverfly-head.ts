@@ -1,3 +1,4 @@
+import { chanceFrom } from '#core/chance/chance-from.ts';
 import type { Surface } from '../scene.ts';
 import { emptySurface, painted, ramp, within } from './canvas.ts';
 import { type Capsule, layCapsule } from './capsule.ts';
@@ -5,7 +6,7 @@ import { type Ellipsoid, heightOfEllipsoid, inside, normalOf, outlineOf } from '
 import { paintEye } from './hoverfly-eye.ts';
 import { lightFrom, lit, roundShade } from './shade.ts';
 import { type SceneOptions, subjectFrom, usualLighting } from './subject.ts';
-import { grain, sequence } from './value-noise.ts';
+import { grain } from './value-noise.ts';
 
 const depth = 2.6;
 
@@ -81,7 +82,7 @@ function behind(options: SceneOptions): Surface {
 /** Antennae, mouth and bristles: they stand before what they hide. */
 function overhanging(options: SceneOptions): Surface {
   const surface = emptySurface(options);
-  const next = sequence(options.seed + 31);
+  const next = chanceFrom(options.seed + 31);
   const lay = (rod: Capsule) => layCapsule(surface, options, rod);
   const dark = [0.05, 0.035, 0.02] as const;
   for (let index = 0; index < 120; index++) {

@@ -1,21 +1,29 @@
+import { chanceFrom } from '#core/chance/chance-from.ts';
 import { bandLimit } from './canvas.ts';
 
-/** A number from 0 to 1 for two whole numbers and a seed, without any order to be seen. */
-function hash(column: number, row: number, seed: number): number {
-  let mixed = Math.imul(column, 374761393) ^ Math.imul(row, 668265263) ^ Math.imul(seed, 1274126177);
-  mixed = Math.imul(mixed ^ (mixed >>> 13), 1103515245);
-  mixed = Math.imul(mixed ^ (mixed >>> 16), 2246822519);
-  return ((mixed ^ (mixed >>> 15)) >>> 0) / 4294967296;
-}
+/** Values at the whole numbers of a plane repeat after so many either way: more than a picture shows cells of what it can resolve. */
+const period = 256;
 
-/** Random numbers from 0 to 1 in a row that the seed decides. */
-export function sequence(seed: number): () => number {
-  let step = 0;
-  return () => hash(step++, 7919, seed);
+/**
+ * Random numbers from 0 to 1 at the whole numbers of a plane, without any order to be seen: a table of them, entered by way of a
+ * permutation of its places.
+ *
+ * Source: Perlin, An image synthesizer, Computer Graphics 19 (1985), 287 (from memory).
+ */
+function lattice(seed: number): (column: number, row: number) => number {
+  const next = chanceFrom(seed);
+  const values = Float64Array.from({ length: period }, next);
+  const order = Uint8Array.from({ length: period }, (_, place) => place);
+  for (let place = period - 1; place > 0; place--) {
+    const other = Math.floor(next() * (place + 1));
+    [order[place], order[other]] = [order[other]!, order[place]!];
+  }
+  return (column, row) => values[order[(order[column & (period - 1)]! + row) & (period - 1)]!]!;
 }
 
 /** Value noise: random at whole numbers, smooth between, 0 to 1. It remembers the cell it was in, where the next sample mostly is too. */
 function valueNoise(seed: number): (x: number, y: number) => number {
+  const at = lattice(seed);
   let [column, row] = [NaN, NaN];
   let [topLeft, topRight, bottomLeft, bottomRight] = [0, 0, 0, 0];
   return (x, y) => {
@@ -24,10 +32,10 @@ function valueNoise(seed: number): (x: number, y: number) => number {
     if (left !== column || top !== row) {
       column = left;
       row = top;
-      topLeft = hash(column, row, seed);
-      topRight = hash(column + 1, row, seed);
-      bottomLeft = hash(column, row + 1, seed);
-      bottomRight = hash(column + 1, row + 1, seed);
+      topLeft = at(column, row);
+      topRight = at(column + 1, row);
+      bottomLeft = at(column, row + 1);
+      bottomRight = at(column + 1, row + 1);
     }
     const across = x - column;
     const down = y - row;
@@ -46,19 +54,19 @@ function valueNoise(seed: number): (x: number, y: number) => number {
  */
 export function grain(coarsest: number, pitch: number, seed: number): (x: number, y: number) => number {
   const octaves: {
-    readonly period: number;
+    readonly size: number;
     readonly strength: number;
     readonly noise: ReturnType<typeof valueNoise>;
   }[] = [];
   for (let octave = 0; octave < 7; octave++) {
-    const period = coarsest / 2 ** octave;
-    const left = bandLimit(2 * period, pitch);
+    const size = coarsest / 2 ** octave;
+    const left = bandLimit(2 * size, pitch);
     if (left === 0) break;
-    octaves.push({ period, strength: left * 0.5 ** (octave + 1), noise: valueNoise(seed + octave) });
+    octaves.push({ size, strength: left * 0.5 ** (octave + 1), noise: valueNoise(seed + octave) });
   }
   return (x, y) => {
     let sum = 0;
-    for (const { period, strength, noise } of octaves) sum += strength * (2 * noise(x / period, y / period) - 1);
+    for (const { size, strength, noise } of octaves) sum += strength * (2 * noise(x / size, y / size) - 1);
     return sum;
   };
 }
