@@ -1,0 +1,58 @@
+import { textWidth } from '../dimension/text-width.ts';
+import { isWithin, meet, type Box } from './boxes.ts';
+
+/** Where a label may stand: its baseline's left end, middle or right end. */
+export interface Spot {
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+}
+
+/** A label that has still to find its place. */
+export interface Wanted {
+  readonly key: string;
+  /** What it says, the fullest first; what does not fit gives way to the next. */
+  readonly texts: readonly string[];
+  readonly size: number;
+  /** The best place first. */
+  readonly spots: readonly Spot[];
+  /** The quantity that it names, for colour and lighting. */
+  readonly quantity?: string;
+  readonly className?: string;
+}
+
+export interface PlacedLabel extends Spot {
+  readonly key: string;
+  readonly text: string;
+  readonly size: number;
+  readonly box: Box;
+  readonly quantity?: string;
+  readonly className?: string;
+}
+
+/** About the box that a text takes with its baseline at *y*: from its tallest letters to their tails. */
+export function labelBox(text: string, size: number, { x, y, anchor }: Spot): Box {
+  const width = textWidth(text, size);
+  const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
+  return { left, top: y - 0.82 * size, right: left + width, bottom: y + 0.25 * size };
+}
+
+/**
+ * Puts labels one after the other where they stand on nothing that is taken, nor on each other, and wholly inside *sheet*.
+ *
+ * A label that finds room nowhere, whichever way it is put, is left out: two on top of each other say less than one.
+ */
+export function placeLabels(wanted: readonly Wanted[], taken: readonly Box[], sheet: Box): PlacedLabel[] {
+  const boxes = [...taken];
+  return wanted.flatMap(({ key, texts, size, spots, quantity, className }) => {
+    for (const text of texts) {
+      for (const spot of spots) {
+        const box = labelBox(text, size, spot);
+        if (!isWithin(box, sheet) || boxes.some((other) => meet(box, other))) continue;
+        boxes.push(box);
+        return [{ ...spot, key, text, size, box, ...(quantity && { quantity }), ...(className && { className }) }];
+      }
+    }
+    return [];
+  });
+}
