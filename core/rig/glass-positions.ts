@@ -2,7 +2,7 @@ import { heightAt, outline, type RayLoss } from './exact-trace.ts';
 import { ImpossibleChain } from './impossible-chain.ts';
 import { glassPoints, glassPupils } from './paraxial-trace.ts';
 import type { RigPositions } from './positions.ts';
-import { surfacesAt, type Prescription, type Surface } from './prescription.ts';
+import { surfacesAt, type Prescription } from './prescription.ts';
 import { rayFan } from './ray-fan.ts';
 import type { RayPoint } from './ray-paths.ts';
 import { reversedPrescription } from './reversed-prescription.ts';

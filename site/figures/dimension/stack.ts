@@ -1,4 +1,5 @@
 import type { Box } from '../sheet/boxes.ts';
+import { ascent, descent } from '../sheet/labels.ts';
 import { textWidth } from './text-width.ts';
 
 /** A distance along the drawing, to be dimensioned. */
@@ -34,7 +35,7 @@ export interface PlacedSpan extends Span {
 const arrow = 9;
 
 /** How far one level lies outside the next, in text sizes: a label over its line clears the line before. */
-export const levelPitch = 1.6;
+export const levelPitch = 1.62;
 
 /** The box of a placed label, *y* being its level's line. */
 export function dimensionLabelBox(
@@ -46,8 +47,8 @@ export function dimensionLabelBox(
   return {
     left: labelX - labelWidth / 2 + 4,
     right: labelX + labelWidth / 2 - 4,
-    top: baseline - 0.82 * text,
-    bottom: baseline + 0.25 * text,
+    top: baseline - ascent * text,
+    bottom: baseline + descent * text,
   };
 }
 

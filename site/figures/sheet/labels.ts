@@ -30,29 +30,46 @@ export interface PlacedLabel extends Spot {
   readonly className?: string;
 }
 
-/** About the box that a text takes with its baseline at *y*: from its tallest letters to their tails. */
+/** From the baseline to the top of the tallest letters, and to the end of their tails, in text sizes, of the face in use. */
+export const ascent = 0.74;
+export const descent = 0.21;
+
+/** About the box that a text takes with its baseline at *y*. */
 export function labelBox(text: string, size: number, { x, y, anchor }: Spot): Box {
   const width = textWidth(text, size);
   const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
-  return { left, top: y - 0.82 * size, right: left + width, bottom: y + 0.25 * size };
+  return { left, top: y - ascent * size, right: left + width, bottom: y + descent * size };
 }
 
 /**
  * Puts labels one after the other where they stand on nothing that is taken, nor on each other, and wholly inside *sheet*.
  *
  * A label that finds room nowhere, whichever way it is put, is left out: two on top of each other say less than one.
+ *
+ * @param crossed lines that a label should not cross, and does where there is no other room
  */
-export function placeLabels(wanted: readonly Wanted[], taken: readonly Box[], sheet: Box): PlacedLabel[] {
+export function placeLabels(
+  wanted: readonly Wanted[],
+  taken: readonly Box[],
+  sheet: Box,
+  crossed: readonly Box[] = [],
+): PlacedLabel[] {
   const boxes = [...taken];
-  return wanted.flatMap(({ key, texts, size, spots, quantity, className }) => {
+  const find = ({ texts, size, spots }: Wanted, without: readonly Box[]) => {
     for (const text of texts) {
       for (const spot of spots) {
         const box = labelBox(text, size, spot);
-        if (!isWithin(box, sheet) || boxes.some((other) => meet(box, other))) continue;
-        boxes.push(box);
-        return [{ ...spot, key, text, size, box, ...(quantity && { quantity }), ...(className && { className }) }];
+        const isFree = ![...boxes, ...without].some((other) => meet(box, other));
+        if (isFree && isWithin(box, sheet)) return { ...spot, text, box };
       }
     }
-    return [];
+    return undefined;
+  };
+  return wanted.flatMap((label) => {
+    const found = find(label, crossed) ?? find(label, []);
+    if (!found) return [];
+    boxes.push(found.box);
+    const { key, size, quantity, className } = label;
+    return [{ ...found, key, size, ...(quantity && { quantity }), ...(className && { className }) }];
   });
 }

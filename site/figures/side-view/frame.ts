@@ -32,8 +32,8 @@ function apparatusFront({ foremost, whole }: RigPositions): number {
   return Math.max(foremost, ...planes.filter((at) => at < 2 * foremost));
 }
 
-/** The steps between scales are a tenth of a decade: near enough to fill the sheet, far enough apart to stay still. */
-const steps = [1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8];
+/** Scales go in twentieths of a decade, the preferred numbers of ISO 3: near enough to fill the sheet, far enough apart to stay still. */
+const steps = [1, 1.12, 1.25, 1.4, 1.6, 1.8, 2, 2.24, 2.5, 2.8, 3.15, 3.55, 4, 4.5, 5, 5.6, 6.3, 7.1, 8, 9];
 
 function stepBelow(scale: number): number {
   const power = 10 ** Math.floor(Math.log10(scale));
