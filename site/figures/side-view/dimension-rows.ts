@@ -28,6 +28,9 @@ const above = new Set<string>([
 /** A second thing of a kind is dimensioned where the first would be. */
 export const isAbove = (name: string) => above.has(name.split('.').at(-1)!);
 
+/** Room for an arrowhead that points at an end from outside, pixels. */
+const arrowhead = 10;
+
 /** Rows that fit: the most important dimensions first, until what is left would be too low to draw in. */
 export function dimensionsThatFit(chain: SideViewChain, room: number, text: number): readonly SideViewDimension[] {
   const rows = Math.max(0, Math.floor(room / (levelPitch * text)));
@@ -61,7 +64,7 @@ export function rowsOutside(
     const ends = part === undefined ? spans[name] : [positions.parts[part]!.from, positions.parts[part]!.to];
     if (!ends) return [];
     const [to, from] = [toSubject(ends[0]!), toSubject(ends[1]!)];
-    if (Math.min(from, to) < 0 || Math.max(from, to) > box.width) return [];
+    if (Math.min(from, to) < arrowhead || Math.max(from, to) > box.width - arrowhead) return [];
     return [{ name, letter: quantityOf(name).symbol, value, from, to, fromY: place.axisY }];
   };
   const outside = dimensions.filter(({ inside }) => !inside);

@@ -25,6 +25,9 @@ export function glassOf({ glass = [] }: SideViewChain, place: SheetPlace): Strok
   });
 }
 
+/** Room for a thin lens, pixels. */
+const thinnest = 8;
+
 /** Thin glass: close-up lenses, tube lenses and, faint, what a converter does. */
 export function thinGlass({ positions }: SideViewChain, outlines: readonly Outline[], place: SheetPlace): Stroke[] {
   return positions.elements.flatMap(({ part, points }): Stroke[] => {
@@ -42,6 +45,8 @@ export function thinGlass({ positions }: SideViewChain, outlines: readonly Outli
     }
     if (!kind.startsWith('converter') || !points) return [];
     const x = place.x(points.rearPrincipal);
+    // The thin lens that does what a long converter of small factor does may stand outside of its body: that is no glass.
+    if (x < outlines[part]!.left || x + thinnest > outlines[part]!.right) return [];
     return [{ key: `thin ${part}`, path: thinLens(x, place.axisY, 0.5 * half, false), className: 'glass' }];
   });
 }

@@ -1,93 +1,106 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { assembleRig } from '#core/rig/assemble.ts';
 import { rigPositions } from '#core/rig/positions.ts';
-import { rigSpans } from '#core/rig/spans.ts';
-import { printQuantity } from '#core/quantity/print.ts';
-import type { QuantityName } from '#core/quantity/vocabulary.ts';
-import { buildableRigs } from '#tests/support/chains.ts';
+import { closeTo } from '#tests/support/close-to.ts';
+import { camera, lens50, on, ring } from '#tests/support/rig-parts.ts';
+import { sideViewPlans } from '#tests/support/side-view-plans.ts';
 import { isWithin, meet } from '../sheet/boxes.ts';
 import { sideViewLayout, type SideViewPlan } from './layout.ts';
 import type { SideViewChain } from './side-view.ts';
 
-const names = {
-  camera: 'camera',
-  ring: 'ring',
-  bellows: 'bellows',
-  converter: 'converter',
-  'converter by points': 'converter',
-  lens: 'lens',
-  'close-up lens': 'close-up lens',
-  'tube lens': 'tube lens',
-  objective: 'objective',
-};
-
-const chains = buildableRigs.map((rig): SideViewChain => {
-  const positions = rigPositions(rig);
-  const dimensions = Object.entries(rigSpans(positions)).map(([name, [from, to]]) => ({
-    name: name as QuantityName,
-    value: printQuantity(name as QuantityName, to - from),
-  }));
-  const field = positions.field ? `${printQuantity('field-width', positions.field.width)} wide` : 'far';
-  return { positions, dimensions, field, labels: positions.parts.map(({ part }) => names[part.part]) };
+const chain = (extension: number): SideViewChain => ({
+  positions: rigPositions(assembleRig([camera, ring(extension), on(lens50, { at: 0.15 })])),
+  dimensions: [
+    { name: 'working-distance', value: '107 mm' },
+    { name: 'subject-distance', value: '129 mm' },
+    { name: 'focus-distance', value: '207 mm' },
+  ],
 });
 
-/** A page's sheet on a wide and a narrow screen, in the hand, on the wall. */
-const boxes = [
-  { width: 695, height: 450, text: 14.5, small: 12.3 },
-  { width: 603, height: 360, text: 14.5, small: 12.3 },
-  { width: 390, height: 382, text: 12.5, small: 10.6 },
-  { width: 844, height: 179, text: 14.5, small: 12.3 },
-  { width: 1229, height: 557, text: 28.8, small: 28.8 },
-  { width: 374, height: 631, text: 16, small: 16 },
-  { width: 810, height: 296, text: 15.6, small: 15.6 },
-];
-
-const handle = {
-  name: 'extension',
-  label: 'x',
-  value: 1,
-  range: { least: 0, most: 400 },
-  onmove() {},
-  onstep() {},
-} as const;
-
-const plans = fc
-  .record({
-    box: fc.constantFrom(...boxes),
-    chains: fc.oneof({ weight: 3, arbitrary: fc.tuple(chains) }, { weight: 1, arbitrary: fc.tuple(chains, chains) }),
-    align: fc.constantFrom('sensor' as const, 'subject' as const),
-    planes: fc.constantFrom('rig' as const, 'each' as const),
-  })
-  .map(({ box, chains: drawn, align, planes }): SideViewPlan => ({
-    box,
-    title: 'Rings on a lens, from above',
-    chains: drawn,
-    shown: { rays: ['construction', 'cone', 'chief', 'edge'], planes, foci: true, pupils: true },
-    handles: [
-      { ...handle, at: drawn[0]!.positions.parts.length - 1 },
-      { ...handle, at: 'subject' },
-    ],
-    align,
-  }));
+const plan = (chains: readonly SideViewChain[], changed: Partial<SideViewPlan> = {}): SideViewPlan => ({
+  box: { width: 695, height: 450, text: 14.5, small: 12.3 },
+  title: 'Rings on a lens, from above',
+  chains,
+  shown: {},
+  handles: [],
+  ...changed,
+});
 
 describe('the layout of a side view', () => {
   it('never has words or marks on each other, nor outside the sheet', () => {
     fc.assert(
-      fc.property(plans, (plan) => {
-        const { boxes: found } = sideViewLayout(plan);
-        const sheet = { left: 0, top: 0, right: plan.box.width, bottom: plan.box.height };
-        for (const [index, one] of found.entries()) {
-          expect(Object.values(one.box).every(Number.isFinite), one.what).toBe(true);
+      fc.property(sideViewPlans, (any) => {
+        const { boxes } = sideViewLayout(any);
+        const sheet = { left: 0, top: 0, right: any.box.width, bottom: any.box.height };
+        for (const [index, one] of boxes.entries()) {
           if (!isWithin(one.box, sheet)) expect.fail(`${one.what} leaves the sheet: ${JSON.stringify(one.box)}`);
-          for (const other of found.slice(index + 1)) {
-            const areGrips = one.what.startsWith('grip') && other.what.startsWith('grip');
-            if (!areGrips && meet(one.box, other.box)) {
-              expect.fail(`${one.what} on ${other.what}: ${JSON.stringify([one.box, other.box])}`);
-            }
+          for (const other of boxes.slice(index + 1)) {
+            if (meet(one.box, other.box)) expect.fail(`${one.what} on ${other.what}`);
           }
         }
       }),
       { seed: 8, numRuns: 1000 },
     );
   });
+
+  it('has one scale both ways, and everything where it is', () => {
+    const { frame, chains } = sideViewLayout(plan([chain(24)]));
+    const { place, outlines, sharp } = chains[0]!;
+    const { parts, sharpPlane, field } = chain(24).positions;
+    const pixels = frame.pixelsPerMillimetre;
+    const rounding = { absolute: 1e-9, because: 'rounding' };
+    expect(place.sensorX - sharp!.x).toEqual(closeTo(sharpPlane! * pixels, rounding));
+    expect(2 * sharp!.half).toEqual(closeTo(field!.width * pixels, rounding));
+    expect(place.sensorX - outlines[2]!.left).toEqual(closeTo(parts[2]!.to * pixels, rounding));
+  });
+
+  it('stands two chains above each other at one scale, aligned where that is asked for', () => {
+    const chains = [chain(12), chain(60)];
+    const atSensor = sideViewLayout(plan(chains));
+    expect(new Set(atSensor.frame.sensorX).size).toBe(1);
+    expect(atSensor.rule).toMatchObject({ direction: -1, zero: atSensor.frame.sensorX[0] });
+    const atSubject = sideViewLayout(plan(chains, { align: 'subject' }));
+    const [one, other] = atSubject.chains;
+    expect(one!.sharp!.x).toBe(other!.sharp!.x);
+    expect(atSubject.rule).toMatchObject({ direction: 1, zero: one!.sharp!.x });
+    expect(other!.place.axisY).toBeGreaterThan(one!.place.axisY + 100);
+  });
+
+  it('leaves out the least important dimensions where the sheet is low', () => {
+    const low = sideViewLayout(plan([chain(24)], { box: { width: 695, height: 150, text: 14.5, small: 12.3 } }));
+    const names = low.chains[0]!.dimensions.flatMap(({ spans }) => spans.map(({ name }) => name));
+    expect(names).toEqual(['working-distance']);
+  });
+
+  it('breaks the axis for a subject that is too far, and says so; the rule begins at the break', () => {
+    const { chains, rule } = sideViewLayout(plan([{ ...chain(24), positions: far }]));
+    expect(chains[0]!.place.breakX).not.toBeNull();
+    expect(chains[0]!.labels.map(({ text }) => text)).toContain('the axis is broken');
+    expect(rule.from).toBe(chains[0]!.place.breakX);
+  });
+
+  it('keeps scale and places while a hand drags', () => {
+    const before = sideViewLayout(plan([chain(24)]));
+    const during = sideViewLayout(plan([chain(160)], { held: before.frame }));
+    expect(during.frame.pixelsPerMillimetre).toBe(before.frame.pixelsPerMillimetre);
+    expect(during.frame.sensorX).toEqual(before.frame.sensorX);
+    expect(during.chains[0]!.place.axisY).toBe(before.chains[0]!.place.axisY);
+  });
+
+  it('prints a ratio only where it is laid out in millimetres', () => {
+    expect(sideViewLayout(plan([chain(24)])).title).not.toHaveProperty('scale');
+    expect(sideViewLayout(plan([chain(24)], { onPaper: true })).title.scale).toBe('1:2');
+  });
+
+  it('says in words that the sharp plane is inside, or that nothing is sharp', () => {
+    const words = (positions: SideViewChain['positions']) =>
+      sideViewLayout(plan([{ positions }])).chains[0]!.labels.map(({ text }) => text);
+    const deep = on({ ...lens50, frontPrincipalDepth: 120 });
+    expect(words(rigPositions(assembleRig([camera, ring(72), deep])))).toContain('the sharp plane is inside the lens');
+    const near = on({ ...lens50, registerDistance: 46.5 });
+    expect(words(rigPositions(assembleRig([camera, near])))[0]).toMatch(/nothing can be sharp/);
+  });
 });
+
+const far = rigPositions(assembleRig([camera, ring(1), on(lens50)]));

@@ -26,7 +26,13 @@ export interface SideViewLayout {
   readonly chains: readonly ChainLayout[];
   /** One for each handle, in their order. */
   readonly grips: readonly PlacedGrip[];
-  readonly title: { readonly x: number; readonly y: number; readonly atLeft: boolean; readonly scale?: string };
+  readonly title: {
+    readonly x: number;
+    readonly y: number;
+    readonly size: number;
+    readonly atLeft: boolean;
+    readonly scale?: string;
+  };
   readonly rule: {
     readonly zero: number;
     readonly direction: 1 | -1;
@@ -98,19 +104,22 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
 
   const scale = onPaper ? labelOfPixels(frame.pixelsPerMillimetre) : undefined;
   const fromSubject = align === 'subject' && frame.broken.every((isBroken) => !isBroken);
-  const width = titleWidth(title, scale, unit, box.small);
+  // On a narrow sheet the block gets smaller before it gets too wide.
+  const wide = titleWidth(title, scale, unit, box.small);
+  const width = Math.min(wide, box.width - 8);
+  const size = (box.small * width) / wide;
   const titleX = fromSubject ? box.width - 4 : 4;
   const titleBox = {
     left: fromSubject ? titleX - width : titleX,
     right: fromSubject ? titleX : titleX + width,
-    top: box.height - 11 - titleHeight * box.small,
+    top: box.height - 11 - titleHeight * size,
     bottom: box.height - 11,
   };
   return {
     frame,
     chains: laidOut,
     grips,
-    title: { x: titleX, y: titleBox.bottom, atLeft: !fromSubject, ...(scale !== undefined && { scale }) },
+    title: { x: titleX, y: titleBox.bottom, size, atLeft: !fromSubject, ...(scale !== undefined && { scale }) },
     rule: {
       zero: fromSubject ? frame.farX : frame.sensorX[0]!,
       direction: fromSubject ? 1 : -1,

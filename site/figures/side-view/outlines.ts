@@ -22,7 +22,7 @@ const wave = 4;
 
 /** An edge along the axis: straight, or a zigzag where the part goes on beyond the sheet. */
 function edge(from: number, to: number, y: number, cut: boolean, inwards: 1 | -1): string {
-  if (!cut) return `L${n(to)} ${n(y)}`;
+  if (!cut || Math.abs(to - from) < 4 * wave) return `L${n(to)} ${n(y)}`;
   const middle = (from + to) / 2;
   const side = to > from ? wave : -wave;
   return `L${n(middle - side)} ${n(y)}L${n(middle - side / 2)} ${n(y + inwards * wave)}L${n(middle + side / 2)} ${n(y)}L${n(to)} ${n(y)}`;
