@@ -78,8 +78,9 @@ export function frameOf(
   const broken =
     held?.broken ??
     all.map(
-      ({ sharpPlane }, index) =>
-        sharpPlane === null || sensorX[index]! - subjects[index]! * pixelsPerMillimetre < farX - 1,
+      ({ sharpPlane, solved }, index) =>
+        solved.sharpPlane === 'at infinity' ||
+        (sharpPlane !== null && sensorX[index]! - subjects[index]! * pixelsPerMillimetre < farX - 1),
     );
   return { pixelsPerMillimetre, sensorX, broken, room, farX };
 }

@@ -41,7 +41,7 @@ export function raysOf(chain: SideViewChain, shown: SideViewShown, place: SheetP
     }
   }
   chain.glassRays?.forEach((ray, index) => {
-    const path = glassRayOnSheet(ray, place);
+    const path = glassRayOnSheet(ray, place, positions.sharpPlane);
     if (path !== '') strokes.push({ key: `exact ${index}`, path, className: ray.lost ? 'ray lost' : 'ray marginal' });
   });
   return strokes;

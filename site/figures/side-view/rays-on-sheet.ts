@@ -66,11 +66,14 @@ export function rayOnSheet({ points, slope }: RayPath, place: SheetPlace, sharpP
   return near + clippedPath([start, end], { ...window, right: place.breakX! - breakGap });
 }
 
-/** An exact ray on the sheet; in front of a break it comes in at the slope that it has there. */
-export function glassRayOnSheet({ points }: PlacedRay, place: SheetPlace): string {
+/** An exact ray on the sheet; before a break, and from infinity, it comes in at the slope that it has in front of the glass. */
+export function glassRayOnSheet({ points }: PlacedRay, place: SheetPlace, sharpPlane: number | null): string {
   const onSheet = points.map(({ z, y }): Point => [place.x(z), place.y(y)]);
-  const left = place.breakX === null ? 4 : place.breakX + breakGap;
-  return clippedPath(onSheet, { left, right: place.width - 4, top: place.top, bottom: place.bottom });
+  const [[x, y], next] = [onSheet[0]!, onSheet[1]];
+  const isOpen = sharpPlane === null && next !== undefined && next[0] > x && x > 0;
+  const start: Point[] = isOpen ? [[0, y - (x * (next[1] - y)) / (next[0] - x)]] : [];
+  const left = place.breakX === null || isOpen ? 4 : place.breakX + breakGap;
+  return clippedPath([...start, ...onSheet], { left, right: place.width - 4, top: place.top, bottom: place.bottom });
 }
 
 /** The ground between two rays that run over the same places, clipped above and below. */
