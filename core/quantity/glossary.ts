@@ -34,6 +34,7 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'register-distance': entry('R', 'mount flange to sensor'),
   'principal-separation': entry(String.raw`\overline{HH'}`, 'from H to H′; negative where they cross over'),
   'front-principal-depth': entry('h', 'front rim to H'),
+  'rim-diameter': entry('\\varnothing', 'outside of a lens’s rim, from edge to edge'),
   'close-up-power': entry(String.raw`\Phi`, 'of a close-up lens, one over its focal length in metres'),
   'close-up-gap': entry('g', 'close-up lens to H of the lens behind it'),
   'abbe-number': entry('V', 'how little a glass spreads colours: large is good'),

@@ -63,6 +63,7 @@ const rows = {
   'register-distance': row('R', 'mm', 5, 120),
   'principal-separation': row('HH′', 'mm', -100, 200, { name: 'principal plane separation' }),
   'front-principal-depth': row('h', 'mm', -200, 300),
+  'rim-diameter': row('⌀', 'mm', 1, 300),
   'close-up-power': row('Φ', 'dpt', 0.1, 50, { name: 'close-up power', writing: 'signed' }),
   'close-up-gap': row('g', 'mm', 0, 200, { name: 'close-up gap' }),
   'abbe-number': row('V', '', 15, 100, { name: 'Abbe number' }),

@@ -1,7 +1,7 @@
 import { ImpossibleChain, mount, nothingMounted } from './impossible-chain.ts';
 import type { Part } from './part.ts';
 import { place, type Build } from './place.ts';
-import type { Rig } from './rig.ts';
+import type { PartPlace, Rig } from './rig.ts';
 
 /**
  * Puts a chain together: checks that it can be built, and finds every principal plane and every stop its place.
@@ -16,12 +16,16 @@ import type { Rig } from './rig.ts';
 export function assembleRig(parts: readonly Part[]): Rig {
   const camera = parts[0];
   const mounted = nothingMounted();
-  const build: Build = { end: 0, foremost: 0, lastH: 0, coupled: true, elements: [] };
+  const build: Build = { end: 0, foremost: 0, lastH: 0, standsOut: 0, coupled: true, elements: [] };
+  const places: PartPlace[] = [];
   for (let index = 0; index < parts.length; index++) {
     const part = parts[index] as Part;
+    const from = build.end;
     mount(mounted, part, index);
     place(build, part, index);
-    build.foremost = Math.max(build.foremost, build.end);
+    places.push({ from, to: build.end, foremost: build.end + build.standsOut });
+    build.foremost = Math.max(build.foremost, build.end + build.standsOut);
+    build.standsOut = 0;
   }
   const { elements, foremost, lastH } = build;
   const last = Math.max(0, parts.length - 1);
@@ -37,5 +41,5 @@ export function assembleRig(parts: readonly Part[]): Rig {
       'nothing limits the light: give one of the lenses its clear aperture',
     );
   }
-  return { parts, camera, elements, frontGap: foremost - lastH, length: foremost };
+  return { parts, places, camera, elements, frontGap: foremost - lastH, length: foremost };
 }

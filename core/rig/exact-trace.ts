@@ -86,8 +86,10 @@ export function exactRay(surfaces: readonly Surface[], from: Place, angle: numbe
     const cosine = Math.sqrt(squareOfCosine);
     const run = f / (g + cosine);
     const bulge = run * along;
-    // Beyond the rims that they have, surfaces cross: what lies behind a ray is not met any more.
-    if (!(vertex + bulge >= z - rounding)) return lostTo('missed');
+    // Beyond the rims that they have, surfaces cross: what lies behind a ray is not met any more. The plane of a stop bends nothing, and
+    // cuts into a hollow surface before it.
+    const isStopAlone = radius === Infinity && behind === before;
+    if (!isStopAlone && !(vertex + bulge >= z - rounding)) return lostTo('missed');
     y = atVertexPlane + run * across;
     z = vertex + bulge;
     path.push({ z, y });

@@ -6,8 +6,16 @@ import type { Lens } from './lens.ts';
  *
  * Lengths in mm, powers in dpt. `coupled: false` says that a part has no contacts: a lens before it cannot be told its aperture.
  */
-export type Part =
-  Camera | Ring | Bellows | Converter | ConverterByPoints | MountedLens | CloseUpLens | TubeLens | Objective;
+export type Part = (
+  Camera | Ring | Bellows | Converter | ConverterByPoints | MountedLens | CloseUpLens | TubeLens | Objective
+) &
+  Outside;
+
+/** What only a drawing asks of a part. */
+export interface Outside {
+  /** How wide it is outside, mm; without it a usual width is drawn. */
+  readonly rimDiameter?: number;
+}
 
 export interface Camera extends Readonly<Named<'register-distance' | 'sensor-width' | 'sensor-height'>> {
   readonly part: 'camera';

@@ -14,6 +14,8 @@ export interface Build {
   foremost: number;
   /** Where the H of the last element stands, mm from the sensor. */
   lastH: number;
+  /** How far the part at hand stands out beyond where the next one is mounted, mm. */
+  standsOut: number;
   /** Whether contacts reach from the camera to here. */
   coupled: boolean;
   readonly elements: Element[];
@@ -105,7 +107,7 @@ function addLens(build: Build, part: MountedLens, index: number): void {
   );
   build.end = build.lastH + (reversed ? flangeDepth : frontPrincipalDepth);
   const protrusion = requireNotNegative('extension', part.lens.rearProtrusion ?? 0);
-  if (reversed) build.foremost = build.end + protrusion;
+  if (reversed) build.standsOut = protrusion;
   // What is mounted in front of a lens is not told anything through it.
   build.coupled = false;
 }

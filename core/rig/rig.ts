@@ -34,9 +34,21 @@ export interface Element {
   readonly control: ApertureControl;
 }
 
+/** Where a part of the chain begins and ends, mm from the sensor towards the subject. */
+export interface PartPlace {
+  /** Its end towards the sensor, where it is mounted; of the camera the sensor itself. */
+  readonly from: number;
+  /** Where the next part is mounted. */
+  readonly to: number;
+  /** Its foremost surface: what stands out behind the flange of a lens that is turned round lies in front of `to`. */
+  readonly foremost: number;
+}
+
 /** A chain put together: what can stand has been checked, and everything has its place. */
 export interface Rig {
   readonly parts: readonly Part[];
+  /** One for each part. */
+  readonly places: readonly PartPlace[];
   readonly camera: Camera;
   /** From the sensor to the subject. */
   readonly elements: readonly Element[];

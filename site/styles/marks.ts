@@ -53,6 +53,7 @@ const table = {
   // the lens
   'focal-length': [plum, 'solid'],
   'front-principal-depth': [plum, 'dashed'],
+  'rim-diameter': [plum, 'long'],
   'principal-separation': [plum, 'dotted'],
   'converter-length': [plum, 'double'],
   'tube-focal-length': [plum, 'long'],

@@ -21,7 +21,7 @@ import { railPlan } from '#core/stack/rail-plan.ts';
 import { scaleBetweenFrames } from '#core/stack/scale-between-frames.ts';
 import { bestFNumber } from '#core/wave/best-f-number.ts';
 import { spotOf } from '#tests/support/chain-rays.ts';
-import { chains } from '#tests/support/chains.ts';
+import { chains } from '#tests/support/mounted-chains.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { camera, on, ring } from '#tests/support/rig-parts.ts';
 

@@ -1,3 +1,5 @@
+import type { Box } from '../sheet/boxes.ts';
+import { ascent, descent } from '../sheet/labels.ts';
 import { textWidth } from './text-width.ts';
 
 /** A distance along the drawing, to be dimensioned. */
@@ -23,12 +25,37 @@ export interface PlacedSpan extends Span {
   /** 0 is next to the drawing; dimensions that would overlap step outwards. */
   readonly level: number;
   readonly fitsInside: boolean;
+  /** The label stands over the line because there is room neither between the arrows nor beside them. */
+  readonly isOver: boolean;
   /** Middle of the label. */
   readonly labelX: number;
   readonly labelWidth: number;
 }
 
 const arrow = 9;
+
+/** How far one level lies outside the next, in text sizes: a label over its line clears the line before. */
+export const levelPitch = 1.62;
+
+/** The box of a placed label, *y* being its level's line. */
+export function dimensionLabelBox(
+  { labelX, labelWidth, fitsInside, isOver }: PlacedSpan,
+  y: number,
+  text: number,
+): Box {
+  const baseline = dimensionBaseline(fitsInside || isOver, y, text);
+  return {
+    left: labelX - labelWidth / 2 + 4,
+    right: labelX + labelWidth / 2 - 4,
+    top: baseline - ascent * text,
+    bottom: baseline + descent * text,
+  };
+}
+
+/** Over the line, or on it where it stands beside the arrows. */
+export function dimensionBaseline(isOverLine: boolean, y: number, text: number): number {
+  return isOverLine ? y - 0.3 * text : y + 0.35 * text;
+}
 
 /** Puts every dimension on the innermost level where neither its line nor its label meets another; short ones go inside. */
 export function stackDimensions(spans: readonly Span[], text: number, width: number): PlacedSpan[] {
@@ -55,8 +82,11 @@ function place(span: Span, text: number, width: number): PlacedSpan {
   const besideRight = right + 2 * arrow + labelWidth / 2 + 4;
   const besideLeft = left - 2 * arrow - labelWidth / 2 - 4;
   const hasRoom = { left: besideLeft >= labelWidth / 2, right: besideRight + labelWidth / 2 <= width };
+  // Neither beside it nor between its arrows: over it, as far inside the sheet as need be.
+  const isOver = !fitsInside && !hasRoom.left && !hasRoom.right;
   const isLeft = span.beside === 'left' ? hasRoom.left : !hasRoom.right;
-  const beside = isLeft ? besideLeft : besideRight;
-  const labelX = fitsInside ? (left + right) / 2 : beside;
-  return { ...span, left, right, level: 0, fitsInside, labelX, labelWidth };
+  const middle = (left + right) / 2;
+  const inside = Math.min(width - labelWidth / 2, Math.max(labelWidth / 2, middle));
+  const labelX = fitsInside ? middle : isOver ? inside : isLeft ? besideLeft : besideRight;
+  return { ...span, left, right, level: 0, fitsInside, isOver, labelX, labelWidth };
 }

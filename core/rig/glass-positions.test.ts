@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import { closeTo } from '#tests/support/close-to.ts';
+import { prescriptionNames, prescriptions } from '#tests/support/prescriptions.ts';
+import { camera, lens50, on, ring } from '#tests/support/rig-parts.ts';
+import { assembleRig } from './assemble.ts';
+import { glassPositions, glassRays } from './glass-positions.ts';
+import { lensOfPrescription } from './lens-of-prescription.ts';
+import { rigPositions } from './positions.ts';
+
+const mount = { registerDistance: 44, apertureControl: 'lens' } as const;
+const rounding = { absolute: 1e-9, because: 'rounding, of lengths in mm' };
+
+const chain = (name: (typeof prescriptionNames)[number], reversed: boolean, fNumber = 64) => {
+  const lens = lensOfPrescription(prescriptions[name], mount);
+  const parts = [camera, ring(reversed ? 60 : 20), on(lens, { reversed, fNumber })];
+  return { lens, positions: rigPositions(assembleRig(parts)) };
+};
+
+/** Lenses that may stand in this camera either way round. */
+const placeable = prescriptionNames.filter((name) => {
+  try {
+    return [true, false].every((reversed) => chain(name, reversed).positions.solved.sharpPlane === 'in front');
+  } catch {
+    return false;
+  }
+});
+
+describe('glassPositions', () => {
+  it('has lenses to try', () => {
+    expect(placeable.length).toBeGreaterThan(2);
+  });
+
+  it.each(placeable)('puts the glass of %s where its first vertex is the rim', (name) => {
+    const { positions } = chain(name, false);
+    const glass = glassPositions(positions, 2, prescriptions[name]);
+    expect(glass.surfaces[0]!.vertex).toEqual(closeTo(positions.parts[2]!.to, rounding));
+    const places = glass.surfaces.map(({ vertex }) => vertex);
+    expect(places).toEqual([...places].sort((one, other) => other - one));
+  });
+
+  it.each(placeable)('turns the glass of %s with the lens: its first vertex stands on the ring', (name) => {
+    const { positions } = chain(name, true);
+    const glass = glassPositions(positions, 2, prescriptions[name]);
+    expect(glass.surfaces.at(-1)!.vertex).toEqual(closeTo(positions.parts[2]!.from, rounding));
+  });
+
+  it.each(placeable)(
+    'brings exact rays of %s to the image of paraxial ones, either way round, stopped far down',
+    (name) => {
+      for (const reversed of [false, true]) {
+        const { positions } = chain(name, reversed);
+        const rays = glassRays(positions, 2, prescriptions[name], { field: 0, count: 3 });
+        for (const { points, lost } of rays) {
+          expect(lost).toBeNull();
+          expect(points[0]).toEqual({ z: closeTo(positions.sharpPlane!, rounding) as unknown, y: 0 });
+          const end = points.at(-1)!;
+          expect(end.z).toEqual(closeTo(0, rounding));
+          expect(end.y).toEqual(closeTo(0, { absolute: 0.05, because: 'rays at f/64 keep close to the axis' }));
+        }
+      }
+    },
+  );
+
+  it('refuses glass where no lens is, and exact rays where there is other glass', () => {
+    const { lens, positions } = chain(placeable[0]!, false);
+    expect(() => glassPositions(positions, 1, prescriptions[placeable[0]!])).toThrow(/only a lens/);
+    const coupled = rigPositions(assembleRig([camera, on(lens), on(lens50, { reversed: true })]));
+    expect(() => glassRays(coupled, 1, prescriptions[placeable[0]!], { field: 0, count: 3 })).toThrow(/alone/);
+  });
+});

@@ -1,0 +1,75 @@
+import { textWidth } from '../dimension/text-width.ts';
+import { isWithin, meet, type Box } from './boxes.ts';
+
+/** Where a label may stand: its baseline's left end, middle or right end. */
+export interface Spot {
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+}
+
+/** A label that has still to find its place. */
+export interface Wanted {
+  readonly key: string;
+  /** What it says, the fullest first; what does not fit gives way to the next. */
+  readonly texts: readonly string[];
+  readonly size: number;
+  /** The best place first. */
+  readonly spots: readonly Spot[];
+  /** The quantity that it names, for colour and lighting. */
+  readonly quantity?: string;
+  readonly className?: string;
+}
+
+export interface PlacedLabel extends Spot {
+  readonly key: string;
+  readonly text: string;
+  readonly size: number;
+  readonly box: Box;
+  readonly quantity?: string;
+  readonly className?: string;
+}
+
+/** From the baseline to the top of the tallest letters, and to the end of their tails, in text sizes, of the face in use. */
+export const ascent = 0.74;
+export const descent = 0.21;
+
+/** About the box that a text takes with its baseline at *y*. */
+export function labelBox(text: string, size: number, { x, y, anchor }: Spot): Box {
+  const width = textWidth(text, size);
+  const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
+  return { left, top: y - ascent * size, right: left + width, bottom: y + descent * size };
+}
+
+/**
+ * Puts labels one after the other where they stand on nothing that is taken, nor on each other, and wholly inside *sheet*.
+ *
+ * A label that finds room nowhere, whichever way it is put, is left out: two on top of each other say less than one.
+ *
+ * @param crossed lines that a label should not cross, and does where there is no other room
+ */
+export function placeLabels(
+  wanted: readonly Wanted[],
+  taken: readonly Box[],
+  sheet: Box,
+  crossed: readonly Box[] = [],
+): PlacedLabel[] {
+  const boxes = [...taken];
+  const find = ({ texts, size, spots }: Wanted, without: readonly Box[]) => {
+    for (const text of texts) {
+      for (const spot of spots) {
+        const box = labelBox(text, size, spot);
+        const isFree = ![...boxes, ...without].some((other) => meet(box, other));
+        if (isFree && isWithin(box, sheet)) return { ...spot, text, box };
+      }
+    }
+    return undefined;
+  };
+  return wanted.flatMap((label) => {
+    const found = find(label, crossed) ?? find(label, []);
+    if (!found) return [];
+    boxes.push(found.box);
+    const { key, size, quantity, className } = label;
+    return [{ ...found, key, size, ...(quantity && { quantity }), ...(className && { className }) }];
+  });
+}

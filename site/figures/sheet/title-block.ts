@@ -1,0 +1,17 @@
+import { textWidth } from '../dimension/text-width.ts';
+
+/** Height of a title block, in text sizes. */
+export const titleHeight = 1.7;
+
+export function titleCells(title: string, scale: string | undefined, unit: string): string[] {
+  return scale === undefined ? [title, unit] : [title, `scale ${scale}`, unit];
+}
+
+export function cellWidth(cell: string, size: number): number {
+  return textWidth(cell, size) + 1.1 * size;
+}
+
+/** How wide the whole block is, pixels. */
+export function titleWidth(title: string, scale: string | undefined, unit: string, size: number): number {
+  return titleCells(title, scale, unit).reduce((sum, cell) => sum + cellWidth(cell, size), 0);
+}

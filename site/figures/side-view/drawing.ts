@@ -1,0 +1,46 @@
+import type { Box } from '../sheet/boxes.ts';
+import { glassOf, thinGlass } from './glass-of-chain.ts';
+import { principalPlanes, pupilsOf } from './marks-of-chain.ts';
+import { outlineOf, type Outline } from './outlines.ts';
+import { raysOf } from './rays-of-chain.ts';
+import type { Lettered, Stroke } from './shapes.ts';
+import type { SheetPlace } from './sheet-place.ts';
+import type { SideViewChain, SideViewShown } from './side-view.ts';
+
+/** Everything of one chain that has a shape. */
+export interface ChainDrawing {
+  readonly outlines: readonly Outline[];
+  /** In the order of painting, over the outlines. */
+  readonly strokes: readonly Stroke[];
+  readonly lettered: readonly Lettered[];
+  /** Half height of the sharp plane, pixels; null where it is not on the sheet. */
+  readonly sharp: { readonly x: number; readonly half: number; readonly cut: boolean } | null;
+  readonly sensor: { readonly half: number; readonly cut: boolean };
+}
+
+export function drawChain(chain: SideViewChain, shown: SideViewShown, place: SheetPlace): ChainDrawing {
+  const { positions } = chain;
+  const { sharpPlane, field, sensor, solved } = positions;
+  const outlines = positions.parts.map((part) => outlineOf(part, place));
+  const planes = principalPlanes(chain, shown, outlines, place);
+  const pupils = shown.pupils ? pupilsOf(chain, place) : { strokes: [], lettered: [] };
+  const isOnSheet = sharpPlane !== null && place.subjectX > 0 && (solved.sharpPlane === 'in front' || sharpPlane > 0);
+  return {
+    outlines,
+    strokes: [
+      ...thinGlass(chain, outlines, place),
+      ...glassOf(chain, place),
+      ...planes.strokes,
+      ...raysOf(chain, shown, place),
+      ...pupils.strokes,
+    ],
+    lettered: [...planes.lettered, ...pupils.lettered],
+    sharp: isOnSheet ? { x: place.subjectX, ...place.half(field!.width / 2) } : null,
+    sensor: place.half(sensor.width / 2),
+  };
+}
+
+/** What an outline takes of the sheet. */
+export function boxOf({ left, right, half }: Outline, axisY: number): Box {
+  return { left, right, top: axisY - half, bottom: axisY + half };
+}

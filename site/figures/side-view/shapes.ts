@@ -1,0 +1,19 @@
+/** A line or a ground on the sheet. */
+export interface Stroke {
+  readonly key: string;
+  readonly path: string;
+  readonly className: string;
+  readonly quantity?: string;
+}
+
+/** A point whose letter is to stand beside it. */
+export interface Lettered {
+  readonly key: string;
+  readonly letters: readonly string[];
+  readonly x: number;
+  /** How far from the axis its mark reaches, pixels. */
+  readonly half: number;
+  /** The side on which its letter keeps clear of its neighbour's. */
+  readonly isLeft: boolean;
+  readonly quantity?: string;
+}

@@ -1,0 +1,75 @@
+import type { PlacedGlass, PlacedRay } from '#core/rig/glass-positions.ts';
+import type { RigPositions } from '#core/rig/positions.ts';
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import type { Range } from '#site/state/address.ts';
+
+/** One chain to be drawn: plain data, places in mm from the sensor as the rig engine gives them. */
+export interface SideViewChain {
+  readonly positions: RigPositions;
+  /** The most important first: where the sheet is low the last are left out. */
+  readonly dimensions?: readonly SideViewDimension[];
+  /** What its parts are called, in their order; '' for what needs no name. */
+  readonly labels?: readonly string[];
+  /** What the sharp plane takes in, in words with its number. */
+  readonly field?: string;
+  /** What a reader must know of it that the rig does not say, in a few words. */
+  readonly notice?: string;
+  /** The glass of lenses whose surfaces are known. */
+  readonly glass?: readonly PlacedGlass[];
+  /** Rays traced exactly through that glass. */
+  readonly glassRays?: readonly PlacedRay[];
+}
+
+/** A distance to be dimensioned: one of those that `rigSpans` knows, or a part from end to end. */
+export interface SideViewDimension {
+  readonly name: QuantityName;
+  /** With its unit, as the page prints it elsewhere. */
+  readonly value: string;
+  /** A part of the chain, from end to end, instead of the span that the name stands for. */
+  readonly part?: number;
+  /** Drawn inside the outlines, with its letter alone. */
+  readonly inside?: boolean;
+}
+
+/** What is drawn besides bodies, sensor, sharp plane and axis. */
+export interface SideViewShown {
+  readonly rays?: readonly SideViewRays[];
+  /** H and H' of the rig as one lens, or of everything in it that bends light. */
+  readonly planes?: 'rig' | 'each';
+  /** F and F' of the same. */
+  readonly foci?: boolean;
+  /** The limiting stop as subject and sensor see it. */
+  readonly pupils?: boolean;
+}
+
+export type SideViewRays =
+  /** the ruler's three rays, of which two are enough: parallel, and through H and H' */
+  | 'construction'
+  /** the marginal rays, and the cone between them */
+  | 'cone'
+  /** through the middle of the stop to the end of the picture */
+  | 'chief'
+  /** the marginal rays of the point at the end of the picture */
+  | 'edge';
+
+/** Something that can be taken hold of. */
+export interface SideViewHandle {
+  /** The subject, or a part by its place in the chain. */
+  readonly at: 'subject' | number;
+  readonly chain?: number;
+  /** The quantity that it moves: keys step it as its slider does. */
+  readonly name: QuantityName;
+  /** For listeners: what is moved, and what that does. */
+  readonly label: string;
+  readonly value: number;
+  readonly range: Range;
+  /**
+   * The hand has put the thing *at* mm from the sensor: the sharp plane, or the part's end towards the sensor. *taken* says where it stood
+   * when it was taken hold of, and the quantity's value then.
+   */
+  readonly onmove: (at: number, taken: { readonly at: number; readonly value: number }) => void;
+  readonly onstep: (value: number) => void;
+}
+
+/** How several chains stand above each other. */
+export type Alignment = 'sensor' | 'subject';
