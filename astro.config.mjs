@@ -1,9 +1,12 @@
+import { globSync } from 'node:fs';
 import mdx from '@astrojs/mdx';
 import { unified } from '@astrojs/markdown-remark';
 import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { lessonGlue } from './site/build/lesson-glue.ts';
+import { setWithinExamples } from './site/build/set-within-examples.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
 import { offline } from './site/offline/write-worker.ts';
 import { katexWoff2 } from './site/build/katex-woff2.ts';
@@ -13,10 +16,15 @@ import { failOnBadTex } from './site/controls/formula/fail-on-bad-tex.ts';
 /** Short names for scoped styles: they stand in every element of every widget that readers load. */
 const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
 
-/** One file for what every lesson needs: it is fetched once and packs better than ten. */
+/**
+ * One file for what at least two lessons in three need: it is fetched once and packs better than ten. Pictures and plots stay by
+ * themselves, for pages without one; so does what every page remembers, for those that are no lesson.
+ */
+const lessons = globSync('lessons/*/lesson.mdx').length;
 const workbookChunk = {
   name: 'workbook',
-  test: /node_modules|core.(?:quantity|practice|gaussian.(?:effective-f-number|image-width|field-width|focus-distance|pixels-per-millimetre))|site.(?:controls|figures.(?!plot|picture|side-view)|islands|stage|state.(?:address|answer|bench|choice|crate|location|progress))/,
+  test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.(?:stored|preferences|subjects)))/,
+  minShareCount: Math.ceil((2 * lessons) / 3),
 };
 
 export default defineConfig({
@@ -26,7 +34,7 @@ export default defineConfig({
   trailingSlash: 'always',
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  markdown: { processor: unified({ remarkPlugins: [remarkMath], rehypePlugins: [rehypeKatex, failOnBadTex] }) },
+  markdown: { processor: unified({ remarkPlugins: [remarkMath, setWithinExamples], rehypePlugins: [rehypeKatex, failOnBadTex] }) },
   integrations: [svelte({ compilerOptions: { cssHash, discloseVersion: false, runes: true } }), mdx(), offline()],
   security: {
     csp: {
@@ -45,7 +53,7 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [katexWoff2(), subsetFonts(), leavePrintedTextBehind()],
+    plugins: [lessonGlue(), katexWoff2(), subsetFonts(), leavePrintedTextBehind()],
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
     build: { assetsInlineLimit: 0, rolldownOptions: { output: { codeSplitting: { groups: [workbookChunk] } } } },
     preview: { strictPort: true },

@@ -1,23 +1,30 @@
-import { mount, type Component } from 'svelte';
+import { mount, type Component, type ComponentProps } from 'svelte';
+import type { ProblemFamily } from '#core/practice/family.ts';
+import Practice from '#site/controls/practice/Practice.svelte';
 import Predict from '#site/controls/predict/Predict.svelte';
 
-/** A component that draws itself anew from the data its place in the page carries. */
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- each island has props of its own; what its place carries is JSON
-type Island = Component<any>;
+/** What a lesson's own script brings: its slug, its figure and its problems. */
+export interface OwnIslands {
+  readonly lesson: string;
+  // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a figure has props of its own; what its place in the page carries is JSON
+  readonly Bench: Component<any>;
+  readonly families: readonly ProblemFamily[];
+}
 
 /**
  * Brings the islands of a page to life: what was built stands until the component, drawn anew, takes its place in the same task.
  *
- * A lesson names its own components; each goes where the page has `<Island is="name">`. Svelte can take over built markup
- * instead, and Astro can load islands one by one, but both weigh more than a lesson can spare and look the same.
+ * Each goes where the page has `<Island is="bench">`, `check` or `predict`, with the data that its place carries. Svelte can take over
+ * built markup instead, and Astro can load islands one by one, but both weigh more than a lesson can spare and look the same.
  */
-export function enliven(own: Readonly<Record<string, Island>>): void {
-  const components: Readonly<Record<string, Island>> = { ...own, predict: Predict };
+export function enliven({ lesson, Bench, families }: OwnIslands): void {
   for (const target of document.querySelectorAll<HTMLElement>('[data-island]')) {
-    const component = components[target.dataset['island']!];
-    if (!component) throw new Error(`The page has an island “${target.dataset['island']}” that nobody named.`);
-    const props = JSON.parse(target.dataset['props'] ?? '{}') as Record<string, unknown>;
+    const { island, props: carried = '{}' } = target.dataset;
+    const props = JSON.parse(carried) as Record<string, unknown>;
     target.replaceChildren();
-    mount(component, { target, props });
+    if (island === 'bench') mount(Bench, { target, props });
+    else if (island === 'check') mount(Practice, { target, props: { lesson, families } });
+    else if (island === 'predict') mount(Predict, { target, props: props as ComponentProps<typeof Predict> });
+    else throw new Error(`The page has an island “${island}”; there are bench, check and predict.`);
   }
 }

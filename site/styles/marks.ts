@@ -96,6 +96,7 @@ const table = {
   'depth-of-field': [green, 'solid'],
   'depth-of-field-close-up': [green, 'dashed'],
   'depth-of-field-in-medium': [green, 'double'],
+  'inverse-entrance-pupil-distance': [blue, 'double'],
   'near-limit': [green, 'dotted'],
   'far-limit': [green, 'double'],
   'frame-step': [green, 'dashed'],
