@@ -11,8 +11,12 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 120_000,
     allowOnly: false,
+    // Files share what they import, which is read and compiled once: no module of ours keeps what a test did, but for the benches, which
+    // tests put back.
+    isolate: false,
     projects: [
       {
+        extends: true,
         plugins: [svelte({ configFile: false })],
         test: {
           name: 'node',
@@ -22,6 +26,7 @@ export default defineConfig({
         },
       },
       {
+        extends: true,
         plugins: [svelte({ configFile: false }), svelteTesting()],
         test: { name: 'page', environment: 'happy-dom', include: inPage },
       },

@@ -1,42 +1,19 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
-import { lessons } from './pages.ts';
-
-for (const path of lessons) {
-  test(`/${path} lets the thing itself be dragged`, async ({ page }) => {
-    await page.goto(path);
-    const handle = page
-      .locator('svg [role=slider]')
-      .filter({ has: page.locator('.grip') })
-      .first();
-    await handle.scrollIntoViewIfNeeded();
-    const before = (await handle.getAttribute('aria-valuetext'))!;
-    const grip = (await handle.locator('.grip').first().boundingBox())!;
-    const [x, y] = [grip.x + grip.width / 2, grip.y + grip.height / 2];
-    await page.mouse.move(x, y);
-    await page.mouse.down();
-    await page.mouse.move(x - 12, y - 12, { steps: 4 });
-    await page.mouse.move(x - 24, y - 24, { steps: 4 });
-    await page.mouse.up();
-    await expect(handle).not.toHaveAttribute('aria-valuetext', before);
-  });
-}
+import { sharing } from './pages.ts';
+import { firstHandle, gripOf } from './walk/figure.ts';
+import { drawn } from './walk/watch.ts';
 
 /** Takes hold of a grip and tells where that is after each of these movements, in pixels from where it was. */
 async function following(page: Page, handle: Locator, movements: readonly number[]): Promise<number[]> {
-  const middle = async () => {
-    const grip = (await handle.locator('.grip').first().boundingBox())!;
-    return { x: grip.x + grip.width / 2, y: grip.y + grip.height / 2 };
-  };
   await handle.scrollIntoViewIfNeeded();
-  const start = await middle();
+  const start = await gripOf(handle);
   await page.mouse.move(start.x, start.y);
   await page.mouse.down();
   const found: number[] = [];
   for (const movement of movements) {
     await page.mouse.move(start.x + movement, start.y, { steps: 4 });
-    // The drawing follows with the next frame.
-    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
-    found.push((await middle()).x - start.x);
+    await drawn(page);
+    found.push((await gripOf(handle)).x - start.x);
   }
   await page.mouse.up();
   return found;
@@ -77,18 +54,14 @@ test('a far limit that has gone off the sheet, or to infinity, can be taken back
   await expect(far).toHaveAttribute('aria-valuetext', 'f/0.95');
 });
 
-for (const path of lessons) {
+for (const path of sharing) {
   test(`/${path} lets a finger drag the thing itself`, async ({ browser, baseURL }) => {
     const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
     const page = await context.newPage();
     await page.goto(new URL(path, baseURL).href);
-    const handle = page
-      .locator('svg [role=slider]')
-      .filter({ has: page.locator('.grip') })
-      .first();
+    const handle = firstHandle(page, page);
     await handle.scrollIntoViewIfNeeded();
-    const grip = (await handle.locator('.grip').first().boundingBox())!;
-    const [x, y] = [grip.x + grip.width / 2, grip.y + grip.height / 2];
+    const { x, y } = await gripOf(handle);
     await page.evaluate(() =>
       addEventListener('pointercancel', () => document.body.setAttribute('data-cancelled', '')),
     );

@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test';
-import { lessons } from './pages.ts';
+import { sharing } from './pages.ts';
 
-for (const path of lessons) {
+for (const path of sharing) {
   test(`the worked example of /${path} keeps the crate’s numbers until asked for the figure’s`, async ({ page }) => {
     await page.goto(path);
     const example = page.locator('[data-example]');

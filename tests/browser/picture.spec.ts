@@ -1,4 +1,6 @@
+import { existsSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
+import { root } from '../support/run.ts';
 import { lessons } from './pages.ts';
 
 const sheet = (page: Page) => page.locator('.picture-sheet');
@@ -19,9 +21,11 @@ function spreadOf(page: Page): Promise<number> {
     });
 }
 
-const withPicture = ['depth-of-field', 'diffraction', 'stacking', 'merging'];
+/** A lesson that makes a picture has a file that says which. */
+const withPicture = lessons.filter((path) => existsSync(`${root}/${path}figures/picture-job.ts`));
+if (withPicture.length === 0) throw new Error('No lesson has a picture-job.ts: nothing to render.');
 
-for (const path of lessons.filter((lesson) => withPicture.some((slug) => lesson.includes(slug)))) {
+for (const path of withPicture) {
   test(`/${path} renders its picture beside the page`, async ({ page }) => {
     await page.goto(`${path}?sheet=picture`);
     await expect.poll(() => spreadOf(page), { timeout: 60_000 }).toBeGreaterThan(5);
@@ -32,7 +36,7 @@ test('a page fetches no worker before its picture is opened', async ({ page }) =
   const fetched: string[] = [];
   page.on('request', (request) => fetched.push(request.url()));
   await page.goto('lessons/depth-of-field/');
-  await page.waitForTimeout(1500);
+  await page.waitForLoadState('networkidle');
   expect(fetched.filter((url) => url.includes('worker'))).toEqual([]);
   await page.getByRole('button', { name: 'The picture of it' }).click();
   await expect.poll(() => fetched.some((url) => url.includes('worker'))).toBe(true);

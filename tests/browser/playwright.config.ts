@@ -28,7 +28,9 @@ export default defineConfig({
     // Only the offline spec wants a worker between it and the pages.
     serviceWorkers: 'block',
     launchOptions: { executablePath, args: [...browserFlags] },
-    trace: 'retain-on-failure',
+    // A trace costs as much again as the test: it is asked for where a failure is not understood, by TRACE=1.
+    trace: process.env.TRACE ? 'retain-on-failure' : 'off',
+    screenshot: 'only-on-failure',
   },
   webServer: {
     command: 'node tests/support/serve.ts',

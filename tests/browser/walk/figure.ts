@@ -1,0 +1,49 @@
+import { expect, type Locator, type Page } from '@playwright/test';
+
+export const firstHandle = (within: Page | Locator, page: Page): Locator =>
+  within
+    .locator('svg [role=slider]')
+    .filter({ has: page.locator('.grip') })
+    .first();
+
+/** The middle of a handle's grip, on the screen. */
+export async function gripOf(handle: Locator): Promise<{ x: number; y: number }> {
+  const box = (await handle.locator('.grip').first().boundingBox())!;
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+/** The thing itself follows the hand, and the keys where the hand cannot. */
+export async function dragFirstHandle(page: Page): Promise<void> {
+  const handle = firstHandle(page, page);
+  await handle.scrollIntoViewIfNeeded();
+  const before = (await handle.getAttribute('aria-valuetext'))!;
+  const { x, y } = await gripOf(handle);
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x - 12, y - 12, { steps: 4 });
+  await page.mouse.move(x - 24, y - 24, { steps: 4 });
+  await page.mouse.up();
+  await expect(handle).not.toHaveAttribute('aria-valuetext', before);
+  const dragged = (await handle.getAttribute('aria-valuetext'))!;
+  await handle.press('ArrowUp');
+  await expect(handle).not.toHaveAttribute('aria-valuetext', dragged);
+}
+
+/** Slider and field of the first input do the same, and nonsense does nothing. */
+export async function moveFirstInput(page: Page): Promise<void> {
+  const field = page.locator('.controls input.field').first();
+  const name = (await field.getAttribute('name'))!;
+  const slider = page.locator(`.controls [data-quantity="${name}"] input[type=range]`);
+  const before = await field.inputValue();
+  await slider.press('ArrowRight');
+  await expect(field).not.toHaveValue(before);
+  await expect(slider).toHaveAttribute('aria-valuetext', await field.inputValue());
+  const readings = await page.locator('.readings').innerText();
+  const notice = page.locator(`[id="notice-${name}"]`);
+  await field.fill('12 parsec');
+  await field.press('Enter');
+  await expect(notice).toContainText(/Nothing was changed|runs from/);
+  await field.press('Escape');
+  await expect(notice).toHaveCount(0);
+  expect(await page.locator('.readings').innerText()).toBe(readings);
+}

@@ -1,0 +1,16 @@
+import { expect, type Page } from '@playwright/test';
+
+/** Commits to every prediction in turn; the figure answers, and words say what happened. */
+export async function predict(page: Page): Promise<void> {
+  const forms = await page.locator('.predict').all();
+  expect(forms.length).toBeGreaterThan(0);
+  for (const form of forms) {
+    const before = await page.locator('.readings').innerText();
+    await form.locator('input[type=radio]').first().check();
+    await form.getByRole('button', { name: 'Commit' }).click();
+    await expect(form.locator('.verdict')).toContainText(/That is what happens|The figure says otherwise/);
+    await expect(form.locator('[data-holds]')).toHaveCount(1);
+    await expect.poll(() => page.locator('.readings').innerText(), 'what the figure says').not.toBe(before);
+    await page.getByRole('button', { name: 'Back to the start' }).click();
+  }
+}

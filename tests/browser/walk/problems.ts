@@ -1,0 +1,55 @@
+import { expect, type Page } from '@playwright/test';
+import type { ProblemFamily } from '#core/practice/family.ts';
+import { drawProblem } from '#core/practice/problem.ts';
+import { printQuantity } from '#core/quantity/print.ts';
+
+/** The families of a lesson, given its path in the site. */
+export async function familiesOf(path: string): Promise<readonly ProblemFamily[]> {
+  const { families } = (await import(`../../../${path}problems.ts`)) as { families: readonly ProblemFamily[] };
+  return families;
+}
+
+/** The address names a problem with a number for its answer: marked blank, garbled, slipped and right, then worked in full. */
+export async function practise(page: Page, family: ProblemFamily, seed: number): Promise<void> {
+  const problem = drawProblem(family, seed);
+  if (problem.kind !== 'number') throw new Error(`${family.id} asks for no number`);
+  const practice = page.locator('.practice');
+  await practice.scrollIntoViewIfNeeded();
+  await expect(practice.locator('.question')).toHaveText(problem.question);
+  const [answer, verdict] = [page.locator('#practice-answer'), practice.locator('.verdict')];
+  await answer.press('Enter');
+  await expect(verdict).toContainText('Type an answer first');
+  const marked = async (text: string, words: string) => {
+    await answer.fill(text);
+    await answer.press('Enter');
+    await expect(verdict).toContainText(words);
+  };
+  await marked('a lot', 'Not ready to mark');
+  const mistake = problem.mistakes.find(({ value }) => value > 0);
+  if (mistake) await marked(printQuantity(problem.family.asks, mistake.value, { exact: true }), mistake.because);
+  await answer.fill(printQuantity(problem.family.asks, problem.answer, { exact: true }));
+  await answer.press('Enter');
+  await expect(practice.locator('[data-verdict=right]')).toBeVisible();
+  await expectWorking(page, family);
+}
+
+/** Every kind of problem asks what its family asks, and shows its own working: both come out of the built page. */
+export async function openEveryKind(page: Page, families: readonly ProblemFamily[]): Promise<void> {
+  const kinds = page.locator('.practice .kinds button');
+  await expect(kinds).toHaveCount(families.length);
+  for (const [at, family] of families.entries()) {
+    await kinds.nth(at).click();
+    const seed = Number(/:(\d+)$/.exec(new URL(page.url()).searchParams.get('practice')!)![1]);
+    await expect(page.locator('.practice .question')).toHaveText(drawProblem(family, seed).question);
+    await expectWorking(page, family);
+  }
+}
+
+async function expectWorking(page: Page, family: ProblemFamily): Promise<void> {
+  await page.locator('.practice').getByRole('button', { name: 'Full working' }).click();
+  const working = page.locator(`[data-working="${family.id}"]`);
+  await expect(working).toBeVisible();
+  await expect(working.locator('.katex, [data-note]').first()).toBeVisible();
+  await expect(page.locator('[data-working]:not([hidden])')).toHaveCount(1);
+  expect(await working.innerText()).not.toMatch(/NaN|undefined/);
+}

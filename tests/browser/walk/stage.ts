@@ -1,0 +1,71 @@
+import { expect, type Page } from '@playwright/test';
+import { drawn } from './watch.ts';
+
+/** Plays all steps forward on a projector's screen and backward on a phone's, and leaves. */
+export async function projectAllSteps(page: Page): Promise<void> {
+  await page.setViewportSize({ width: 1280, height: 720 });
+  const steps = await page.locator('.stage-steps > li').count();
+  expect(steps).toBeGreaterThan(3);
+  const stage = page.locator('.stage');
+  const at = (step: number) => expect(stage).toHaveAttribute('aria-label', `Projected view, step ${step} of ${steps}`);
+  await page.keyboard.press('Alt+KeyP');
+  for (let step = 1; step <= steps; step++) {
+    await at(step);
+    await expectLegible(page, step);
+    await page.keyboard.press('PageDown');
+  }
+  await at(steps);
+  await page.setViewportSize({ width: 390, height: 844 });
+  for (let step = steps; step >= 1; step--) {
+    await at(step);
+    await expectFigureHalf(page, step);
+    await page.keyboard.press('PageUp');
+  }
+  await at(1);
+  await page.keyboard.press('Escape');
+  await expect(stage).toBeHidden();
+  await page.setViewportSize({ width: 1280, height: 720 });
+}
+
+/** Words that hold, none smaller than 1/25 of the height, none outside the sheet. */
+async function expectLegible(page: Page, step: number): Promise<void> {
+  expect(new URL(page.url()).searchParams.get('stage')).toBe(`${step}`);
+  await drawn(page);
+  const found = await page.locator('.stage').evaluate((stage) => {
+    const text = (selector: string) => stage.querySelector(selector)!.textContent.trim();
+    const frame = stage.querySelector(':is(.sheet, .picture-sheet)')!.getBoundingClientRect();
+    const leaves = ({ left, right, top, bottom, width }: DOMRect) =>
+      width > 0 &&
+      (left < frame.left - 2 || right > frame.right + 2 || top < frame.top - 2 || bottom > frame.bottom + 2);
+    return {
+      question: text('.question'),
+      caption: text('.caption'),
+      small: [...stage.querySelectorAll<HTMLElement>('h2, p, text')]
+        .filter((element) => element.textContent.trim() !== '' && !element.closest('.visually-hidden'))
+        .filter((element) => parseFloat(getComputedStyle(element).fontSize) < window.innerHeight / 25)
+        .map((element) => element.textContent),
+      outside: [...stage.querySelectorAll('.figure text')]
+        .filter((element) => leaves(element.getBoundingClientRect()))
+        .map((element) => element.textContent),
+    };
+  });
+  expect(found.question, `step ${step}`).not.toBe('');
+  expect(found.caption, `step ${step}`).toMatch(/^(?!.*(?:[{}]|NaN|undefined)).+/s);
+  expect(found.small, `step ${step}, smaller than 1/25`).toEqual([]);
+  expect(found.outside, `step ${step}, outside the sheet`).toEqual([]);
+}
+
+/** Almost half of a phone's height is the figure's, with everything else above or below it. */
+async function expectFigureHalf(page: Page, step: number): Promise<void> {
+  await drawn(page);
+  const [figure, caption, question, buttons] = await page.locator('.stage').evaluate((stage) =>
+    ['.figure', '.caption', '.question', 'nav'].map((part) => {
+      const { top, bottom, height } = stage.querySelector(`:scope > ${part}`)!.getBoundingClientRect();
+      return { top, bottom, height };
+    }),
+  );
+  expect(figure!.height, `step ${step}`).toBeGreaterThan(0.45 * 844);
+  expect(caption!.bottom, `step ${step}`).toBeLessThanOrEqual(844);
+  expect(buttons!.top, `step ${step}`).toBeGreaterThanOrEqual(question!.bottom);
+  expect(figure!.top, `step ${step}`).toBeGreaterThanOrEqual(buttons!.bottom);
+}
