@@ -55,8 +55,8 @@ export type KeptInside =
 /**
  * Known at several settings, of which the first is infinity and magnifications grow: measured, or printed.
  *
- * In between, what is taken to run smoothly is where H, H', the rim and the exit pupil stand before the sensor and how wide that pupil
- * is; all else follows from those. See [README](README.md#between-settings).
+ * In between not f, P, HH' and h each for itself are taken to run smoothly, for they would contradict each other, but elements of ray-transfer
+ * matrices, which follow the spacings. See [README](README.md#between-settings).
  */
 export interface FocusingByStates {
   readonly by: 'states';

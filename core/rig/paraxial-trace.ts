@@ -41,15 +41,14 @@ export interface GlassPupils {
  *
  * @param surfaces at one focus setting, in air
  * @returns focal length and points, mm
- * @throws OutOfRange for a lens without focal length, such as a flat plate; FaultyPrescription for a gap between surfaces that is not finite
+ * @throws OutOfRange for a lens without focal length, such as a flat plate, and for surfaces that are none: endless gaps, radii or indices that are no numbers
  *
  * Assumes paraxial rays. Source: Welford, Aberrations of Optical Systems, ch. 3 (from memory). Derived in
  * [README](README.md#surface-by-surface).
  */
 export function glassPoints(surfaces: readonly Surface[]): GlassPoints {
-  requireFiniteGaps(surfaces);
   const { A, C, D } = glassMatrix(surfaces, 0, surfaces.length, 1);
-  if (!(Math.abs(C) >= 1e-12 && Number.isFinite(A) && Number.isFinite(C) && Number.isFinite(D))) {
+  if (!(Math.abs(C) >= 1e-12 && [A, C, D].every(Number.isFinite))) {
     throw new OutOfRange('focal-length', Math.abs(1 / C), 'a lens of known surfaces that bends light on the whole');
   }
   const focalLength = -1 / C;
@@ -77,19 +76,19 @@ export function glassPoints(surfaces: readonly Surface[]): GlassPoints {
  * @param surfaces at one focus setting, in air
  * @param stop the surface in whose vertex plane the stop stands, before its glass
  * @returns places and widths, mm and shares of the stop
- * @throws OutOfRange where a pupil lies at infinity: the lens is telecentric; FaultyPrescription for a stop where no surface is, or a gap that is not finite
+ * @throws OutOfRange where a pupil lies at infinity: the lens is telecentric, and for surfaces that are none; FaultyPrescription for a stop where no surface is
  *
  * Assumes paraxial rays. Source: as {@link glassPoints}.
  */
 export function glassPupils(surfaces: readonly Surface[], stop: number): GlassPupils {
   if (!surfaces[stop]) throw new FaultyPrescription(null, `the stop is at surface ${stop}, of ${surfaces.length}`);
-  requireFiniteGaps(surfaces);
   const before = glassMatrix(surfaces, 0, stop, 1);
   const behind = glassMatrix(surfaces, stop, surfaces.length, 1);
-  if (!(Math.abs(before.A) >= 1e-12 && Math.abs(behind.D) >= 1e-12)) {
+  const known = [before.A, before.B, behind.B, behind.D].every(Number.isFinite);
+  if (!(known && Math.abs(before.A) >= 1e-12 && Math.abs(behind.D) >= 1e-12)) {
     throw new OutOfRange(
       'entrance-pupil',
-      Infinity,
+      known ? Infinity : NaN,
       'a stop that is not in the focal plane of what stands before or behind it',
     );
   }
@@ -100,14 +99,4 @@ export function glassPupils(surfaces: readonly Surface[], stop: number): GlassPu
     exitOverStop: 1 / Math.abs(behind.D),
     pupilMagnification: Math.abs(before.A / behind.D),
   };
-}
-
-/** The last thickness leads out of the lens and may be anything. */
-function requireFiniteGaps(surfaces: readonly Surface[]): void {
-  for (let index = 0; index < surfaces.length - 1; index++) {
-    const { thickness } = surfaces[index] as Surface;
-    if (!Number.isFinite(thickness)) {
-      throw new FaultyPrescription(index, `the thickness is ${thickness}; accepted: a finite number`);
-    }
-  }
 }

@@ -363,6 +363,14 @@ describe('a faulty kit', () => {
         ['no focusing', { focusing: null }, /its focusing is null/],
         ['focusing by magic', { focusing: { by: 'magic' } }, /'by' is "magic"; accepted: unit, internal, states/],
         ['no states', { focusing: { by: 'states' } }, /'states' is undefined/],
+        ['a lens without its prescription', { focusing: { by: 'prescription' } }, /needs to have it/],
+        ['a prescription without surfaces', { prescription: {} }, /'surfaces' is undefined; accepted: a list/],
+        ['a surface that is none', { prescription: { surfaces: [null], stop: 0 } }, /one of its surfaces is null/],
+        [
+          'a prescription of nothing',
+          { focusing: { by: 'prescription' }, prescription: { surfaces: [], stop: 0 } },
+          /there is no surface/,
+        ],
         ['a state that is none', { focusing: { by: 'states', states: [null] } }, /a state is null/],
         [
           'endless focusing',
