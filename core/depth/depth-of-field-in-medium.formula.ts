@@ -33,4 +33,5 @@ export const depthOfFieldInMediumFormula = {
   evaluate: depthOfFieldInMedium,
   says: 'Water squeezes what lies behind its surface, so a third more of it is sharp.',
   source: 'derived in core/depth/README.md#in-water',
+  checkedBy: ['angles-tanks-and-lights'],
 } as const satisfies Formula<Inputs>;

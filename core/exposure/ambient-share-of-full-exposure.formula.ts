@@ -30,4 +30,5 @@ export const ambientShareOfFullExposureFormula = {
   evaluate: ambientShareOfFullExposure,
   says: 'Three stops short, daylight gives an eighth of the exposure; a flash that fills it up gives seven.',
   source: 'definition of a stop, core/exposure/README.md#ambient',
+  checkedBy: ['angles-tanks-and-lights'],
 } as const satisfies Formula<Inputs>;

@@ -31,4 +31,5 @@ export const lightingDifferenceFormula = {
   evaluate: lightingDifference,
   says: 'Twice the light is one stop, four times two.',
   source: 'definition of a stop, core/exposure/README.md#stops',
+  checkedBy: ['angles-tanks-and-lights'],
 } as const satisfies Formula<Inputs>;

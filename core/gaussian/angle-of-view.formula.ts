@@ -35,4 +35,5 @@ export const angleOfViewFormula = {
   evaluate: angleOfView,
   says: 'What is printed on lenses is the angle at infinity; at life size a symmetrical lens sees about half of it.',
   source: 'derived in core/gaussian/README.md#field',
+  checkedBy: ['angles-tanks-and-lights'],
 } as const satisfies Formula<Inputs>;

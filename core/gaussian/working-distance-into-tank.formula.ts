@@ -43,4 +43,5 @@ export const workingDistanceIntoTankFormula = {
   evaluate: workingDistanceIntoTank,
   says: 'A fish behind glass seems a quarter nearer than it swims.',
   source: 'OpenStax, University Physics Vol. 3, section 2.3; derived in core/gaussian/README.md#tanks',
+  checkedBy: ['angles-tanks-and-lights'],
 } as const satisfies Formula<Inputs>;

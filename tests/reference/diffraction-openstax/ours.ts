@@ -11,7 +11,9 @@ interface Opening {
 const separation = ({ wavelength, aperture }: Opening, distance: number) =>
   airyDiameter({ wavelength, effectiveFNumber: distance / aperture }) / 2;
 
-const angle = (opening: Opening) => separation(opening, 1);
+/** Small as an angle, whatever the distance: from far enough that the cone is slender. */
+const far = 1e5;
+const angle = (opening: Opening) => separation(opening, far) / far;
 
 export const ours = oursById({
   'openstax-rayleigh-galaxy': ({ distanceInLightYears, ...telescope }: Opening & { distanceInLightYears: number }) => ({
