@@ -55,18 +55,19 @@ export function placeLabels(
   crossed: readonly Box[] = [],
 ): PlacedLabel[] {
   const boxes = [...taken];
-  const find = ({ texts, size, spots }: Wanted, without: readonly Box[]) => {
+  const find = ({ texts, size, spots }: Wanted) => {
     for (const text of texts) {
-      for (const spot of spots) {
-        const box = labelBox(text, size, spot);
-        const isFree = ![...boxes, ...without].some((other) => meet(box, other));
-        if (isFree && isWithin(box, sheet)) return { ...spot, text, box };
+      for (const without of [[...boxes, ...crossed], boxes]) {
+        for (const spot of spots) {
+          const box = labelBox(text, size, spot);
+          if (isWithin(box, sheet) && !without.some((other) => meet(box, other))) return { ...spot, text, box };
+        }
       }
     }
     return undefined;
   };
   return wanted.flatMap((label) => {
-    const found = find(label, crossed) ?? find(label, []);
+    const found = find(label);
     if (!found) return [];
     boxes.push(found.box);
     const { key, size, quantity, className } = label;
