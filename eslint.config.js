@@ -3,6 +3,7 @@ import astro from 'eslint-plugin-astro';
 import svelte from 'eslint-plugin-svelte';
 import { defineConfig } from 'eslint/config';
 import tseslint from 'typescript-eslint';
+import { awaited } from './tests/layers/awaited.ts';
 import { importRules } from './tests/layers/import-rules.ts';
 
 const clockAndChance = {
@@ -133,10 +134,9 @@ export default defineConfig([
     rules: { 'no-restricted-syntax': ['error', ...houseSyntax, buildKnowledge] },
   },
   {
-    // An assertion that nobody waits for cannot fail; only the types tell which one that is.
     files: ['tests/{browser,bench}/**/*.ts'],
-    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
-    rules: { '@typescript-eslint/no-floating-promises': 'error', '@typescript-eslint/await-thenable': 'error' },
+    plugins: { house: { rules: { awaited } } },
+    rules: { 'house/awaited': 'error' },
   },
   {
     files: ['tests/**/*.config.ts'],
