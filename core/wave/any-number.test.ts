@@ -96,7 +96,7 @@ describe.each(Object.keys(functions))('%s, whatever numbers come', (name) => {
           if (!(error instanceof OutOfRange)) throw error;
         }
       }),
-      { seed: 7, numRuns: 200 },
+      { seed: 7, numRuns: 400 },
     );
     expect(answered).toBeGreaterThan(10);
   }, 120_000);
