@@ -29,7 +29,7 @@ function chainOfSurfaces(surfaces: readonly Surface[], stop: number, moreExtensi
   const towardsSubject = [...elements.slice(0, stop), plane, ...elements.slice(stop)].reverse();
   const length = elements.reduce((sum, { gap }) => sum + gap, 0);
   const camera = { part: 'camera', registerDistance: 44, sensorWidth: 36, sensorHeight: 24 } as const;
-  return { parts: [camera], camera, elements: towardsSubject, frontGap: 0, length };
+  return { places: [], parts: [camera], camera, elements: towardsSubject, frontGap: 0, length };
 }
 
 const cases = prescriptionNames.flatMap((name) => {
