@@ -17,7 +17,7 @@ const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
 /** One file for what every lesson needs: it is fetched once and packs better than ten. */
 const workbookChunk = {
   name: 'workbook',
-  test: /node_modules|core.(?:quantity|practice|gaussian.(?:effective-f-number|image-width|field-width|focus-distance|pixels-per-millimetre))|site.(?:controls|figures.(?!plot|picture|side-view)|islands|stage|state.(?:address|answer|bench|choice|crate|location|progress))/,
+  test: /node_modules|core.(?:quantity|practice|gaussian.(?:effective-f-number|image-width|field-width|focus-distance|pixels-per-millimetre))|site.(?:controls|figures.(?!plot|picture|side-view|sheet.(?:boxes|labels))|islands|stage|state.(?:address|answer|bench|choice|crate|location|progress))/,
 };
 
 export default defineConfig({
