@@ -34,7 +34,9 @@ export default defineConfig({
   trailingSlash: 'always',
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  markdown: { processor: unified({ remarkPlugins: [remarkMath, setWithinExamples], rehypePlugins: [rehypeKatex, failOnBadTex] }) },
+  markdown: {
+    processor: unified({ remarkPlugins: [remarkMath, setWithinExamples], rehypePlugins: [rehypeKatex, failOnBadTex] }),
+  },
   integrations: [svelte({ compilerOptions: { cssHash, discloseVersion: false, runes: true } }), mdx(), offline()],
   security: {
     csp: {

@@ -1,4 +1,4 @@
-import { textWidth } from '../dimension/text-width.ts';
+import { ascent, descent, textWidth } from '../dimension/text-width.ts';
 import { isWithin, meet, type Box } from './boxes.ts';
 
 /** Where a label may stand: its baseline's left end, middle or right end. */
@@ -29,10 +29,6 @@ export interface PlacedLabel extends Spot {
   readonly quantity?: string;
   readonly className?: string;
 }
-
-/** From the baseline to the top of the tallest letters, and to the end of their tails, in text sizes, of the face in use. */
-export const ascent = 0.74;
-export const descent = 0.21;
 
 /** About the box that a text takes with its baseline at *y*. */
 export function labelBox(text: string, size: number, { x, y, anchor }: Spot): Box {

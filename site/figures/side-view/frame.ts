@@ -51,11 +51,16 @@ function stepBelow(scale: number): number {
 /** How much smaller than the width allows a drawing may get so that no outline is cut at the top. */
 const shrinkForBodies = 0.5;
 
+/** Share of the width that is left in front of a subject that can be moved. */
+const roomToMove = 0.16;
+
 interface FramePlan {
   readonly room: number;
   readonly rows: readonly DimensionLevels[];
   readonly align: Alignment;
   readonly onPaper: boolean;
+  /** A subject that can be taken hold of needs paper to be drawn away to. */
+  readonly subjectMoves: boolean;
   readonly held?: HeldFrame | undefined;
 }
 
@@ -70,10 +75,11 @@ interface FramePlan {
 export function frameOf(
   all: readonly RigPositions[],
   box: SheetBox,
-  { room, rows, align, onPaper, held }: FramePlan,
+  { room, rows, align, onPaper, subjectMoves, held }: FramePlan,
 ): Frame {
   const farX = margins.left;
-  const width = box.width - margins.left - margins.right;
+  const left = Math.max(margins.left, subjectMoves ? roomToMove * box.width : 0);
+  const width = box.width - left - margins.right;
   const apparatus = Math.max(...all.map(apparatusFront)) + bodyBehind;
   const subjects = all.map(({ sharpPlane, solved }) => (solved.sharpPlane === 'in front' ? sharpPlane! : 0));
   const fit = (length: number, share = 1) => (share * width) / length;
@@ -88,7 +94,7 @@ export function frameOf(
   const pixelsPerMillimetre =
     held?.pixelsPerMillimetre ?? (onPaper ? drawingScale(1, scale).pixelsPerMillimetre : stepBelow(scale));
   const atRight = box.width - margins.right - bodyBehind * pixelsPerMillimetre;
-  const subjectsFit = subjects.every((at) => at > 0 && farX + at * pixelsPerMillimetre <= atRight);
+  const subjectsFit = subjects.every((at) => at > 0 && left + at * pixelsPerMillimetre <= atRight);
   const broken =
     held?.broken ??
     all.map(
@@ -101,7 +107,7 @@ export function frameOf(
   const sensorX =
     held?.sensorX ??
     subjects.map((at) =>
-      align === 'subject' && subjectsFit ? farX + spare + at * pixelsPerMillimetre : atRight - spare,
+      align === 'subject' && subjectsFit ? left + spare + at * pixelsPerMillimetre : atRight - spare,
     );
   return { pixelsPerMillimetre, sensorX, broken, rows, room, farX };
 }

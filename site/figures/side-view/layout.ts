@@ -62,7 +62,7 @@ const leastDrawing = 5.5;
 
 /** Scale and places with so many rows of dimensions. */
 function framed(
-  { box, chains, align = 'sensor', onPaper = false, held }: SideViewPlan,
+  { box, chains, handles, align = 'sensor', onPaper = false, held }: SideViewPlan,
   band: number,
   rows: readonly DimensionLevels[],
 ) {
@@ -70,7 +70,8 @@ function framed(
   const tallest = pitch * Math.max(...rows.map(({ above, below }) => above + below));
   const room = Math.max(2 * box.text, (band - tallest) / 2 - 0.35 * box.text);
   const positions = chains.map((chain) => chain.positions);
-  const frame = frameOf(positions, box, { room, rows, align, onPaper, held });
+  const subjectMoves = handles.some(({ at }) => at === 'subject');
+  const frame = frameOf(positions, box, { room, rows, align, onPaper, subjectMoves, held });
   const places = positions.map(({ sharpPlane, solved, foremost }, index) =>
     sheetPlace(frame, index, {
       axisY: index * band + rows[index]!.above * pitch + room + 0.3 * box.text,
