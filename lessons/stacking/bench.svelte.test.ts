@@ -64,7 +64,6 @@ describe('the bench of stacking', () => {
       'pupil-magnification': 5,
     };
     expect(words(would('focus-ring', near)['stack-time'])).toBe('none: the ring cannot reach it');
-    expect(slabs('focus-ring', near)).toEqual([]);
     expect(number(would('rail', near)['frame-count'])).toBeGreaterThan(1);
   });
 
