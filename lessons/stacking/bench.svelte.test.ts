@@ -50,7 +50,6 @@ describe('the bench of stacking', () => {
     expect(number(would('focus-ring', given)['stack-travel'])).toBe(0);
   });
 
-<<<<<<< HEAD
   it('says so where there are too many frames to count on the ring', () => {
     const many = { 'subject-depth': 500, magnification: 5 };
     expect(number(would('rail', many)['frame-count'])).toBeGreaterThan(mostOnRing);
@@ -75,23 +74,6 @@ describe('the bench of stacking', () => {
     for (const by of ['rail', 'focus-ring'] as const) expect(would(by, near)['frame-count']).toBe(1);
     expect(number(would('rail', near)['depth-of-field'])).toBeGreaterThan(500);
     expect(words(would('focus-ring', near)['frame-step'])).toBe('none: one frame shows it all');
-=======
-  it('says so where the ring cannot reach, or where there are too many frames to count on it', () => {
-    const many = would('focus-ring', { 'subject-depth': 500, magnification: 5 });
-    expect(number(would('rail', { 'subject-depth': 500, magnification: 5 })['frame-count'])).toBeGreaterThan(
-      mostOnRing,
-    );
-    expect(words(many['frame-count'])).toBe('not counted: too many');
-    const near = {
-      magnification: 2,
-      'subject-depth': 200,
-      'focal-length': 4,
-      'f-number': 64,
-      'pupil-magnification': 5,
-    };
-    expect(words(would('focus-ring', near)['stack-time'])).toBe('none: the ring cannot reach it');
-    expect(number(would('rail', near)['frame-count'])).toBeGreaterThan(1);
->>>>>>> bench
   });
 
   it('needs one frame where the depth of field has no end', () => {
