@@ -243,6 +243,8 @@ export { stackViews, type StackPlan } from './picture/stack-views.ts';
 export { subjectOf, subjects } from './picture/subjects.ts';
 export { fieldOf } from './picture/view.ts';
 
+export { chanceAt, seedFromText } from './chance/chance.ts';
+
 export { practiceText, readPracticeText, type PracticeAddress, type PracticeReading } from './practice/address.ts';
 export {
   markAttempt,
@@ -263,7 +265,7 @@ export {
   type ChoiceFamily,
 } from './practice/family.ts';
 export { drawProblem, type Problem } from './practice/problem.ts';
-export { drawFrom, seedFromText, type Draw } from './practice/random.ts';
+export { drawFrom, type Draw } from './practice/random.ts';
 export { isProgress, progressAfter, type Progress, type PracticeEvent } from './practice/score.ts';
 export { isSeed, mostSeed, nextSeed } from './practice/seed.ts';
 export { workingNumbers, type WorkedStep } from './practice/working.ts';
@@ -357,7 +359,7 @@ export { chainCount } from './rig/kit/chain-count.ts';
 export { gainOfPart, type PartGain } from './rig/kit/gain-of-part.ts';
 export { FaultyKit, type KitRow, type KitSubject } from './rig/kit/kit.ts';
 export { searchKit, type KitSearch } from './rig/kit/search-kit.ts';
-export { verdictWords, type Verdict as KitVerdict, type Verdict } from './rig/kit/verdict.ts';
+export { verdictWords, type Verdict as KitVerdict } from './rig/kit/verdict.ts';
 export { closestMagnification, lensInUse, stateAt } from './rig/lens-in-use.ts';
 export { type Focusing, type FocusState, type Lens, type LensInUse } from './rig/lens.ts';
 export {

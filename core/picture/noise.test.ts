@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chanceFrom } from '#core/practice/random.ts';
+import { chanceFrom } from '#core/chance/chance.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { lifeSize } from '#tests/support/in-view.ts';
 import { count, withNoise } from './noise.ts';

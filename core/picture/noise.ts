@@ -1,4 +1,4 @@
-import { chanceFrom } from '#core/practice/random.ts';
+import { chanceFrom } from '#core/chance/chance.ts';
 import type { Picture, View } from './picture.ts';
 
 /** From so many expected electrons on, the bell curve stands for their count. */
