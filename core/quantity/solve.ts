@@ -129,7 +129,7 @@ export function reachOfFormula<F extends Solvable>(formula: F, question: Questio
   return joined(looked(formula, question as Question).stretches.map(reachOf));
 }
 
-function named(given: Question['given']): Record<string, number> {
+function named(given: Question['given']): Record<string, number | undefined> {
   return Object.fromEntries(Object.entries(given).map(([id, value]) => [camelCase(id), value]));
 }
 

@@ -46,7 +46,7 @@ describe('surfacesAt', () => {
   });
 
   it('refuses a magnification that no setting leads to', () => {
-    const nearest = macro.settings.at(-1)!.focusMagnification;
+    const nearest = macro.settings!.at(-1)!.focusMagnification;
     expect(() => surfacesAt(macro, nearest)).not.toThrow();
     for (const beyond of [NaN, -0.1, nearest * 1.001, Infinity]) {
       expect(() => surfacesAt(macro, beyond), String(beyond)).toThrow(OutOfRange);
