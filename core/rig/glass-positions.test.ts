@@ -71,7 +71,9 @@ describe('glassPositions', () => {
       expect(surfaces[0]!.vertex).toEqual(closeTo(positions.parts[1]!.to, rounding));
       const rays = glassRays(positions, 1, { field: 0, count: 3 });
       for (const { points } of rays) {
-        expect(points.at(-1)!.y).toEqual(closeTo(0, { absolute: 0.05, because: 'rays at f/64 keep close to the axis' }));
+        expect(points.at(-1)!.y).toEqual(
+          closeTo(0, { absolute: 0.05, because: 'rays at f/64 keep close to the axis' }),
+        );
       }
       return surfaces.map(({ vertex }) => vertex);
     };
