@@ -19,7 +19,9 @@ function against({ summary }: ICruiseResult): string[] {
 const inTree = (imports: string) => imports.replace(/^(?:#|(?:\.\.\/)+)/, '');
 
 const importsOf = ({ modules }: ICruiseResult, file: string) =>
-  modules.find((module) => source(module.source) === file)?.dependencies.map(({ resolved }) => source(resolved)) ?? [];
+  modules
+    .filter((module) => source(module.source) === file)
+    .flatMap(({ dependencies }) => dependencies.map(({ resolved }) => source(resolved)));
 
 describe('the project', () => {
   let graph: ICruiseResult;
