@@ -12,6 +12,7 @@ import { offline } from './site/offline/write-worker.ts';
 import { katexWoff2 } from './site/build/katex-woff2.ts';
 import { subsetFonts } from './site/build/subset-fonts.ts';
 import { failOnBadTex } from './site/controls/formula/fail-on-bad-tex.ts';
+import { linkTerms } from './site/terms/link-terms.ts';
 
 /** Short names for scoped styles: they stand in every element of every widget that readers load. */
 const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
@@ -27,14 +28,21 @@ const workbookChunk = {
   minShareCount: Math.ceil((2 * lessons) / 3),
 };
 
+const base = process.env.BASE_PATH ?? '/';
+
 export default defineConfig({
   srcDir: './site',
   publicDir: './site/public',
-  base: process.env.BASE_PATH ?? '/',
+  base,
   trailingSlash: 'always',
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  markdown: { processor: unified({ remarkPlugins: [remarkMath, setWithinExamples], rehypePlugins: [rehypeKatex, failOnBadTex] }) },
+  markdown: {
+    processor: unified({
+      remarkPlugins: [remarkMath, setWithinExamples, [linkTerms, { base }]],
+      rehypePlugins: [rehypeKatex, failOnBadTex],
+    }),
+  },
   integrations: [svelte({ compilerOptions: { cssHash, discloseVersion: false, runes: true } }), mdx(), offline()],
   security: {
     csp: {

@@ -10,7 +10,7 @@ export interface Explanation {
   readonly forms?: readonly string[];
   /** What else people call it, for who looks for it. */
   readonly synonyms: readonly string[];
-  /** Plain English that says by itself what it is: prose may use it without having explained it. */
+  /** Plain English that says by itself roughly what it is: prose may use it without having explained it. */
   readonly everyday: boolean;
 }
 
