@@ -6,6 +6,7 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { lessonGlue } from './site/build/lesson-glue.ts';
+import { partsInOrder } from './site/build/parts-in-order.ts';
 import { setWithinExamples } from './site/build/set-within-examples.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
 import { offline } from './site/offline/write-worker.ts';
@@ -39,7 +40,7 @@ export default defineConfig({
   devToolbar: { enabled: false },
   markdown: {
     processor: unified({
-      remarkPlugins: [remarkMath, setWithinExamples, [linkTerms, { base }]],
+      remarkPlugins: [remarkMath, partsInOrder, setWithinExamples, [linkTerms, { base }]],
       rehypePlugins: [rehypeKatex, failOnBadTex],
     }),
   },

@@ -1,6 +1,7 @@
 import { createProcessor } from '@mdx-js/mdx';
 import type { Root } from 'mdast';
 import remarkMath from 'remark-math';
+import { partsInOrder } from '#site/build/parts-in-order.ts';
 import { termsInProse, type Occurrence } from './in-prose.ts';
 
 /** A lesson as far as words go: what it leans on, and its terms in reading order. */
@@ -14,7 +15,10 @@ const processor = createProcessor({ remarkPlugins: [remarkMath] });
 
 /** The terms in a lesson's prose, without its frontmatter. */
 export function termsOfLesson(prose: string): readonly Occurrence[] {
-  return termsInProse(processor.parse(prose) as Root);
+  const tree = processor.parse(prose) as Root;
+  // Read as it stands on the page.
+  partsInOrder()(tree);
+  return termsInProse(tree);
 }
 
 /** What *lesson* introduces itself: ids of terms. */

@@ -12,7 +12,7 @@ export function showMeanings(): void {
   bubble.className = 'meaning';
   bubble.popover = 'manual';
   bubble.role = 'tooltip';
-  onward.textContent = 'exactly';
+  onward.textContent = 'More exactly';
   // The term's own link leads there too: one stop for the keyboard is enough.
   onward.tabIndex = -1;
   bubble.append(sentence, ' ', onward);
