@@ -37,5 +37,5 @@ export const waveDepthFormula = {
   evaluate: waveDepth,
   says: 'Light is a wave: no depth of field is thinner than this, and a wider cone makes it thinner fast.',
   source: 'Murphy, Fundamentals of Light Microscopy and Electronic Imaging, p. 90',
-  checkedBy: ['microscope-depth'],
+  checkedBy: ['angles-tanks-and-lights', 'microscope-depth'],
 } as const satisfies Formula<Inputs>;

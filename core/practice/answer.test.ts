@@ -11,7 +11,7 @@ import { markAttempt, verdictOn, type Verdict } from './answer.ts';
 import { numberFamily } from './family.ts';
 import { drawProblem, type NumberProblem } from './problem.ts';
 
-const rings = drawProblem(ringsOnALens, 12) as NumberProblem;
+const rings = drawProblem(ringsOnALens, 16) as NumberProblem;
 const frames = drawProblem(framesOnARail, 12) as NumberProblem;
 const choice = drawProblem(whichLensGainsMore, 12);
 

@@ -2,7 +2,8 @@ import { heightAt, outline, type RayLoss } from './exact-trace.ts';
 import { ImpossibleChain } from './impossible-chain.ts';
 import { glassPoints, glassPupils } from './paraxial-trace.ts';
 import type { RigPositions } from './positions.ts';
-import { surfacesAt, type Prescription } from './prescription.ts';
+import type { Prescription } from './prescription.ts';
+import { prescriptionInUse } from './prescription-in-use.ts';
 import { rayFan } from './ray-fan.ts';
 import type { RayPoint } from './ray-paths.ts';
 import { reversedPrescription } from './reversed-prescription.ts';
@@ -37,7 +38,10 @@ function mountedGlass({ parts, elements }: RigPositions, index: number, prescrip
   if (mounted?.part !== 'lens' || !own?.points) {
     throw new ImpossibleChain(index, mounted?.part ?? 'nothing', 'only a lens has a prescription');
   }
-  const asBuilt = { surfaces: surfacesAt(prescription, mounted.focusMagnification), stop: prescription.stop };
+  const asBuilt = {
+    surfaces: prescriptionInUse(prescription, mounted.focusMagnification).surfaces,
+    stop: prescription.stop,
+  };
   const { surfaces, stop } = mounted.reversed ? reversedPrescription(asBuilt) : asBuilt;
   const firstVertex = own.points.frontPrincipal + glassPoints(surfaces).frontPrincipal;
   // The exit pupil is known of every lens; the entrance pupil may stand at infinity.

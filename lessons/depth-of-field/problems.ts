@@ -43,7 +43,6 @@ const depthAtASize = numberFamily({
     'pupil-magnification': draw.pick([0.7, 0.8, 1, 1.4]),
     'circle-of-confusion': draw.pick(circles),
   }),
-  answer: closeUp,
   tolerance: { relative: 0.03, because: 'nobody sees the end of sharpness to three per cent' },
   mistakes: [
     {
@@ -86,7 +85,6 @@ const depthFromADistance = numberFamily({
       'circle-of-confusion': draw.pick(circles),
     };
   },
-  answer: (given) => closeUp({ ...given, magnification: sizeAt(given) }),
   tolerance: { relative: 0.03, because: 'nobody sees the end of sharpness to three per cent' },
   mistakes: [
     {
@@ -138,7 +136,6 @@ const anotherAperture = numberFamily({
       'first.depth-of-field': rounded(closeUp({ ...given, 'f-number': given['first.f-number'] })),
     };
   },
-  answer: closeUp,
   tolerance: { relative: 0.04, because: 'marked f-numbers are rounded by up to three per cent' },
   mistakes: [
     {
@@ -187,7 +184,6 @@ const anotherLens = numberFamily({
       'first.depth-of-field': rounded(closeUp(given)),
     };
   },
-  answer: closeUp,
   tolerance: { relative: 0.05, because: 'nobody sees the end of sharpness to five per cent' },
   mistakes: [
     {
@@ -227,7 +223,6 @@ const circleByViewing = numberFamily({
     'viewing-distance': draw.pick([250, 300, 400, 500, 700, 1000]),
     'sensor-width': draw.pick([17.3, 23.5, 36]),
   }),
-  answer: (given) => evaluateFormula(circleOfConfusionByViewingFormula, given),
   tolerance: { relative: 0.04, because: 'one arcminute is 0.00029, or 0.0003 in round numbers' },
   mistakes: [
     {
@@ -265,7 +260,6 @@ const howFarBehind = numberFamily({
     magnification: draw.pick([0.02, 0.025, 0.03, 0.04]),
     'circle-of-confusion': draw.pick(circles),
   }),
-  answer: (given) => evaluateFormula(farLimitFormula, given),
   tolerance: { relative: 0.03, because: 'a difference of two small numbers, of two or three figures each' },
   mistakes: [
     {

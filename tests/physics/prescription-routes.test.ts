@@ -7,7 +7,8 @@ import { closestMagnification } from '#core/rig/lens-in-use.ts';
 import { lensOfPrescription } from '#core/rig/lens-of-prescription.ts';
 import { glassPoints, glassPupils } from '#core/rig/paraxial-trace.ts';
 import { prescriptionInUse } from '#core/rig/prescription-in-use.ts';
-import { surfacesAt, type Surface } from '#core/rig/prescription.ts';
+import type { Surface } from '#core/rig/prescription.ts';
+import { surfacesAt } from '#core/rig/surfaces-at.ts';
 import type { Element, Rig } from '#core/rig/rig.ts';
 import { solveRig } from '#core/rig/solve.ts';
 import { closeTo } from '#tests/support/close-to.ts';
@@ -35,7 +36,7 @@ function chainOfSurfaces(surfaces: readonly Surface[], stop: number, moreExtensi
   const towardsSubject = [...elements.slice(0, stop), plane, ...elements.slice(stop)].reverse();
   const length = surfaces.reduce((sum, { thickness }) => sum + thickness, moreExtension);
   const camera = { part: 'camera', registerDistance: 44, sensorWidth: 36, sensorHeight: 24 } as const;
-  return { parts: [camera], camera, elements: towardsSubject, frontGap: 0, length };
+  return { places: [], parts: [camera], camera, elements: towardsSubject, frontGap: 0, length };
 }
 
 describe.each(focusedPrescriptions)('%s on a camera, between its settings', (name) => {
