@@ -47,10 +47,10 @@ test.describe('a picture', () => {
 
   test('is compared with the sharp one, in words too, and put aside', async ({ page }) => {
     await page.goto(path);
-    await sheet(page).getByLabel('beside it').selectOption('sharp');
+    await sheet(page).getByLabel('Compare with').selectOption('sharp');
     await expect(sheet(page).locator('output')).toContainText(/dB|same/, { timeout: 60_000 });
-    await sheet(page).getByRole('button', { name: 'Put aside' }).click();
-    await sheet(page).getByLabel('beside it').selectOption('aside');
+    await sheet(page).getByRole('button', { name: 'Keep for comparison' }).click();
+    await sheet(page).getByLabel('Compare with').selectOption('aside');
     await sheet(page).getByLabel('shown').selectOption('divided');
     await expect(sheet(page).getByLabel('Where the picture is divided')).toBeVisible();
   });
