@@ -67,7 +67,8 @@ export function sensorLayout(box: SheetBox, frames: readonly Frame[], strips: bo
   const foot = box.height - 2.3 * small;
   const room = {
     width: box.width - left - (wide && strips ? 14.1 : 0.6) * text,
-    height: foot - top - 2 * text - (wide || !strips ? 0 : 3.6 * small + 2.4 * text),
+    // Under a narrow picture: the strips, or at least the title block.
+    height: foot - top - 2 * text - (wide ? 0 : strips ? 3.6 * small + 2.4 * text : 2 * small),
   };
   const most = Math.min(room.width / sensorWidth, room.height / sensorHeight) / paper;
   const pixels = (scales.find((scale) => scale <= most) ?? scales.at(-1)!) * paper;
