@@ -16,14 +16,17 @@ import { failOnBadTex } from './site/controls/formula/fail-on-bad-tex.ts';
 /** Short names for scoped styles: they stand in every element of every widget that readers load. */
 const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
 
+/** What every page remembers, for those that are no lesson. */
+const storedChunk = { name: 'stored', test: /site.state.stored/, priority: 1 };
+
 /**
  * One file for what at least two lessons in three need: it is fetched once and packs better than ten. Pictures and plots stay by
- * themselves, for pages without one; so does what every page remembers, for those that are no lesson.
+ * themselves, for pages without one.
  */
 const lessons = globSync('lessons/*/lesson.mdx').length;
 const workbookChunk = {
   name: 'workbook',
-  test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.(?:stored|preferences|subjects)))/,
+  test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.subjects))/,
   minShareCount: Math.ceil((2 * lessons) / 3),
 };
 
@@ -34,7 +37,9 @@ export default defineConfig({
   trailingSlash: 'always',
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  markdown: { processor: unified({ remarkPlugins: [remarkMath, setWithinExamples], rehypePlugins: [rehypeKatex, failOnBadTex] }) },
+  markdown: {
+    processor: unified({ remarkPlugins: [remarkMath, setWithinExamples], rehypePlugins: [rehypeKatex, failOnBadTex] }),
+  },
   integrations: [svelte({ compilerOptions: { cssHash, discloseVersion: false, runes: true } }), mdx(), offline()],
   security: {
     csp: {
@@ -55,7 +60,10 @@ export default defineConfig({
   vite: {
     plugins: [lessonGlue(), katexWoff2(), subsetFonts(), leavePrintedTextBehind()],
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
-    build: { assetsInlineLimit: 0, rolldownOptions: { output: { codeSplitting: { groups: [workbookChunk] } } } },
+    build: {
+      assetsInlineLimit: 0,
+      rolldownOptions: { output: { codeSplitting: { groups: [storedChunk, workbookChunk] } } },
+    },
     preview: { strictPort: true },
   },
 });

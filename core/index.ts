@@ -4,6 +4,7 @@
  * Pages import the single files instead, so that they ship only what they show.
  */
 
+export { angleOfView, angleOfViewFormula } from './gaussian/angle-of-view.formula.ts';
 export { closeFocusFocalLength, closeFocusFocalLengthFormula } from './gaussian/close-focus-focal-length.formula.ts';
 export { referenceDiagonal, cropFactor, cropFactorFormula } from './gaussian/crop-factor.formula.ts';
 export { effectiveFNumber, effectiveFNumberFormula } from './gaussian/effective-f-number.formula.ts';
@@ -40,6 +41,10 @@ export { pixelPitch } from './gaussian/pixel-pitch.ts';
 export { pixelsPerMillimetre, pixelsPerMillimetreFormula } from './gaussian/pixels-per-millimetre.formula.ts';
 export { powerInContact, focalLengthInContact } from './gaussian/powers-in-contact.ts';
 export { subjectDistance, subjectDistanceFormula } from './gaussian/subject-distance.formula.ts';
+export {
+  workingDistanceIntoTank,
+  workingDistanceIntoTankFormula,
+} from './gaussian/working-distance-into-tank.formula.ts';
 export { workingDistance, workingDistanceFormula } from './gaussian/working-distance.formula.ts';
 
 export {
@@ -74,6 +79,7 @@ export {
 export { combinedDepth } from './depth/combined-depth.ts';
 export { defocusBlur, type PointOffPlane } from './depth/defocus-blur.ts';
 export { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from './depth/depth-of-field-close-up.formula.ts';
+export { depthOfFieldInMedium, depthOfFieldInMediumFormula } from './depth/depth-of-field-in-medium.formula.ts';
 export { depthOfField, depthOfFieldFormula } from './depth/depth-of-field.formula.ts';
 export { entrancePupilForBlur } from './depth/entrance-pupil-for-blur.ts';
 export { farLimit, farLimitFormula } from './depth/far-limit.formula.ts';
@@ -102,9 +108,14 @@ export { scaleBetweenFocusSettings, type TwoFocusSettings } from './stack/scale-
 export { scaleChangeFocusing, scaleChangeFocusingFormula } from './stack/scale-change-focusing.formula.ts';
 export { scaleChangeOnRail, scaleChangeOnRailFormula } from './stack/scale-change-on-rail.formula.ts';
 export { framesBeforeDeadline, framesBeforeDeadlineFormula } from './stack/frames-before-deadline.formula.ts';
+export { stackTimeInTurn, stackTimeInTurnFormula } from './stack/stack-time-in-turn.formula.ts';
 export { stackTime, stackTimeFormula } from './stack/stack-time.formula.ts';
 export { stackTravel, stackTravelFormula } from './stack/stack-travel.formula.ts';
 
+export {
+  ambientShareOfFullExposure,
+  ambientShareOfFullExposureFormula,
+} from './exposure/ambient-share-of-full-exposure.formula.ts';
 export { ambientShare, ambientShareFormula } from './exposure/ambient-share.formula.ts';
 export { combinedMotionBlur } from './exposure/combined-motion-blur.ts';
 export {
@@ -134,6 +145,7 @@ export { isoAtFullWell, isoAtFullWellFormula } from './exposure/iso-at-full-well
 export { isoFromLuminance, isoFromLuminanceFormula } from './exposure/iso-from-luminance.formula.ts';
 export { keeperFrames, keeperFramesFormula } from './exposure/keeper-frames.formula.ts';
 export { keeperShare, type Swaying } from './exposure/keeper-share.ts';
+export { lightingDifference, lightingDifferenceFormula } from './exposure/lighting-difference.formula.ts';
 export { lightValue, lightValueFormula } from './exposure/light-value.formula.ts';
 export { lensFactor, luminousExposure, type ExposedSurface } from './exposure/luminous-exposure.ts';
 export { meteredLuminance, meteredLuminanceFormula } from './exposure/metered-luminance.formula.ts';
@@ -242,6 +254,9 @@ export type { Lighting, SceneOptions, Subject } from './picture/subjects/subject
 export { subjectOf, subjects } from './picture/subjects/subjects.ts';
 export { fieldOf, type View } from './picture/view.ts';
 
+export { chanceFrom } from './chance/chance-from.ts';
+export { seedFromText } from './chance/seed-from-text.ts';
+
 export { practiceText, readPracticeText, type PracticeAddress, type PracticeReading } from './practice/address.ts';
 export {
   markAttempt,
@@ -252,12 +267,21 @@ export {
   type ReadyAnswer,
   type Verdict,
 } from './practice/answer.ts';
-export { choiceFamily, numberFamily, type ProblemFamily } from './practice/family.ts';
+export {
+  choiceFamily,
+  numberFamily,
+  type ProblemFamily,
+  type NumberPlan,
+  type NumberFamily,
+  type ChoicePlan,
+  type ChoiceFamily,
+} from './practice/family.ts';
 export { drawProblem, type Problem } from './practice/problem.ts';
-export { drawFrom, seedFromText, type Draw } from './practice/random.ts';
-export { isProgress, progressAfter, type Progress } from './practice/score.ts';
+export { drawFrom, type Draw } from './practice/random.ts';
+export { isProgress, progressAfter, type Progress, type PracticeEvent } from './practice/score.ts';
 export { isSeed, mostSeed, nextSeed } from './practice/seed.ts';
 export { workingNumbers, type WorkedStep } from './practice/working.ts';
+export type { Known } from './practice/text.ts';
 
 export { OutOfRange } from './quantity/errors.ts';
 export { expectedWords, type Range } from './quantity/expected.ts';
@@ -275,6 +299,19 @@ export {
 export { plainNumber, readPlainNumber } from './quantity/plain-number.ts';
 export { printNumber, printQuantity, type PrintedNumber, type PrintOptions } from './quantity/print.ts';
 export { readQuantity, type Reading } from './quantity/read.ts';
+export {
+  nearestRoot,
+  onlyRoot,
+  reachOfFormula,
+  solveFor,
+  type Question,
+  type Root,
+  type Solution,
+  type Solvable,
+  type Span,
+} from './quantity/solve.ts';
+export type { Branch } from './quantity/solve-reach.ts';
+export { NoRoot, NotGiven, NotInFormula, SeveralRoots, type Reach } from './quantity/solve-refusals.ts';
 export { unitWorth } from './quantity/units.ts';
 export {
   isQuantityId,
@@ -283,6 +320,8 @@ export {
   vocabulary,
   type Quantity,
   type QuantityName,
+  type BaseUnit,
+  type QuantityId,
 } from './quantity/vocabulary.ts';
 
 export { assembleRig } from './rig/assemble.ts';
@@ -371,7 +410,7 @@ export {
   magnificationWithRingBehindConverterFormula,
 } from './rig/magnification-with-ring-behind-converter.formula.ts';
 export { objectivePoints, type ObjectivePoints } from './rig/objective-points.ts';
-export { type Part } from './rig/part.ts';
+export { type Part, type Objective } from './rig/part.ts';
 export { rigPositions, type PlacedPart, type RigPositions } from './rig/positions.ts';
 export { type ElementPoints, type PlacedPupil, type PrincipalPoints } from './rig/element-points.ts';
 export { glassPositions, glassRays, type PlacedGlass, type PlacedRay } from './rig/glass-positions.ts';
@@ -430,6 +469,10 @@ export {
 export { blurDiscTransfer } from './wave/blur-disc-transfer.ts';
 export { contrast, contrastFormula } from './wave/contrast.formula.ts';
 export { cutoffFrequency, cutoffFrequencyFormula } from './wave/cutoff-frequency.formula.ts';
+export {
+  defocusAberrationOfDepth,
+  defocusAberrationOfDepthFormula,
+} from './wave/defocus-aberration-of-depth.formula.ts';
 export { defocusAberration, defocusAberrationFormula } from './wave/defocus-aberration.formula.ts';
 export { energyProfile, type EnergyProfile } from './wave/energy-profile.ts';
 export { nyquistFrequency, nyquistFrequencyFormula } from './wave/nyquist-frequency.formula.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
-import { convolve } from './convolve.ts';
+import { convolve, throughSpectrum } from './convolve.ts';
 import type { Pair } from './pair.ts';
 
 const [columns, rows] = [40, 45];
@@ -67,5 +67,45 @@ describe('convolve', () => {
     convolve(whole, filter, all);
     convolve(part, filter, { filled: [10, 20], wanted: [5, 25] });
     for (let at = 5 * columns; at < 25 * columns; at++) expect(part.re[at]).toBeCloseTo(whole.re[at]!, 6);
+  });
+});
+
+describe('throughSpectrum', () => {
+  /** Both planes there and back, over their size, and whether vectors did it. */
+  function thereAndBack(wide: number, high: number) {
+    const size = wide * high;
+    const filled = (wave: (angle: number) => number) => Float32Array.from({ length: size }, (_, at) => wave(at * at));
+    const pair: Pair = { columns: wide, rows: high, re: filled(Math.sin), im: filled(Math.cos) };
+    const before = { re: pair.re.slice(), im: pair.im.slice() };
+    const byVectors: boolean[] = [];
+    const columnsSeen: number[] = [];
+    throughSpectrum(
+      pair,
+      (scratch, first, count) => {
+        byVectors.push(scratch.run !== undefined);
+        for (let k = 0; k < count; k++) columnsSeen.push(first + k);
+      },
+      { filled: [0, high], wanted: [0, high] },
+    );
+    const apart = (plane: Float32Array, was: Float32Array) =>
+      Math.max(...plane.map((value, at) => Math.abs(value / size - was[at]!)));
+    return { apart: Math.max(apart(pair.re, before.re), apart(pair.im, before.im)), byVectors, columnsSeen };
+  }
+
+  it.each([
+    [36, 40],
+    [64, 3],
+    [3, 64],
+    [4320, 4],
+    [4, 4320],
+  ])('shows every column of %d × %d once, and ends where it began, times the size', (wide, high) => {
+    const { apart, columnsSeen } = thereAndBack(wide, high);
+    expect(apart).toBeLessThan(2e-6);
+    expect(columnsSeen).toEqual(Array.from({ length: wide }, (_, column) => column));
+  });
+
+  it('goes by vectors where they have room, also after a plane that was too large for them', () => {
+    expect(new Set(thereAndBack(4320, 4).byVectors)).toEqual(new Set([false]));
+    expect(new Set(thereAndBack(36, 40).byVectors)).toEqual(new Set([true]));
   });
 });

@@ -49,12 +49,14 @@ export function throughSpectrum(
   alongRows(pair, scratch, wanted, inverseTransform);
 }
 
-/** From one convolution to the next, as large as any has needed. */
-let reused = scratchFor(1, 1);
+/** Where vectors have no room: from one convolution to the next, as large as any has needed. */
+let plain = scratchFor(1, 1);
 
 function scratchOnce(size: number): Scratch {
-  if (reused.re.length < size) reused = vectorScratch(size) ?? scratchFor(size, 1);
-  return reused;
+  const vectors = vectorScratch(size);
+  if (vectors) return vectors;
+  if (plain.re.length < size) plain = scratchFor(size, 1);
+  return plain;
 }
 
 function alongRows(

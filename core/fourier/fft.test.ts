@@ -43,6 +43,16 @@ describe('transform', () => {
     expect(energy(scratch)).toEqual(closeTo(720 * before, { relative: 1e-5, because: 'single precision' }));
   });
 
+  it('leaves each pass to the scratch where that has a way of its own', () => {
+    const passes: [radix: number, stride: number][] = [];
+    transform(fftOf(60), { ...filled(60, 4), run: (_, { radix }, stride) => passes.push([radix, stride]) }, 4);
+    expect(passes).toEqual([
+      [4, 4],
+      [3, 16],
+      [5, 48],
+    ]);
+  });
+
   it('comes back by inverseTransform, times the length', () => {
     const scratch = filled(600, 2);
     const re = scratch.re.slice();

@@ -34,3 +34,53 @@ describe('padEdges', () => {
     expect(pair).toEqual(plane());
   });
 });
+
+describe('any box with any sides', () => {
+  const inner = { left: 2, right: 6, top: 1, bottom: 5 };
+  const radius = 2;
+  const [wide, high] = [15, 13];
+
+  /** Which place of a line a place takes its value from: its own in the box, an outermost one where it is padded, none elsewhere. */
+  function sourceOf(place: number, start: number, end: number, length: number, before: boolean, after: boolean) {
+    if (place >= start && place < end) return place;
+    const room = length - (end - start);
+    const beyond = (place - end + length) % length;
+    if (before && after) return beyond < Math.ceil(room / 2) ? end - 1 : start;
+    const padded = room - 2 * radius;
+    if (after && beyond < padded) return end - 1;
+    return before && beyond >= room - padded ? start : undefined;
+  }
+
+  it.each(
+    Array.from({ length: 16 }, (_, k) => ({
+      left: (k & 1) > 0,
+      right: (k & 2) > 0,
+      top: (k & 4) > 0,
+      bottom: (k & 8) > 0,
+    })),
+  )('is padded on these only, in both planes: %o', (sides) => {
+    // What is padded before the first place goes round the period: the box stands where nothing runs over the end of a line.
+    const box = { left: sides.left ? 0 : inner.left, right: 6, top: sides.top ? 0 : inner.top, bottom: 5 };
+    const filled = (sign: number) =>
+      Float32Array.from({ length: wide * high }, (_, at) => {
+        const [row, column] = [Math.floor(at / wide), at % wide];
+        const isIn = row >= box.top && row < box.bottom && column >= box.left && column < box.right;
+        return isIn ? sign * (at + 1) : 0;
+      });
+    const pair = { columns: wide, rows: high, re: filled(1), im: filled(-1) };
+    const before = pair.re.slice();
+    const [first, end] = padEdges(pair, box, sides, radius);
+    for (let row = 0; row < high; row++) {
+      const fromRow = sourceOf(row, box.top, box.bottom, high, sides.top, sides.bottom);
+      for (let column = 0; column < wide; column++) {
+        const fromColumn = sourceOf(column, box.left, box.right, wide, sides.left, sides.right);
+        const value = fromRow === undefined || fromColumn === undefined ? 0 : before[fromRow * wide + fromColumn]!;
+        expect(pair.re[row * wide + column]).toBe(value);
+        expect(pair.im[row * wide + column]! + value).toBe(0);
+        if (value !== 0) expect(row >= first && row < end).toBe(true);
+      }
+    }
+    const below = sides.bottom ? high - (box.bottom - box.top) - 2 * radius : 0;
+    expect([first, end]).toEqual(sides.top ? [0, high] : [box.top, box.bottom + below]);
+  });
+});

@@ -3,7 +3,7 @@ import { pixelTransfer } from '#core/wave/pixel-transfer.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { multiply } from '#core/fourier/filter.ts';
 import { scratchFor } from '#core/fourier/scratch.ts';
-import { systemOtf } from './system-otf.ts';
+import { cornerFrequency, systemOtf } from './system-otf.ts';
 
 const size = 32;
 const spacing = 0.005;
@@ -46,5 +46,36 @@ describe('systemOtf', () => {
     expect(factors({ spacing, pixel: spacing, averaged: 0, optics, motion: { width: 1, angle: 1 } }, 0)[0]).toEqual(
       closeTo(1, single),
     );
+  });
+
+  it('multiplies optics, read between two of their values, by both sides of the pixel and by a movement at an angle', () => {
+    const values = Float32Array.from({ length: 60 }, (_, k) => 1 / (1 + k / 7));
+    const blur = {
+      spacing,
+      pixel: 0.006,
+      averaged: 0.004,
+      motion: { width: 0.013, angle: 0.7 },
+      optics: { step: 6, values },
+    };
+    const sinc = (a: number) => (a === 0 ? 1 : Math.sin(a) / a);
+    const box = (frequency: number) => sinc(Math.PI * frequency * 0.006) / sinc(Math.PI * frequency * 0.004);
+    for (const row of [0, 3, 15, 21, 31]) {
+      const found = factors(blur, row);
+      for (let column = 0; column < size; column++) {
+        const [across, down] = [column, row].map((k) => (2 * k > size ? k - size : k) / (size * spacing)) as [
+          number,
+          number,
+        ];
+        const place = Math.hypot(across, down) / 6;
+        const below = Math.floor(place);
+        const optics = values[below]! + (place - below) * (values[below + 1]! - values[below]!);
+        const moved = sinc(Math.PI * 0.013 * (across * Math.cos(0.7) + down * Math.sin(0.7)));
+        expect(found[column]).toEqual(closeTo(optics * moved * box(across) * box(down), single));
+      }
+    }
+  });
+
+  it('knows the highest frequency of its grid, along the diagonal', () => {
+    expect(cornerFrequency(spacing)).toEqual(closeTo(Math.hypot(100, 100), { relative: 1e-12, because: 'rounding' }));
   });
 });

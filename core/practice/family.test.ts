@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
+import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
+import { OutOfRange } from '#core/quantity/errors.ts';
 import { choiceFamily, numberFamily } from './family.ts';
 
 const common = { id: 'made-up', question: 'How long?', hint: 'Look.', working: [], mistakes: [] };
@@ -16,6 +19,21 @@ describe('numberFamily', () => {
     });
     expect(family).toMatchObject({ ...common, kind: 'number', asks: 'extension' });
     expect(family.answer({ 'first-ring.extension': 12, subject: 'bay leaf' })).toBe(20);
+  });
+
+  it('has the last number of its working for an answer, unless it says otherwise', () => {
+    const plan = {
+      ...common,
+      asks: 'working-distance',
+      tolerance,
+      givens: () => ({ 'focal-length': 50, magnification: 1, 'front-principal-depth': 20 }),
+      working: [{ formula: subjectDistanceFormula }, { formula: workingDistanceFormula }, { note: 'Done.' }],
+    } as const;
+    const given = plan.givens();
+    expect(numberFamily(plan).answer(given)).toBe(80);
+    expect(numberFamily({ ...plan, answer: () => 7 }).answer(given)).toBe(7);
+    expect(() => numberFamily({ ...plan, working: [] }).answer(given)).toThrow(/no formula to give the answer/);
+    expect(() => numberFamily(plan).answer({ ...given, magnification: 0 })).toThrow(OutOfRange);
   });
 
   it('does not compile with a misspelled quantity, for a word is no number', () => {

@@ -1,24 +1,8 @@
-import type { Formula } from '#core/quantity/formula.ts';
-import type { QuantityId, QuantityName } from '#core/quantity/vocabulary.ts';
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Draw } from './random.ts';
+import { lastNumber, type WorkingStep } from './step.ts';
 import type { Known } from './text.ts';
 import type { Tolerance } from './tolerance.ts';
-
-/** A formula as a step of the working needs it, whatever it is computed from. */
-export type StepFormula = Pick<Formula, 'gives' | 'from' | 'tex'> & { readonly evaluate: (given: never) => number };
-
-/** What a step of the working may build on: all that is given, and what earlier steps gave. */
-export type KnownSoFar<Given> = Given & Readonly<Record<QuantityId, number>>;
-
-/** One step of the working: a formula with its numbers, a sentence, or both. */
-export interface WorkingStep<Given = Known> {
-  /** Shown with its numbers; its result is known to later steps under `gives`. */
-  readonly formula?: StepFormula;
-  /** Values that the formula or the note needs and that are known by no such name yet, e.g. two rings added up. */
-  readonly values?: (known: KnownSoFar<Given>) => Readonly<Record<string, number>>;
-  /** What is done and why, with `{id}` marks; it stands before the formula. */
-  readonly note?: string;
-}
 
 /** A wrong route that learners take: where it leads, and why. */
 export interface Mistake<Given = Known, Answer = number | string> {
@@ -36,7 +20,7 @@ interface Plan<Given, Answer> {
   readonly question: string;
   /** Draws what is given: quantities by id in base units, words by any other name. */
   readonly givens: (draw: Draw) => Given;
-  /** The exact answer, from the core. It may refuse givens with OutOfRange: others are then drawn. */
+  /** The exact answer. It may refuse givens with OutOfRange: others are then drawn. */
   readonly answer: (given: Given) => Answer;
   readonly mistakes: readonly Mistake<Given, Answer>[];
   /** The next thought to have, without numbers of the answer. */
@@ -73,10 +57,18 @@ type Named<Given> = { readonly [Name in keyof Given]: Name extends QuantityName 
 
 /**
  * A family that asks for a number. The functions of *plan* know by its type what `givens` draws; everything else sees one type of
- * family, whose functions are only ever called with what its own `givens` has drawn.
+ * family, whose functions are only ever called with what its own `givens` has drawn. The answer is the last number of the working unless
+ * the plan says otherwise.
  */
-export function numberFamily<Given extends Named<Given>>(plan: NumberPlan<Given>): NumberFamily {
-  return { ...(plan as unknown as NumberPlan), kind: 'number' };
+export function numberFamily<Given extends Named<Given>>(
+  plan: Omit<NumberPlan<Given>, 'answer'> & Partial<Pick<NumberPlan<Given>, 'answer'>>,
+): NumberFamily {
+  const { working } = plan as unknown as NumberPlan;
+  return {
+    answer: (given) => lastNumber(working, given),
+    ...(plan as unknown as Omit<NumberPlan, 'answer'>),
+    kind: 'number',
+  };
 }
 
 /** A family that asks for a choice; see {@link numberFamily}. */

@@ -1,47 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chanceFrom, drawFrom, mixedBits, seedFromText } from './random.ts';
+import { drawFrom } from './random.ts';
 
 const seeds = fc.integer({ min: 0, max: 0xffffffff });
-
-describe('seedFromText', () => {
-  it.each([
-    ['', 0x811c9dc5],
-    ['a', 0xe40c292c],
-    ['foobar', 0xbf9cf968],
-  ])('gives for “%s” the value in the test vectors of FNV-1a (draft-eastlake-fnv)', (text, hash) => {
-    expect(seedFromText(text)).toBe(hash);
-  });
-});
-
-describe('mixedBits', () => {
-  it.each([
-    [0, 0],
-    [1, 0x514e28b7],
-    [0xffffffff, 0x81f16f39],
-  ])(
-    'gives for %i what MurmurHash3_x86_32 gives for no bytes with that seed (published test vectors)',
-    (bits, hash) => {
-      expect(mixedBits(bits)).toBe(hash);
-    },
-  );
-});
-
-describe('chanceFrom', () => {
-  it('is the mixed count of steps of 2³² over the golden ratio', () => {
-    const chance = chanceFrom(1);
-    const step = Math.floor(2 ** 32 / ((1 + Math.sqrt(5)) / 2));
-    expect(chance()).toBe(mixedBits(1 + step) / 2 ** 32);
-    expect(chance()).toBe(mixedBits((1 + 2 * step) % 2 ** 32) / 2 ** 32);
-  });
-
-  it('spreads the first number of neighbouring seeds evenly', () => {
-    const tenths = Array.from({ length: 10 }, () => 0);
-    for (let seed = 1; seed <= 10_000; seed++) tenths[Math.floor(10 * chanceFrom(seed)())]!++;
-    // Five standard deviations of a count of 1000 out of 10 000.
-    for (const count of tenths) expect(Math.abs(count - 1000)).toBeLessThan(150);
-  });
-});
 
 describe('drawFrom', () => {
   it('gives the same picks for the same seed', () => {

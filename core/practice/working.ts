@@ -1,6 +1,5 @@
-import { evaluateFormula, type Formula } from '#core/quantity/formula.ts';
-import type { QuantityName } from '#core/quantity/vocabulary.ts';
-import type { KnownSoFar, ProblemFamily, StepFormula } from './family.ts';
+import type { ProblemFamily } from './family.ts';
+import { numberedSteps, type StepFormula } from './step.ts';
 import { filledText, type Known } from './text.ts';
 
 /** One step of the working with the numbers of one problem. */
@@ -19,15 +18,9 @@ export interface WorkedStep {
  * @throws OutOfRange from the formula that lacks a number, and Error from the note that does: the family's working is incomplete
  */
 export function workingNumbers(family: ProblemFamily, given: Known): readonly WorkedStep[] {
-  let known = given;
-  return family.working.map(({ formula, values, note = '' }) => {
-    const numbers: Record<string, number> = { ...values?.(known as KnownSoFar<Known>) };
-    known = { ...known, ...numbers };
-    if (formula) {
-      const result = evaluateFormula(formula as Formula<never>, known as Record<QuantityName, number>);
-      known = { ...known, [formula.gives]: result };
-      for (const id of [...formula.from, formula.gives]) numbers[id] = known[id] as number;
-    }
-    return { ...(formula && { formula }), note: filledText(note, known), numbers };
-  });
+  return Array.from(numberedSteps(family.working, given), ({ step: { formula, note = '' }, numbers, known }) => ({
+    ...(formula && { formula }),
+    note: filledText(note, known),
+    numbers,
+  }));
 }

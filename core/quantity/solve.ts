@@ -1,6 +1,6 @@
 import { OutOfRange } from './errors.ts';
 import type { Range } from './expected.ts';
-import { camelCase, type Formula } from './formula.ts';
+import { camelCase } from './formula.ts';
 import { crossingsOf } from './solve-crossings.ts';
 import { orUndefined, stretchesOf, type Answer, type Stretch } from './solve-places.ts';
 import { aroundJumps, branchOf, joined, reachOf, type Branch } from './solve-reach.ts';
@@ -8,10 +8,12 @@ import { NoRoot, NotGiven, NotInFormula, SeveralRoots, type Reach } from './solv
 import { quantityOf, type QuantityName } from './vocabulary.ts';
 
 /** Of a formula, what it takes to solve it. */
-export type Solvable = Pick<Formula<never>, 'gives' | 'evaluate'> & {
+export interface Solvable {
+  readonly gives: QuantityName;
   readonly from: readonly QuantityName[];
+  readonly evaluate: (given: never) => number;
   readonly turns?: Readonly<Record<string, ((given: never, range: Range) => readonly number[]) | undefined>>;
-};
+}
 
 type LetterOf<F extends Solvable> = F['from'][number] | F['gives'];
 
@@ -127,7 +129,7 @@ export function reachOfFormula<F extends Solvable>(formula: F, question: Questio
   return joined(looked(formula, question as Question).stretches.map(reachOf));
 }
 
-function named(given: Question['given']): Record<string, number> {
+function named(given: Question['given']): Record<string, number | undefined> {
   return Object.fromEntries(Object.entries(given).map(([id, value]) => [camelCase(id), value]));
 }
 

@@ -16,7 +16,7 @@ import { printQuantity } from '#core/quantity/print.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { filledBy } from '#site/state/choice.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
-import { subjectChoice, subjects, type SubjectSlug } from '#site/state/subjects.ts';
+import { subjectChoice } from '#site/state/subjects.ts';
 
 const ofBody = ['sensor-width', 'sensor-height', 'pixel-pitch'] as const;
 /** A print of 300 mm looked at from 400 mm, and the crate's larger body. */
@@ -44,7 +44,7 @@ export const bench = new Bench({
       },
     },
     sensor: choiceOf('Camera', bodies, ofBody),
-    subject: subjectChoice(Object.keys(subjects) as SubjectSlug[]),
+    subject: subjectChoice(),
   },
   formulas: [
     effectiveFNumberFormula,

@@ -43,7 +43,6 @@ const depthAtASize = numberFamily({
     'pupil-magnification': draw.pick([0.6, 0.7, 0.8, 1.4, 1.6]),
     'circle-of-confusion': draw.pick(circles),
   }),
-  answer: closeUp,
   tolerance: { relative: 0.03, because: 'nobody can see to three per cent where sharpness ends' },
   mistakes: [
     {
@@ -103,7 +102,6 @@ const depthFromADistance = numberFamily({
       'circle-of-confusion': draw.pick(circles),
     };
   },
-  answer: (given) => closeUp({ ...given, magnification: sizeAt(given) }),
   tolerance: { relative: 0.03, because: 'nobody can see to three per cent where sharpness ends' },
   mistakes: [
     {
@@ -160,7 +158,6 @@ const anotherAperture = numberFamily({
       'first.depth-of-field': rounded(closeUp({ ...given, 'f-number': given['first.f-number'] })),
     };
   },
-  answer: closeUp,
   tolerance: { relative: 0.04, because: 'marked f-numbers are rounded by up to three per cent' },
   mistakes: [
     {
@@ -209,7 +206,6 @@ const anotherLens = numberFamily({
       'first.depth-of-field': rounded(closeUp(given)),
     };
   },
-  answer: closeUp,
   tolerance: { relative: 0.05, because: 'nobody can see to five per cent where sharpness ends' },
   mistakes: [
     {
@@ -252,7 +248,6 @@ const circleByViewing = numberFamily({
     'viewing-distance': draw.pick([250, 300, 400, 500, 700, 1000]),
     'sensor-width': draw.pick([17.3, 23.5, 36]),
   }),
-  answer: (given) => evaluateFormula(circleOfConfusionByViewingFormula, given),
   tolerance: { relative: 0.04, because: 'some round one arcminute, 0.00029 radian, to 0.0003' },
   mistakes: [
     {
@@ -290,7 +285,6 @@ const howFarBehind = numberFamily({
     magnification: draw.pick([0.02, 0.025, 0.03, 0.04]),
     'circle-of-confusion': draw.pick(circles),
   }),
-  answer: (given) => evaluateFormula(farLimitFormula, given),
   tolerance: { relative: 0.03, because: 'the denominator is a small difference of two rounded numbers' },
   mistakes: [
     {

@@ -1,5 +1,6 @@
-import { effectiveFNumber, effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
+import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+import { evaluateFormula } from '#core/quantity/formula.ts';
 import { airyDiameter, airyDiameterFormula } from '#core/wave/airy-diameter.formula.ts';
 import { contrast, contrastFormula } from '#core/wave/contrast.formula.ts';
 import { cutoffFrequency, cutoffFrequencyFormula } from '#core/wave/cutoff-frequency.formula.ts';
@@ -17,11 +18,7 @@ interface Lens {
 /** The cone at the sensor, by the lens's marked number. */
 const cone = (given: Lens) => ({
   wavelength: given.wavelength,
-  effectiveFNumber: effectiveFNumber({
-    fNumber: given['f-number'],
-    magnification: given.magnification,
-    pupilMagnification: given['pupil-magnification'],
-  }),
+  effectiveFNumber: evaluateFormula(effectiveFNumberFormula, given),
 });
 /** The cone the mark alone would make, as for a subject at infinity. */
 const markedCone = (given: Lens) => ({ wavelength: given.wavelength, effectiveFNumber: given['f-number'] });
@@ -40,7 +37,6 @@ const discOnSensor = numberFamily({
     'pupil-magnification': 1,
     wavelength: draw.pick(colours),
   }),
-  answer: (given) => airyDiameter(cone(given)),
   tolerance: { relative: 0.02, because: 'with 1.2 for 1.22 it is 2 per cent off' },
   mistakes: [
     {
@@ -82,7 +78,6 @@ const finestPattern = numberFamily({
     'pupil-magnification': draw.pick([0.6, 0.7, 1.4, 1.6]),
     wavelength: draw.pick(colours),
   }),
-  answer: (given) => cutoffFrequency(cone(given)),
   tolerance: { relative: 0.03, because: 'a sixth of a stop is 6 per cent, and nobody sets finer' },
   mistakes: [
     {
@@ -126,7 +121,6 @@ const contrastLeft = numberFamily({
     wavelength: draw.pick(colours),
     'spatial-frequency': draw.pick([20, 30, 40, 50, 60, 80]),
   }),
-  answer: (given) => remaining(given['spatial-frequency'], cutoffFrequency(cone(given))),
   tolerance: { absolute: 0.02, because: 'read off a curve to two hundredths' },
   mistakes: [
     {

@@ -1,16 +1,11 @@
-import { effectiveFNumber, effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
-import {
-  extensionForMagnification,
-  extensionForMagnificationFormula,
-} from '#core/gaussian/extension-for-magnification.formula.ts';
-import { focusDistance } from '#core/gaussian/focus-distance.formula.ts';
-import {
-  magnificationFromExtension,
-  magnificationFromExtensionFormula,
-} from '#core/gaussian/magnification-from-extension.formula.ts';
-import { subjectDistance, subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
-import { workingDistance, workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
+import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
+import { extensionForMagnificationFormula } from '#core/gaussian/extension-for-magnification.formula.ts';
+import { focusDistanceFormula } from '#core/gaussian/focus-distance.formula.ts';
+import { magnificationFromExtensionFormula } from '#core/gaussian/magnification-from-extension.formula.ts';
+import { subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
+import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
 import { numberFamily } from '#core/practice/family.ts';
+import { evaluateFormula } from '#core/quantity/formula.ts';
 
 const focalLengths = [28, 35, 50, 60, 85, 100, 135];
 const ringSets = [12, 24, 36, 48, 60, 72];
@@ -26,12 +21,6 @@ const ringOnALens = numberFamily({
     'focus-magnification': draw.pick([0.1, 0.12, 0.15, 0.2, 0.25]),
     'crop-factor': draw.pick([1.5, 1.6, 2]),
   }),
-  answer: (given) =>
-    magnificationFromExtension({
-      focusMagnification: given['focus-magnification'],
-      extension: given.extension,
-      focalLength: given['focal-length'],
-    }),
   tolerance: { relative: 0.02, because: 'ring lengths are good to half a millimetre' },
   mistakes: [
     {
@@ -89,12 +78,6 @@ const ringToBuy = numberFamily({
     magnification: draw.pick([0.4, 0.5, 0.6, 0.75, 1.25, 1.5]),
     'focus-magnification': draw.pick([0.1, 0.15, 0.2, 0.25]),
   }),
-  answer: (given) =>
-    extensionForMagnification({
-      magnification: given.magnification,
-      focusMagnification: given['focus-magnification'],
-      focalLength: given['focal-length'],
-    }),
   tolerance: { relative: 0.02, because: 'rings come in whole millimetres' },
   mistakes: [
     {
@@ -141,16 +124,11 @@ const roomLeft = numberFamily({
     magnification: draw.pick([0.4, 0.5, 0.6, 0.75, 1.25, 1.5, 2]),
     'front-principal-depth': draw.pick([12, 18, 22, 30]),
   }),
-  answer: (given) =>
-    workingDistance({
-      subjectDistance: subjectDistance({ focalLength: given['focal-length'], magnification: given.magnification }),
-      frontPrincipalDepth: given['front-principal-depth'],
-    }),
   tolerance: { relative: 0.03, because: 'a distance to the rim is measured to a few per cent' },
   mistakes: [
     {
       id: 'from-h',
-      value: (given) => subjectDistance({ focalLength: given['focal-length'], magnification: given.magnification }),
+      value: (given) => evaluateFormula(subjectDistanceFormula, given),
       because: 'That is the distance from H. The rim is {front-principal-depth} in front of H: subtract that.',
     },
     {
@@ -165,9 +143,7 @@ const roomLeft = numberFamily({
     },
     {
       id: 'depth-added',
-      value: (given) =>
-        subjectDistance({ focalLength: given['focal-length'], magnification: given.magnification }) +
-        given['front-principal-depth'],
+      value: (given) => evaluateFormula(subjectDistanceFormula, given) + given['front-principal-depth'],
       because:
         'That adds the {front-principal-depth} from rim to H. The rim is nearer to the subject than H: subtract them.',
     },
@@ -179,12 +155,7 @@ const roomLeft = numberFamily({
     },
     {
       id: 'from-the-sensor',
-      value: (given) =>
-        focusDistance({
-          focalLength: given['focal-length'],
-          magnification: given.magnification,
-          principalSeparation: 0,
-        }),
+      value: (given) => evaluateFormula(focusDistanceFormula, { ...given, 'principal-separation': 0 }),
       because:
         'That is the focus distance, from the sensor to the subject, with H and H′ in one place. The room in front of the rim is f (1 + 1/m) less {front-principal-depth}.',
     },
@@ -206,12 +177,6 @@ const lightPaid = numberFamily({
     'pupil-magnification': draw.pick([0.6, 0.7, 1.3, 1.5, 1.8]),
     'f-number': draw.pick([4, 5.6, 8, 11]),
   }),
-  answer: (given) =>
-    effectiveFNumber({
-      fNumber: given['f-number'],
-      magnification: given.magnification,
-      pupilMagnification: given['pupil-magnification'],
-    }),
   tolerance: { relative: 0.03, because: '3 per cent is a twelfth of a stop, finer than anyone sets a lens' },
   mistakes: [
     {

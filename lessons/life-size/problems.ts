@@ -1,14 +1,12 @@
-import { cropFactor } from '#core/gaussian/crop-factor.formula.ts';
-import { fieldWidth, fieldWidthFormula } from '#core/gaussian/field-width.formula.ts';
+import { cropFactorFormula } from '#core/gaussian/crop-factor.formula.ts';
+import { fieldWidthFormula } from '#core/gaussian/field-width.formula.ts';
 import { focusDistance } from '#core/gaussian/focus-distance.formula.ts';
-import { imageWidth, imageWidthFormula } from '#core/gaussian/image-width.formula.ts';
-import {
-  magnificationFromField,
-  magnificationFromFieldFormula,
-} from '#core/gaussian/magnification-from-field.formula.ts';
+import { imageWidthFormula } from '#core/gaussian/image-width.formula.ts';
+import { magnificationFromFieldFormula } from '#core/gaussian/magnification-from-field.formula.ts';
 import { pixelPitch } from '#core/gaussian/pixel-pitch.ts';
-import { pixelsPerMillimetre, pixelsPerMillimetreFormula } from '#core/gaussian/pixels-per-millimetre.formula.ts';
+import { pixelsPerMillimetreFormula } from '#core/gaussian/pixels-per-millimetre.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+import { evaluateFormula } from '#core/quantity/formula.ts';
 
 /** Sizes of sensors smaller than 36 × 24 mm that cameras have (common practice). */
 const smallSensors = [
@@ -21,8 +19,7 @@ const smallSensors = [
 const tellingSensors = smallSensors.filter((sensor) => sensor['sensor-width'] !== 23.5);
 
 type Sensor = (typeof smallSensors)[number];
-const cropOf = (given: Sensor) =>
-  cropFactor({ sensorWidth: given['sensor-width'], sensorHeight: given['sensor-height'] });
+const cropOf = (given: Sensor) => evaluateFormula(cropFactorFormula, given);
 
 const rulerPhotograph = numberFamily({
   id: 'ruler-photograph',
@@ -34,7 +31,6 @@ const rulerPhotograph = numberFamily({
     'field-width': draw.pick([16, 20, 30, 40, 47, 60, 75, 90, 120]),
     'print-width': draw.pick([200, 250, 300, 400]),
   }),
-  answer: (given) => magnificationFromField({ sensorWidth: given['sensor-width'], fieldWidth: given['field-width'] }),
   tolerance: { relative: 0.02, because: 'a ruler’s edge in a picture can be read to one part in fifty' },
   mistakes: [
     {
@@ -94,7 +90,6 @@ const fieldOfABody = numberFamily({
       'focus-distance': Math.round(distance),
     };
   },
-  answer: (given) => fieldWidth({ sensorWidth: given['sensor-width'], magnification: given.magnification }),
   tolerance: { relative: 0.02, because: 'nobody frames a picture more exactly' },
   mistakes: [
     {
@@ -146,7 +141,6 @@ const imageOnTheSensor = numberFamily({
     magnification: draw.pick([0.1, 0.2, 0.25, 0.3, 0.4, 0.6, 0.75, 1.5]),
     'crop-factor': draw.pick([1.5, 1.6, 2]),
   }),
-  answer: (given) => imageWidth({ magnification: given.magnification, subjectWidth: given['subject-width'] }),
   tolerance: { relative: 0.02, because: 'you seldom know such sizes any better' },
   mistakes: [
     {
@@ -186,7 +180,6 @@ const pixelsOnAMillimetre = numberFamily({
     count: draw.pick(['5000', '6000', '7200', '8000']),
     magnification: draw.pick([0.1, 0.2, 0.25, 0.5, 0.75, 1.5, 2]),
   }),
-  answer: (given) => pixelsPerMillimetre({ magnification: given.magnification, pixelPitch: pitchOf(given) }),
   tolerance: { relative: 0.02, because: 'the sensor’s width is given to three figures' },
   mistakes: [
     {

@@ -13,9 +13,9 @@ import { magnificationAfterStep } from '#core/stack/magnification-after-step.ts'
 import { scaleBetweenFocusSettings } from '#core/stack/scale-between-focus-settings.ts';
 import { scaleChangeOnRailFormula } from '#core/stack/scale-change-on-rail.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
-import { Bench, choiceOf, keptChoice, picked, startsOf } from '#site/state/bench.svelte.ts';
+import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
-import { subjects } from '#site/state/subjects.ts';
+import { stackable } from '#site/state/subjects.ts';
 
 /** By how much a lens moved as a whole changes the size of a detail while its sharp plane travels from the first frame’s to the last’s. */
 const turned = step({
@@ -28,16 +28,6 @@ const turned = step({
   },
 });
 
-/** Those deep enough for a stack. */
-const stackable = picked(subjects, [
-  'drawing-pin',
-  'hoverfly-head',
-  'bay-leaf',
-  'frost-crystal',
-  'drop-on-wire',
-  'slanted-scale',
-]);
-
 /** What a stack of one frame changes from the first to the last. */
 const nothing = { 'whole-stack.scale-change': 0, 'focus-ring.scale-change': 0 };
 const reached = 'the subject would reach the lens';
@@ -47,7 +37,7 @@ export const bench = new Bench({
     magnification: lenses['lens-90']['focus-magnification'],
     'f-number': 5.6,
     overlap: 0.25,
-    ...startsOf(subjects['drawing-pin'], ['subject-depth', 'edge-height']),
+    ...startsOf(stackable['drawing-pin'], ['subject-depth', 'edge-height']),
     'circle-of-confusion': 0.03,
     ...startsOf(lenses['lens-90'], ['focal-length', 'pupil-magnification']),
     ...startsOf(bodies['body-36'], ['sensor-width', 'pixel-pitch']),

@@ -19,7 +19,6 @@ const behindTheEdge = numberFamily({
     'entrance-pupil': draw.pick([5, 8, 10, 12.5, 20]),
     'entrance-pupil-distance': draw.pick([90, 100, 120, 150]),
   }),
-  answer: (given) => evaluateFormula(hiddenBandFormula, given),
   tolerance: { relative: 0.015, because: 'nearer than this the wrong distance would pass' },
   mistakes: [
     {
@@ -72,7 +71,6 @@ const noSoftBand = numberFamily({
     'circle-of-confusion': draw.pick([0.012, 0.02, 0.03]),
     overlap: draw.pick([0.2, 0.25, 0.3]),
   }),
-  answer: (given) => frameStep({ depthOfField: depthAt(given, worksAt(given)), overlap: given.overlap }),
   tolerance: { relative: 0.03, because: 'depths are known no better than the circle of confusion is' },
   mistakes: [
     {
@@ -121,11 +119,6 @@ const wholeStack = numberFamily({
     'entrance-pupil-distance': draw.pick([60, 75, 90]),
     'focus-distance': draw.pick([170, 200, 240]),
   }),
-  answer: (given) =>
-    scaleChangeOnRail({
-      frameStep: (given['frame-count'] - 1) * given['frame-step'],
-      entrancePupilDistance: given['entrance-pupil-distance'],
-    }),
   tolerance: { relative: 0.01, because: 'a merging program wants it to a part of a pixel' },
   mistakes: [
     {
@@ -187,7 +180,6 @@ const atTheSide = numberFamily({
     'field-width': draw.pick([8, 9, 10, 12]),
     'pixel-pitch': draw.pick([0.004, 0.005, 0.006]),
   }),
-  answer: (given) => edgeShift({ ...onTheSensor(given), scaleChange: given['scale-change'] }),
   tolerance: { relative: 0.03, because: 'a tenth of a few pixels does not show' },
   mistakes: [
     {

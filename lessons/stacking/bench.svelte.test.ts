@@ -50,22 +50,30 @@ describe('the bench of stacking', () => {
     expect(number(would('focus-ring', given)['stack-travel'])).toBe(0);
   });
 
-  it('says so where the ring cannot reach, or where there are too many frames to count on it', () => {
-    const many = would('focus-ring', { 'subject-depth': 500, magnification: 5 });
-    expect(number(would('rail', { 'subject-depth': 500, magnification: 5 })['frame-count'])).toBeGreaterThan(
-      mostOnRing,
-    );
-    expect(words(many['frame-count'])).toBe('not counted: too many');
-    const near = {
-      magnification: 2,
-      'subject-depth': 200,
-      'focal-length': 4,
-      'f-number': 64,
-      'pupil-magnification': 5,
-    };
-    expect(words(would('focus-ring', near)['stack-time'])).toBe('none: the ring cannot reach it');
-    expect(slabs('focus-ring', near)).toEqual([]);
-    expect(number(would('rail', near)['frame-count'])).toBeGreaterThan(1);
+  it('says so where there are too many frames to count on the ring', () => {
+    const many = { 'subject-depth': 500, magnification: 5 };
+    expect(number(would('rail', many)['frame-count'])).toBeGreaterThan(mostOnRing);
+    for (const name of ['frame-count', 'frame-step', 'stack-travel', 'scale-change', 'stack-time']) {
+      expect(words(would('focus-ring', many)[name]), name).toBe('not counted: too many');
+    }
+    expect(slabs('focus-ring', many)).toEqual([]);
+  });
+
+  it('reaches with the ring from the nearest part of the subject to its far end, without a gap', () => {
+    for (const magnification of [0.3, 1, 2]) {
+      const taken = slabs('focus-ring', { magnification, 'subject-depth': 6 });
+      expect(taken.length).toBeGreaterThan(2);
+      expect(taken[0]!.near).toEqual(closeTo(0, { absolute: 1e-12, because: 'rounding' }));
+      taken.slice(1).forEach(({ near }, before) => expect(near).toBeLessThan(taken[before]!.far));
+      expect(taken.at(-1)!.far).toBe(6);
+    }
+  });
+
+  it('needs one frame where the first reaches the far end of the subject', () => {
+    const near = { magnification: 0.02, 'focal-length': 800, 'f-number': 64, 'subject-depth': 500 };
+    for (const by of ['rail', 'focus-ring'] as const) expect(would(by, near)['frame-count']).toBe(1);
+    expect(number(would('rail', near)['depth-of-field'])).toBeGreaterThan(500);
+    expect(words(would('focus-ring', near)['frame-step'])).toBe('none: one frame shows it all');
   });
 
   it('needs one frame where the depth of field has no end', () => {

@@ -30,7 +30,6 @@ const step = numberFamily({
     'circle-of-confusion': draw.pick([0.012, 0.02, 0.03]),
     overlap: draw.pick([0.2, 0.25, 0.3, 0.4]),
   }),
-  answer: (given) => frameStep({ depthOfField: depthAt(given, worksAt(given)), overlap: given.overlap }),
   tolerance: { relative: 0.03, because: 'depths are known no better than the circle of confusion is' },
   mistakes: [
     {
@@ -73,7 +72,6 @@ const howMany = numberFamily({
     'subject-depth': draw.pick([2, 3, 4, 5]),
     overlap: draw.pick([0.3, 0.35, 0.4]),
   }),
-  answer: (given) => evaluateFormula(frameCountFormula, given),
   tolerance: { absolute: 0.4, because: 'frames are counted whole' },
   mistakes: [
     {
@@ -113,7 +111,6 @@ const howLong = numberFamily({
     'settling-time': draw.pick([2, 3, 4]),
     'recycling-time': draw.pick([1, 1.5]),
   }),
-  answer: (given) => evaluateFormula(stackTimeFormula, given),
   tolerance: { relative: 0.01, because: 'one wait more or less must show' },
   mistakes: [
     {
@@ -150,7 +147,6 @@ const deadline = numberFamily({
     'settling-time': draw.pick([1.8, 2.3, 3.1]),
     'recycling-time': draw.pick([0.7, 1.2]),
   }),
-  answer: (given) => inTime(given),
   tolerance: { absolute: 0.4, because: 'frames are counted whole' },
   mistakes: [
     {
@@ -195,7 +191,6 @@ const tilted = numberFamily({
     'subject-width': draw.pick([18, 22, 25, 30]),
     'subject-tilt': draw.pick([10, 15, 20, 25]) * (Math.PI / 180),
   }),
-  answer: (given) => evaluateFormula(subjectDepthOfTiltFormula, given),
   tolerance: { relative: 0.01, because: 'a slope must not pass for a sine' },
   mistakes: [
     {

@@ -13,7 +13,7 @@ test('there are formulas and problems to look at', () => {
 test.each(formulas)('%s loses its TeX, its sentence and its source, and nothing else', (file) => {
   const whole = readFileSync(file, 'utf8');
   const bare = withoutPrintedText(whole, file)!;
-  expect(bare).not.toMatch(/^ {2}(?:tex|says|source|sample):/m);
+  expect(bare).not.toMatch(/^ {2}(?:tex|says|source|sample|checkedBy):/m);
   const code = (text: string) => text.split(/^export const \w+Formula = \{$/m)[0];
   expect(code(bare)).toBe(code(whole));
   expect(bare).toContain('evaluate:');

@@ -2,9 +2,13 @@ import type { Plugin } from 'vite';
 
 const text = String.raw`(?:String\.raw\x60[^\x60]*\x60|'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*")`;
 
-/** What only the build and the tests read: the words of a formula and the ranges of its random checks; the words of a problem. */
+/** What only the build and the tests read: the words of a formula, its outside checks and the ranges of its random ones; the words of a problem. */
 const printed = [
-  { file: /\.formula\.ts(?:\?|$)/, what: `^ {2}(?:(?:tex|says|source):\\s*${text}|sample: \\{[^}]*\\}),\\n`, left: '' },
+  {
+    file: /\.formula\.ts(?:\?|$)/,
+    what: `^ {2}(?:(?:tex|says|source):\\s*${text}|sample: \\{[^}]*\\}|checkedBy: \\[[^\\]]*\\]),\\n`,
+    left: '',
+  },
   {
     file: /\/lessons\/[^/]+\/problems\.ts(?:\?|$)/,
     what: `\\b(question|hint|note|because):\\s*${text}(?=\\s*[,}])`,

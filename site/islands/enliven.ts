@@ -20,9 +20,9 @@ export interface OwnIslands {
 export function enliven({ lesson, Bench, families }: OwnIslands): void {
   for (const target of document.querySelectorAll<HTMLElement>('[data-island]')) {
     const { island, props: carried = '{}' } = target.dataset;
-    const props = JSON.parse(carried) as Record<string, unknown>;
+    const props: unknown = JSON.parse(carried);
     target.replaceChildren();
-    if (island === 'bench') mount(Bench, { target, props });
+    if (island === 'bench') mount(Bench, { target, props: props as object });
     else if (island === 'check') mount(Practice, { target, props: { lesson, families } });
     else if (island === 'predict') mount(Predict, { target, props: props as ComponentProps<typeof Predict> });
     else throw new Error(`The page has an island “${island}”; there are bench, check and predict.`);

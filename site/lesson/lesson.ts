@@ -26,7 +26,8 @@ const formulas: Files<Record<string, unknown>> = import.meta.glob('../../core/*/
 export function lessonIn(slug: string): Lesson {
   const of = <Exports>(files: Files<Exports>, name: string) => {
     const found = files[`../../lessons/${slug}/${name}`];
-    if (found === undefined) throw new Error(`lessons/${slug}/ has no ${name}: npm run scaffold writes one to begin with.`);
+    if (found === undefined)
+      throw new Error(`lessons/${slug}/ has no ${name}: npm run scaffold writes one to begin with.`);
     return found;
   };
   const { bench } = of(benches, 'bench.svelte.ts');

@@ -10,6 +10,11 @@ export function printAnswer(name: QuantityName, answer: Answer): string {
   return typeof answer === 'number' ? printQuantity(name, answer) : answer.words;
 }
 
+/** One of *answers* as text. */
+export function say<Name extends QuantityName>(answers: Readonly<Record<Name, Answer>>, name: Name): string {
+  return printAnswer(name, answers[name]);
+}
+
 /** The answer's number in the base unit, where it has one. */
 export function valueOf(answer: Answer): number | undefined {
   return typeof answer === 'number' ? answer : answer.value;

@@ -289,14 +289,6 @@ export function choiceOf<Input extends QuantityName>(
   return { label, options: Object.fromEntries(options) as ChoicePlan<Input>['options'] };
 }
 
-/** Some of *things*, in the order of *names*. */
-export function picked<Things extends object, const Name extends keyof Things>(
-  things: Things,
-  names: readonly Name[],
-): Readonly<Pick<Things, Name>> {
-  return Object.fromEntries(names.map((name) => [name, things[name]])) as Pick<Things, Name>;
-}
-
 /** What a thing of the crate brings to a bench's inputs to begin with. */
 export function startsOf<Name extends QuantityName>(thing: Inputs<Name>, names: readonly Name[]): Inputs<Name> {
   return Object.fromEntries(names.map((name) => [name, thing[name]])) as Inputs<Name>;

@@ -83,7 +83,12 @@ export const subjects = {
 
 export type SubjectSlug = keyof typeof subjects;
 
+const { stamp: _, ...deep } = subjects;
+
+/** Those deep enough for a stack. */
+export const stackable = deep;
+
 /** The choice of what is in a lesson's picture; the first is there at the start. */
-export function subjectChoice(slugs: readonly SubjectSlug[]) {
+export function subjectChoice(slugs = Object.keys(subjects) as readonly SubjectSlug[]) {
   return keptChoice('Subject of the picture', Object.fromEntries(slugs.map((slug) => [slug, subjects[slug].label])));
 }

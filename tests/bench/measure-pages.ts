@@ -1,7 +1,8 @@
 import { chromium } from '@playwright/test';
+import { builtBase } from '../support/built-base.ts';
 import { browserFlags, findBrowser } from '../support/find-browser.ts';
 import { listen } from '../support/listen.ts';
-import { normalBase, staticServer } from '../support/static-server.ts';
+import { staticServer } from '../support/static-server.ts';
 import { builtPages, dist, lessonPages } from './built.ts';
 import { firstVisit } from './first-visit.ts';
 import { picturePage, type PicturePage } from './picture-page.ts';
@@ -14,7 +15,7 @@ export async function measurePages(wanted: readonly string[]): Promise<Omit<Resu
   const all = builtPages();
   const pages = wanted.length === 0 ? all : all.filter((page) => wanted.some((part) => page.includes(part)));
 
-  const base = normalBase(process.env.BASE_PATH ?? '/');
+  const base = builtBase();
   const server = staticServer(dist, base);
   const address = `http://localhost:${await listen(server, 0)}${base}`;
   const browser = await chromium.launch({ executablePath: await findBrowser(), args: [...browserFlags] });

@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { normalBase } from '../support/static-server.ts';
+import { builtBase } from '../support/built-base.ts';
 import { dist, fileOf } from './built.ts';
 
 export interface Weight {
@@ -14,8 +14,6 @@ export interface Weight {
   readonly picture: boolean;
 }
 
-const base = normalBase(process.env.BASE_PATH ?? '/');
-
 const gzipSize = (text: string | Buffer) => (text.length === 0 ? 0 : gzipSync(text, { level: 9 }).length);
 
 const sizeOf = (texts: Iterable<string>) => {
@@ -26,6 +24,7 @@ const sizeOf = (texts: Iterable<string>) => {
 
 /** Files of the site with this extension whose names stand in quotes in *text*, which lies in *folder*. */
 function named(text: string, extension: 'js' | 'css', folder: string): string[] {
+  const base = builtBase();
   const quoted = new RegExp(`["'\`]([^"'\`\\s]+\\.${extension})["'\`]`, 'g');
   return [...text.matchAll(quoted)].flatMap(([, name = '']) => {
     const candidates = name.startsWith(base)

@@ -36,9 +36,9 @@ for (const [what, address, label, movements] of [
     const found = await following(page, handle, movements);
     // A limit jumps from mark to mark of the f-number, and stops at the edge of the sheet; a deadline has two figures.
     const marks = address.includes('depth') ? 14 : address.includes('time') ? 8 : 1;
-    movements.forEach((movement, index) => {
+    for (const [index, movement] of movements.entries()) {
       if (movement > -150) expect(Math.abs(found[index]! - movement), `${movement} px`).toBeLessThan(marks);
-    });
+    }
   });
 }
 

@@ -1,4 +1,5 @@
 import { defineConfig, devices } from '@playwright/test';
+import { builtBase } from '../support/built-base.ts';
 import { browserFlags, findBrowser } from '../support/find-browser.ts';
 import { freePort } from '../support/listen.ts';
 import { root } from '../support/run.ts';
@@ -7,8 +8,8 @@ const executablePath = await findBrowser();
 
 // Each worker reads this file again and must see the port that the first reading chose.
 const port = (process.env.BROWSER_TEST_PORT ??= String(await freePort()));
-const base = process.env.BASE_PATH ?? '/';
-const baseURL = `http://localhost:${port}${base.endsWith('/') ? base : `${base}/`}`;
+const base = builtBase();
+const baseURL = `http://localhost:${port}${base}`;
 
 export default defineConfig({
   testDir: '.',

@@ -1,84 +1,147 @@
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import { sharing } from './pages.ts';
 import { firstHandle, gripOf } from './walk/figure.ts';
 
+const stageOf = (page: Page) => page.locator('.stage');
+
+/** Waits until the view stands there: `2 answer`. */
+const at = (page: Page, place: string) => {
+  const [step, half] = place.split(' ');
+  return expect(stageOf(page)).toHaveAttribute(
+    'aria-label',
+    new RegExp(`^Projected view, step ${step} of \\d+, ${half}$`),
+  );
+};
+
 for (const path of sharing) {
   test.describe(`projected, /${path}`, () => {
-    test('opens from its button, blanks, and goes back to the lesson', async ({ page }) => {
+    test.beforeEach(async ({ page }) => {
+      await page.emulateMedia({ reducedMotion: 'reduce' });
       await page.goto(path);
-      await page.getByRole('button', { name: /Projected view/ }).click();
-      const stage = page.locator('.stage');
-      await expect(stage).toHaveAttribute('aria-label', /^Projected view, step 1 of/);
-      await page.keyboard.press('.');
-      await expect(page.locator('.blank')).toBeVisible();
-      await page.keyboard.press('.');
-      await expect(page.locator('.blank')).toBeHidden();
-      await page.keyboard.press('Escape');
-      await expect(stage).toBeHidden();
-      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
     });
 
-    test('takes the clicker’s keys after a drag, and leaves arrows to a handle reached by keyboard', async ({
+    test('opens from the head of the lesson, blanks, and comes back to the step it was left at', async ({ page }) => {
+      const button = page.getByRole('button', { name: 'Project this lesson' });
+      await button.click();
+      await at(page, '1 question');
+      for (const key of ['.', 'b']) {
+        await page.keyboard.press(key);
+        await expect(page.locator('.blank')).toBeVisible();
+        await page.keyboard.press(key);
+        await expect(page.locator('.blank')).toBeHidden();
+      }
+      await page.keyboard.press('PageDown');
+      await at(page, '1 answer');
+      await page.keyboard.press('Escape');
+      await expect(stageOf(page)).toBeHidden();
+      await expect(button).toBeFocused();
+      await page.keyboard.press('Alt+KeyP');
+      await at(page, '1 answer');
+    });
+
+    test('goes on with every key that says so, back the same way, and jumps to a number', async ({ page }) => {
+      await page.keyboard.press('Alt+KeyP');
+      for (const [key, place] of [
+        ['Space', '1 answer'],
+        ['Enter', '2 question'],
+        ['PageDown', '2 answer'],
+        ['ArrowRight', '3 question'],
+        ['PageUp', '2 answer'],
+        ['ArrowLeft', '2 question'],
+        ['End', '6 answer'],
+        ['Home', '1 question'],
+      ] as const) {
+        await page.keyboard.press(key);
+        if (key !== 'End') await at(page, place);
+      }
+      await page.keyboard.type('4');
+      await expect(stageOf(page).locator('.typed')).toHaveText(/step 4/);
+      await page.keyboard.press('Enter');
+      await at(page, '4 question');
+      await page.keyboard.type('99');
+      await page.keyboard.press('Enter');
+      const last = await page.locator('.stage-steps > li').count();
+      await at(page, `${last} question`);
+    });
+
+    test('marks words that no longer hold, and the next key puts the figure back', async ({ page }) => {
+      await page.keyboard.press('Alt+KeyP');
+      await page.keyboard.press('PageDown');
+      await at(page, '1 answer');
+      const said = await stageOf(page).locator('.caption').innerText();
+      await drag(page);
+      await expect(stageOf(page).locator('.caption')).toContainText('Moved; the next key puts it back.');
+      await page.keyboard.press('PageDown');
+      await at(page, '2 question');
+      await page.keyboard.press('PageUp');
+      await at(page, '1 answer');
+      await expect(stageOf(page).locator('.caption')).toHaveText(said);
+    });
+
+    test('takes the clicker’s keys after a drag and in the middle of one, and leaves arrows to a handle reached by keyboard', async ({
       page,
     }) => {
-      await page.goto(path);
       await page.keyboard.press('Alt+KeyP');
-      const stage = page.locator('.stage');
-      const step = (number: number) =>
-        expect(stage).toHaveAttribute('aria-label', new RegExp(`^Projected view, step ${number} of`));
-      const { x, y } = await gripOf(firstHandle(stage, page));
-      await page.mouse.move(x, y);
-      await page.mouse.down();
-      await page.mouse.move(x - 24, y - 24, { steps: 4 });
-      await page.mouse.up();
+      await drag(page);
       await page.keyboard.press('PageDown');
-      await step(2);
-      await page.keyboard.press('ArrowRight');
-      await step(3);
+      await at(page, '1 answer');
+      await page.mouse.down();
+      await page.keyboard.press('PageDown');
+      await page.mouse.up();
+      await at(page, '2 question');
 
-      const reached = stage.locator('svg [role=slider]').first();
+      const reached = stageOf(page).locator('svg [role=slider]').first();
       await page.keyboard.press('Tab');
       await expect(reached).toBeFocused();
       await page.keyboard.press('ArrowRight');
-      await step(3);
-      const value = await reached.getAttribute('aria-valuenow');
-      await page.keyboard.press('b');
-      await expect(page.locator('.blank')).toBeVisible();
-      await page.keyboard.press('.');
-      await expect(page.locator('.blank')).toBeHidden();
-      expect(await reached.getAttribute('aria-valuenow')).toBe(value);
-      await page.keyboard.press('PageUp');
-      await step(2);
+      await at(page, '2 question');
+      await page.keyboard.press('Home');
+      await at(page, '1 question');
     });
 
-    test('holds the focus while it is open and gives it back to the button', async ({ page }) => {
-      await page.goto(path);
-      const button = page.getByRole('button', { name: /Projected view/ });
-      await button.click();
-      await page.keyboard.press('ArrowRight');
-      await expect(page).toHaveURL(/stage=2/);
-      await page.keyboard.press('Space');
-      await expect(page).toHaveURL(/stage=2/);
+    test('holds the focus while it is open', async ({ page }) => {
+      await page.keyboard.press('Alt+KeyP');
       for (let press = 0; press < 8; press++) {
         await page.keyboard.press('Tab');
         // Past its last control the focus is the browser's own, which a page sees as its body.
         const outside = await page.evaluate(() => !document.activeElement?.closest('.stage, body:not(:focus-within)'));
         expect(outside).toBe(false);
       }
-      await page.keyboard.press('Escape');
-      await expect(button).toBeFocused();
     });
 
-    test('opens at a step from its bare number as from its listed address', async ({ page }) => {
-      await page.goto(path);
-      const links = page.locator('.stage-steps a');
-      const last = await links.count();
-      const listed = (await links.last().getAttribute('href'))!;
+    test('opens at a question and at an answer from their bare addresses as from the full ones', async ({ page }) => {
+      const item = page.locator('.stage-steps > li').last();
+      const number = await page.locator('.stage-steps > li').count();
       const caption = page.locator('.stage .caption');
-      await page.goto(`${path}${listed}`);
+      await page.goto(`${path}${await item.getAttribute('data-stage-answered')}`);
+      await expect(caption).not.toBeEmpty();
       const said = await caption.innerText();
-      await page.goto(`${path}?stage=${last}`);
+      await page.goto(`${path}?stage=${number}&answered`);
       await expect(caption).toHaveText(said);
+      await page.goto(`${path}?stage=${number}`);
+      await at(page, `${number} question`);
+      await expect(caption).toBeEmpty();
+    });
+
+    test('shows the change happening, unless the reader wants no motion', async ({ page }) => {
+      await page.emulateMedia({ reducedMotion: 'no-preference' });
+      await page.keyboard.press('Alt+KeyP');
+      await page.keyboard.type('2');
+      await page.keyboard.press('Enter');
+      await at(page, '2 question');
+      const before = await stageOf(page).locator('.figure').innerHTML();
+      await page.keyboard.press('PageDown');
+      await at(page, '2 answer');
+      await expect(stageOf(page).locator('.caption')).not.toBeEmpty();
+      expect(await stageOf(page).locator('.figure').innerHTML()).not.toBe(before);
     });
   });
+}
+
+async function drag(page: Page) {
+  const { x, y } = await gripOf(firstHandle(stageOf(page), page));
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x - 24, y - 24, { steps: 4 });
+  await page.mouse.up();
 }

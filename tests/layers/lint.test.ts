@@ -11,6 +11,7 @@ async function rulesBroken(filePath: string, code: string): Promise<string[]> {
 
 const core = 'core/gaussian/made-up.ts';
 const lesson = 'lessons/extension/figures/MadeUp.svelte';
+const spec = 'tests/browser/made-up.spec.ts';
 
 describe('the linter', () => {
   it.each([
@@ -49,6 +50,14 @@ describe('the linter', () => {
     ['a vague name', core, `export function calcDepth() {}`, 'no-restricted-syntax'],
     ['a vague name of an arrow', core, `export const getData = () => 1;`, 'no-restricted-syntax'],
     ['a note left for later', core, `// TO${''}DO: round`, 'no-warning-comments'],
+    [
+      'an assertion on a page that nobody waits for',
+      spec,
+      `test('x', async ({ page }) => { expect(page).toHaveURL('/'); });`,
+      'house/awaited',
+    ],
+    ['a walk that nobody waits for', spec, `async function go() { for (;;) open(); }`, 'house/awaited'],
+    ['a click that a test forgets', spec, `test('x', ({ page }) => { page.click('a'); });`, 'house/awaited'],
     ['a skipped test', 'core/gaussian/made-up.test.ts', `it.skip('holds', () => {});`, 'no-restricted-syntax'],
   ])('reports %s', async (_, file, code, rule) => {
     expect(await rulesBroken(file, code)).toContain(rule);
@@ -66,9 +75,18 @@ describe('the linter', () => {
       lesson,
       `<script>import '../bench.svelte.ts'; import { onMount } from 'svelte'; onMount;</script>`,
     ],
+    [
+      'assertions on values, what is waited for, and what a page does in itself',
+      spec,
+      `test('x', async ({ page }) => {
+         await page.evaluate(() => { scrollTo(0, 0); });
+         expect(1).toBe(1);
+         page.on('request', () => undefined);
+       });`,
+    ],
     ['the core’s one index', 'core/index.ts', `export * from './gaussian/conjugates.ts';`],
   ])('accepts %s', async (_, file, code) => {
     const broken = await rulesBroken(file, code);
-    expect(broken.filter((rule) => rule.startsWith('no-restricted'))).toEqual([]);
+    expect(broken.filter((rule) => /^(no-restricted|house)/.test(rule))).toEqual([]);
   });
 });

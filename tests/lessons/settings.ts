@@ -46,9 +46,10 @@ export const inputsOf = (bench: AnyBench) => Object.keys(bench.starts) as Quanti
 /** Each input at each of its ends by itself, each choice with each of its options, and all inputs at their ends together. */
 export function extremesOf(bench: AnyBench): readonly Setting[] {
   const names = inputsOf(bench);
-  const ends = names.flatMap((name) =>
-    Object.values<number>(bench.range(name)).map((end) => addressOf({ [name]: end })),
-  );
+  const ends = names.flatMap((name) => {
+    const { least, most } = bench.range(name);
+    return [least, most].map((end) => addressOf({ [name]: end }));
+  });
   const options = Object.entries(bench.choices).flatMap(([choice, plan]) =>
     Object.keys(plan.options).map((slug) => addressOf({ [choice]: slug })),
   );

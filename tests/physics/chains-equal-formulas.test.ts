@@ -4,6 +4,7 @@ import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
 import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.formula.ts';
 import { magnificationFromExtension } from '#core/gaussian/magnification-from-extension.formula.ts';
 import { subjectDistance } from '#core/gaussian/subject-distance.formula.ts';
+import { workingDistance } from '#core/gaussian/working-distance.formula.ts';
 import { assembleRig } from '#core/rig/assemble.ts';
 import { effectiveFNumberOfObjective } from '#core/rig/effective-f-number-of-objective.formula.ts';
 import { effectiveFNumberOfReversedLens } from '#core/rig/effective-f-number-of-reversed-lens.formula.ts';
@@ -63,7 +64,8 @@ describe('the engine agrees with the short formulas', () => {
       expect(solved.pupil?.entrancePupil).toEqual(closeTo(focalLength / N, cancels));
       expect(solved.pupil?.entrancePupilDistance).toEqual(closeTo(entrancePupilDistance(working), cancels));
       const s = subjectDistance(working);
-      expect(solved.workingDistance).toEqual(near(s - lens.frontPrincipalDepth, s + solved.focusDistance));
+      const w = workingDistance({ subjectDistance: s, frontPrincipalDepth: lens.frontPrincipalDepth });
+      expect(solved.workingDistance).toEqual(near(w, s + solved.focusDistance));
     });
   });
 

@@ -5,7 +5,7 @@ import { farLimit } from '#core/depth/far-limit.formula.ts';
 import { nearLimit } from '#core/depth/near-limit.formula.ts';
 import { keeperFrames } from '#core/exposure/keeper-frames.formula.ts';
 import { keeperShare } from '#core/exposure/keeper-share.ts';
-import { chanceFrom } from '#core/practice/random.ts';
+import { chanceFrom } from '#core/chance/chance-from.ts';
 import { lensAtWork } from '#tests/support/lenses.ts';
 
 /** Normal deviates by Box and Muller: the length of a random vector from one number, its direction from the other. */

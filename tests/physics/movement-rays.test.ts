@@ -7,7 +7,7 @@ import { motionBlurTurningAboutSensor } from '#core/exposure/motion-blur-turning
 import { motionBlurTurning } from '#core/exposure/motion-blur-turning.ts';
 import { imageDistance } from '#core/gaussian/image-distance.formula.ts';
 import { subjectDistance } from '#core/gaussian/subject-distance.formula.ts';
-import { chanceFrom } from '#core/practice/random.ts';
+import { chanceFrom } from '#core/chance/chance-from.ts';
 import { imageAcross, pupilAhead } from '#tests/support/chief-ray.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { lenses, type LensAtWork } from '#tests/support/lenses.ts';

@@ -17,7 +17,7 @@ import { filmReflectanceFormula } from '#core/light/film-reflectance.formula.ts'
 import { sourceAngleFormula } from '#core/light/source-angle.formula.ts';
 import { surfaceReflectancePFormula } from '#core/light/surface-reflectance-p.formula.ts';
 import { nearestRoot, onlyRoot, solveFor, type Question, type Solvable } from '#core/quantity/solve.ts';
-import { NoRoot } from '#core/quantity/solve-refusals.ts';
+import type { NoRoot } from '#core/quantity/solve-refusals.ts';
 import { assembleRig } from '#core/rig/assemble.ts';
 import { magnificationOfCloseUpLensFormula } from '#core/rig/magnification-of-close-up-lens.formula.ts';
 import { solveRig } from '#core/rig/solve.ts';

@@ -35,7 +35,7 @@ function chainOfSurfaces(surfaces: readonly Surface[], stop: number, moreExtensi
   const towardsSubject = [...elements.slice(0, stop), plane, ...elements.slice(stop)].reverse();
   const length = surfaces.reduce((sum, { thickness }) => sum + thickness, moreExtension);
   const camera = { part: 'camera', registerDistance: 44, sensorWidth: 36, sensorHeight: 24 } as const;
-  return { parts: [camera], camera, elements: towardsSubject, frontGap: 0, length };
+  return { places: [], parts: [camera], camera, elements: towardsSubject, frontGap: 0, length };
 }
 
 describe.each(focusedPrescriptions)('%s on a camera, between its settings', (name) => {

@@ -15,6 +15,11 @@ describe('the counts of a step', () => {
     expect(atLeastOneFailure({ passed: 7, failed: 0 }, 0)).toEqual({ passed: 7, failed: 0 });
   });
 
+  it('hold a failure when the step found no test, however well it ended', () => {
+    expect(atLeastOneFailure({ passed: 0, failed: 0 }, 0)).toEqual({ passed: 0, failed: 1 });
+    expect(atLeastOneFailure({ passed: 0, failed: 3 }, 0)).toEqual({ passed: 0, failed: 3 });
+  });
+
   it('count a test file that cannot be loaded as one failure', () => {
     const testResults = [
       { status: 'failed', assertionResults: [] },

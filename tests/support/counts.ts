@@ -11,9 +11,10 @@ export const sum = (a: Counts, b: Counts): Counts => ({ passed: a.passed + b.pas
 /** A step that reports no counts of its own: it holds or it does not. */
 export const byExitCode = (code: number): Counts => (code === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 });
 
-/** A step that fails without naming a test, by crashing say, fails once. */
+/** A step that fails without naming a test, by crashing say, fails once; so does one that found no test to run. */
 export function atLeastOneFailure(counts: Counts, code: number): Counts {
-  return code !== 0 && counts.failed === 0 ? { ...counts, failed: 1 } : counts;
+  const isUnsaid = counts.failed === 0 && (code !== 0 || counts.passed === 0);
+  return isUnsaid ? { ...counts, failed: 1 } : counts;
 }
 
 /** Vitest's JSON report. A file that cannot be loaded holds no tests and fails once. */

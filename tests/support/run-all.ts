@@ -1,19 +1,24 @@
 /**
- * Runs every check in turn, their output going straight through, and ends with one line: `N passed, N failed`.
+ * Runs every check, two at a time, and ends with one line: `N passed, N failed`.
  *
- * Every test counts as one, and so does each step that has no tests: lint, types, build. A step that fails does not keep the
- * next from running, unless the next needs what it should have made.
+ * What a step printed is shown whole when it ends. Every test counts as one, and so does each step that has no tests: lint, types, build.
+ * A step that fails does not keep the others from running, unless one needs what it should have made.
  */
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { atLeastOneFailure, byExitCode, nothing, ofPlaywright, ofVitest, sum, type Counts } from './counts.ts';
-import { run } from './run.ts';
+import { inLanes } from './lanes.ts';
+import { runQuietly } from './run.ts';
 
 interface Step {
   /** The script of package.json that runs it. */
   readonly script: string;
+  /** What must have ended before it, well or not. */
+  readonly after?: readonly string[];
+  /** What must have ended well: it makes what this step looks at. */
   readonly needs?: string;
+  readonly environment?: Readonly<Record<string, string>>;
   /** How it writes its counts to a file and how they are read from it; without this the exit code is the count. */
   readonly report?: {
     readonly args: (file: string) => string[];
@@ -22,9 +27,11 @@ interface Step {
   };
 }
 
+/** The workbook is tested where a club would put it, below a path: what finds its way there finds it at the root. */
+const underPath = { BASE_PATH: '/club/workbook/' };
+
+/** In the order in which they start as a place falls free: the longest first, and early what another waits for. */
 const steps: readonly Step[] = [
-  { script: 'lint' },
-  { script: 'types' },
   {
     script: 'unit',
     report: {
@@ -32,10 +39,16 @@ const steps: readonly Step[] = [
       counts: ofVitest,
     },
   },
-  { script: 'build' },
+  { script: 'build', environment: underPath },
+  // Both write the types of what the lessons' front matter holds.
+  { script: 'types', after: ['build'] },
+  { script: 'lint' },
   {
     script: 'browser',
     needs: 'build',
+    // It has two workers of its own.
+    after: ['unit', 'types', 'lint'],
+    environment: underPath,
     report: {
       args: () => ['--reporter=list,json'],
       environment: (file) => ({ PLAYWRIGHT_JSON_OUTPUT_FILE: file }),
@@ -45,35 +58,46 @@ const steps: readonly Step[] = [
 ];
 
 const reports = mkdtempSync(join(tmpdir(), 'ring-and-ruler-'));
+const results = new Map<string, Counts & { readonly seconds: number }>();
 
-async function countsOf({ script, report }: Step): Promise<Counts> {
-  if (!report) return byExitCode(await run('npm', ['run', '--silent', script]));
+async function countsOf({ script, needs, environment, report }: Step): Promise<{ counts: Counts; output: string }> {
+  if (needs !== undefined && results.get(needs)?.failed !== 0) {
+    return { counts: { passed: 0, failed: 1 }, output: `Not run, because "${needs}" failed.\n` };
+  }
   const file = join(reports, `${script}.json`);
-  const code = await run('npm', ['run', '--silent', script, '--', ...report.args(file)], report.environment?.(file));
+  const args = ['run', '--silent', script, ...(report ? ['--', ...report.args(file)] : [])];
+  const { code, output } = await runQuietly('npm', args, { ...environment, ...report?.environment?.(file) });
+  if (!report) return { counts: byExitCode(code), output };
   try {
-    return atLeastOneFailure(report.counts(JSON.parse(readFileSync(file, 'utf8')) as never), code);
+    return { counts: atLeastOneFailure(report.counts(JSON.parse(readFileSync(file, 'utf8')) as never), code), output };
   } catch {
-    process.stderr.write(`"${script}" ended without a report of its tests.\n`);
-    return { passed: 0, failed: 1 };
+    const words = `${output}\n"${script}" ended without a report of its tests.\n`;
+    return { counts: { passed: 0, failed: 1 }, output: words };
   }
 }
 
-const results = new Map<string, Counts>();
-for (const step of steps) {
-  process.stdout.write(`\n=== ${step.script} ===\n`);
-  if (step.needs !== undefined && results.get(step.needs)?.failed !== 0) {
-    process.stdout.write(`Not run, because "${step.needs}" failed.\n`);
-    results.set(step.script, { passed: 0, failed: 1 });
-  } else {
-    results.set(step.script, await countsOf(step));
-  }
-}
+await inLanes(
+  2,
+  steps.map((step) => ({
+    ...step,
+    name: step.script,
+    after: [...(step.after ?? []), ...(step.needs ? [step.needs] : [])],
+  })),
+  async (step) => {
+    const start = performance.now();
+    const { counts, output } = await countsOf(step);
+    const seconds = Math.round((performance.now() - start) / 1000);
+    results.set(step.script, { ...counts, seconds });
+    process.stdout.write(`\n=== ${step.script}, ${seconds} s ===\n${output}`);
+  },
+);
 rmSync(reports, { recursive: true, force: true });
 
 process.stdout.write('\n');
-for (const [script, { passed, failed }] of results) {
-  process.stdout.write(`${script.padEnd(8)} ${passed} passed, ${failed} failed\n`);
+for (const { script } of steps) {
+  const { passed, failed, seconds } = results.get(script)!;
+  process.stdout.write(`${script.padEnd(8)} ${`${seconds} s`.padStart(6)}  ${passed} passed, ${failed} failed\n`);
 }
-const { passed, failed } = [...results.values()].reduce(sum, nothing);
+const { passed, failed } = [...results.values()].reduce<Counts>(sum, nothing);
 process.exitCode = failed === 0 ? 0 : 1;
 process.stdout.write(`\n${passed} passed, ${failed} failed\n`);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { rigPositions } from '#core/rig/positions.ts';
-import { rigSpans } from '#core/rig/spans.ts';
+import { rigSpans, type AxialSpan } from '#core/rig/spans.ts';
 import type { SideViewPlan } from '#site/figures/side-view/layout.ts';
 import type { SideViewChain } from '#site/figures/side-view/side-view.ts';
 import { buildableRigs } from './chains.ts';
@@ -10,10 +10,8 @@ import { buildableRigs } from './chains.ts';
 /** Any chain, named and dimensioned as far as it can be. */
 const drawnChains = buildableRigs.map((rig): SideViewChain => {
   const positions = rigPositions(rig);
-  const dimensions = Object.entries(rigSpans(positions)).map(([name, [from, to]]) => ({
-    name: name as QuantityName,
-    value: printQuantity(name as QuantityName, to - from),
-  }));
+  const spans = Object.entries(rigSpans(positions)) as [QuantityName, AxialSpan][];
+  const dimensions = spans.map(([name, [from, to]]) => ({ name, value: printQuantity(name, to - from) }));
   return {
     positions,
     dimensions,

@@ -1,9 +1,10 @@
 import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, resolve, sep } from 'node:path';
 import { pipeline } from 'node:stream/promises';
-import { createGzip } from 'node:zlib';
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
 
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -89,18 +90,30 @@ async function kindOf(path: string): Promise<'file' | 'folder' | undefined> {
   }
 }
 
+const packed = new Map<string, { readonly written: number; readonly bytes: Promise<Buffer> }>();
+
+/** A file at gzip size, packed once as long as it stays what it is. */
+async function packedOf(file: string): Promise<Buffer> {
+  const { mtimeMs: written } = await stat(file);
+  const known = packed.get(file);
+  if (known?.written === written) return known.bytes;
+  const bytes = readFile(file).then((text) => promisify(gzip)(text, { level: 9 }));
+  packed.set(file, { written, bytes });
+  return bytes;
+}
+
 async function send(file: string, status: number, request: IncomingMessage, response: ServerResponse): Promise<void> {
   const type = types[extname(file).toLowerCase()] ?? 'application/octet-stream';
-  const gzip = compressible.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
+  const isPacked = compressible.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
   response.writeHead(status, {
     'Content-Type': type,
     'X-Content-Type-Options': 'nosniff',
     // Names under _astro carry a hash of their content, everything else may change with the next build.
     'Cache-Control': file.includes(`${sep}_astro${sep}`) ? 'public, max-age=31536000, immutable' : 'no-cache',
     Vary: 'Accept-Encoding',
-    ...(gzip && { 'Content-Encoding': 'gzip' }),
+    ...(isPacked && { 'Content-Encoding': 'gzip' }),
   });
   if (request.method === 'HEAD') response.end();
-  else if (gzip) await pipeline(createReadStream(file), createGzip({ level: 9 }), response);
+  else if (isPacked) response.end(await packedOf(file));
   else await pipeline(createReadStream(file), response);
 }

@@ -1,11 +1,13 @@
+import type { Named } from '#core/quantity/formula.ts';
+
 /** What both sheets show: a perfect lens, the pixels behind it, and a pattern on them. Lengths in mm, frequencies in 1/mm. */
-export interface LensState {
-  readonly fNumber: number;
-  readonly wavelength: number;
-  readonly effectiveFNumber: number;
-  readonly airyDiameter: number;
-  readonly cutoffFrequency: number;
-  readonly pixelPitch: number;
-  readonly nyquistFrequency: number;
-  readonly spatialFrequency: number;
-}
+export type LensState = Readonly<
+  Named<
+    | 'f-number'
+    | 'wavelength'
+    | 'effective-f-number'
+    | 'airy-diameter'
+    | 'pixel-pitch'
+    | `${'cutoff' | 'nyquist' | 'spatial'}-frequency`
+  >
+>;

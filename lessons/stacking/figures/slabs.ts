@@ -1,7 +1,7 @@
 import { step } from '#core/quantity/answers-from.ts';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import type { Named } from '#core/quantity/formula.ts';
-import { focusRingPlan, type FocusRingStack } from '#core/stack/focus-ring-plan.ts';
+import { focusRingPlan } from '#core/stack/focus-ring-plan.ts';
 import { scaleBetweenFocusSettings } from '#core/stack/scale-between-focus-settings.ts';
 
 /** A stack of more frames is still counted on the rail, but not frame by frame on the ring, and is not drawn. */
@@ -30,22 +30,23 @@ export const ofRing = [
   'overlap',
 ] as const;
 
-/** The stack on the focus ring, beside one of so many frames on the rail. The steps are as uneven as the depths. */
+/** The stack on the focus ring, beside one of so many frames on the rail. The camera stands; the steps are as uneven as the depths. */
 export const onRing = step({
   from: ['frame-count', ...ofRing],
-  gives: ['frame-count', 'frame-step', 'least.frame-step', 'most.frame-step', 'second.magnification'],
+  gives: ['frame-count', 'frame-step', 'least.frame-step', 'most.frame-step', 'second.magnification', 'stack-travel'],
   evaluate({ frameCount, ...stack }) {
     // One frame that shows it all on the rail does so on the ring.
-    if (frameCount === 1) return { frameCount };
+    if (frameCount === 1) return { frameCount, stackTravel: 0 };
     if (frameCount > mostOnRing) throw new OutOfRange('frame-count', frameCount, `at most ${mostOnRing}`);
     const frames = focusRingPlan(stack);
-    if (frames.length === 1) return { frameCount: 1 };
+    if (frames.length === 1) return { frameCount: 1, stackTravel: 0 };
     const steps = stepsBetween(frames);
     return {
       frameCount: frames.length,
       leastFrameStep: Math.min(...steps),
       mostFrameStep: Math.max(...steps),
       secondMagnification: frames[1]!.magnification,
+      stackTravel: 0,
     };
   },
 });
@@ -61,22 +62,13 @@ export const turnedOnce = step({
 
 type Stack = Named<(typeof ofRing)[number] | 'frame-count' | 'near-limit' | 'far-limit'>;
 
-/** The slabs of the stack as it is taken; none where there are more than can be drawn, where the ring cannot reach, or no stack at all. */
+/** The slabs of the stack as it is taken, on a ring that reaches; none where there are more than can be drawn, or no stack at all. */
 export function slabsOf(stack: Stack, frameStep: number | undefined, isOnRing: boolean): readonly Slab[] {
   const { frameCount, nearLimit, farLimit, subjectDepth } = stack;
   if (frameStep === undefined || frameCount > mostOnRing) return [];
-  if (isOnRing) return framesIfAny(stack).map((frame) => ({ ...frame, far: Math.min(frame.far, subjectDepth) }));
+  if (isOnRing) return focusRingPlan(stack).map((frame) => ({ ...frame, far: Math.min(frame.far, subjectDepth) }));
   return Array.from({ length: frameCount }, (_, index) => {
     const plane = nearLimit + index * frameStep;
     return { near: plane - nearLimit, plane, far: plane + farLimit };
   });
-}
-
-function framesIfAny(stack: FocusRingStack) {
-  try {
-    return focusRingPlan(stack);
-  } catch (error) {
-    if (error instanceof OutOfRange) return [];
-    throw error;
-  }
 }

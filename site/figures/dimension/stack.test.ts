@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { stackDimensions, type Span } from './stack.ts';
+import { dimensionLabelBox, levelPitch, stackDimensions, type Span } from './stack.ts';
 
 const span = (name: string, from: number, to: number): Span => ({
   name,
@@ -39,6 +39,21 @@ describe('dimensions', () => {
       stackDimensions([{ ...span('a', from, from + 10), beside: 'left' }], 14, 800)[0]!.labelX;
     expect(onLeft(300)).toBeLessThan(300);
     expect(onLeft(20)).toBeGreaterThan(30);
+  });
+
+  it('with no room beside them carry their value over the line, inside the sheet', () => {
+    const [placed] = stackDimensions([{ ...span('a', 45, 55), value: '12.3 mm behind' }], 14, 150);
+    expect(placed!.isOver).toBe(true);
+    expect(placed!.labelX - placed!.labelWidth / 2).toBeGreaterThanOrEqual(0);
+    expect(placed!.labelX + placed!.labelWidth / 2).toBeLessThanOrEqual(150);
+  });
+
+  it('have boxes that the next level clears', () => {
+    const [placed] = stackDimensions([span('a', 100, 110)], 14, 800);
+    const [wide] = stackDimensions([span('b', 100, 400)], 14, 800);
+    const beside = dimensionLabelBox(placed!, 100, 14);
+    const over = dimensionLabelBox(wide!, 100 + levelPitch * 14, 14);
+    expect(beside.bottom).toBeLessThanOrEqual(over.top);
   });
 
   it('never have labels on top of each other', () => {

@@ -1,6 +1,5 @@
 import type { Box } from '../sheet/boxes.ts';
-import { ascent, descent } from '../sheet/labels.ts';
-import { textWidth } from './text-width.ts';
+import { ascent, descent, textWidth } from './text-width.ts';
 
 /** A distance along the drawing, to be dimensioned. */
 export interface Span {

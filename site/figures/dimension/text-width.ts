@@ -1,3 +1,7 @@
+/** From the baseline to the top of the tallest letters, and to the end of their tails, in text sizes, of the face in use. */
+export const ascent = 0.74;
+export const descent = 0.21;
+
 /** About how wide a text will be, without asking the page to lay it out: on the safe side for the face in use. */
 export function textWidth(text: string, size: number): number {
   let units = 0;

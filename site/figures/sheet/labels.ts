@@ -1,4 +1,4 @@
-import { textWidth } from '../dimension/text-width.ts';
+import { ascent, descent, textWidth } from '../dimension/text-width.ts';
 import { isWithin, meet, type Box } from './boxes.ts';
 
 /** Where a label may stand: its baseline's left end, middle or right end. */
@@ -30,10 +30,6 @@ export interface PlacedLabel extends Spot {
   readonly className?: string;
 }
 
-/** From the baseline to the top of the tallest letters, and to the end of their tails, in text sizes, of the face in use. */
-export const ascent = 0.74;
-export const descent = 0.21;
-
 /** About the box that a text takes with its baseline at *y*. */
 export function labelBox(text: string, size: number, { x, y, anchor }: Spot): Box {
   const width = textWidth(text, size);
@@ -55,18 +51,19 @@ export function placeLabels(
   crossed: readonly Box[] = [],
 ): PlacedLabel[] {
   const boxes = [...taken];
-  const find = ({ texts, size, spots }: Wanted, without: readonly Box[]) => {
+  const find = ({ texts, size, spots }: Wanted) => {
     for (const text of texts) {
-      for (const spot of spots) {
-        const box = labelBox(text, size, spot);
-        const isFree = ![...boxes, ...without].some((other) => meet(box, other));
-        if (isFree && isWithin(box, sheet)) return { ...spot, text, box };
+      for (const without of [[...boxes, ...crossed], boxes]) {
+        for (const spot of spots) {
+          const box = labelBox(text, size, spot);
+          if (isWithin(box, sheet) && !without.some((other) => meet(box, other))) return { ...spot, text, box };
+        }
       }
     }
     return undefined;
   };
   return wanted.flatMap((label) => {
-    const found = find(label, crossed) ?? find(label, []);
+    const found = find(label);
     if (!found) return [];
     boxes.push(found.box);
     const { key, size, quantity, className } = label;

@@ -1,9 +1,9 @@
 import { quantityOf } from '#core/quantity/vocabulary.ts';
 import { rigSpans } from '#core/rig/spans.ts';
-import type { SheetBox } from '#site/controls/workbench/workbench.ts';
-import { levelPitch, type Span } from '../dimension/stack.ts';
+import { levelPitch, stackDimensions, type Span } from '../dimension/stack.ts';
 import type { Box } from '../sheet/boxes.ts';
 import { boxOf, type ChainDrawing } from './drawing.ts';
+import type { DimensionLevels } from './frame.ts';
 import type { SheetPlace } from './sheet-place.ts';
 import type { SideViewChain, SideViewDimension } from './side-view.ts';
 
@@ -38,39 +38,57 @@ export function dimensionsThatFit(chain: SideViewChain, room: number, text: numb
   return (chain.dimensions ?? []).filter(({ inside }) => inside === true || outside++ < rows);
 }
 
+/** The spans of one side of a drawing, on the sheet; what does not stand on the sheet has none. */
+function spansOn(
+  isUpper: boolean,
+  dimensions: readonly SideViewDimension[],
+  { positions }: SideViewChain,
+  place: SheetPlace,
+): Span[] {
+  const spans = rigSpans(positions);
+  const x = (at: number) => (at === positions.sharpPlane ? place.subjectX : place.x(at));
+  return dimensions.flatMap(({ name, value, part, inside }): Span[] => {
+    const ends = part === undefined ? spans[name] : ([positions.parts[part]!.from, positions.parts[part]!.to] as const);
+    if (inside || !ends || isAbove(name) !== isUpper) return [];
+    const [to, from] = [x(ends[0]), x(ends[1])];
+    if (Math.min(from, to) < arrowhead || Math.max(from, to) > place.width - arrowhead) return [];
+    return [{ name, letter: quantityOf(name).symbol, value, from, to, fromY: place.axisY }];
+  });
+}
+
+/** How many levels the dimensions of a chain take as it stands. */
+export function levelsUsed(
+  dimensions: readonly SideViewDimension[],
+  chain: SideViewChain,
+  place: SheetPlace,
+  text: number,
+): DimensionLevels {
+  const levels = (isUpper: boolean) =>
+    1 +
+    Math.max(
+      -1,
+      ...stackDimensions(spansOn(isUpper, dimensions, chain, place), text, place.width).map(({ level }) => level),
+    );
+  return { above: levels(true), below: levels(false) };
+}
+
 /** Dimensions above and below, outside of outlines, labels and marks. */
 export function rowsOutside(
   dimensions: readonly SideViewDimension[],
-  { positions }: SideViewChain,
+  chain: SideViewChain,
   drawing: ChainDrawing,
   place: SheetPlace,
   taken: readonly Box[],
-  box: SheetBox,
+  text: number,
 ): DimensionRows[] {
-  const spans = rigSpans(positions);
+  const { axisY } = place;
   const own = taken.filter((other) => other.bottom > place.top && other.top < place.bottom);
-  const boxes = [...drawing.outlines.map((outline) => boxOf(outline, place.axisY)), ...own];
-  const sharp = drawing.sharp?.half ?? 0;
-  const top = Math.max(
-    place.top,
-    Math.min(place.axisY - Math.max(sharp, drawing.sensor.half), ...boxes.map((one) => one.top)),
-  );
-  const bottom = Math.min(
-    place.bottom,
-    Math.max(place.axisY + Math.max(sharp, drawing.sensor.half), ...boxes.map((one) => one.bottom)),
-  );
-  const toSubject = (at: number) => (at === positions.sharpPlane ? place.subjectX : place.x(at));
-  const spanOf = ({ name, value, part }: SideViewDimension): Span[] => {
-    const ends = part === undefined ? spans[name] : [positions.parts[part]!.from, positions.parts[part]!.to];
-    if (!ends) return [];
-    const [to, from] = [toSubject(ends[0]!), toSubject(ends[1]!)];
-    if (Math.min(from, to) < arrowhead || Math.max(from, to) > box.width - arrowhead) return [];
-    return [{ name, letter: quantityOf(name).symbol, value, from, to, fromY: place.axisY }];
-  };
-  const outside = dimensions.filter(({ inside }) => !inside);
-  const side = (upper: boolean) => outside.filter(({ name }) => isAbove(name) === upper).flatMap(spanOf);
+  const boxes = [...drawing.outlines.map((outline) => boxOf(outline, axisY)), ...own];
+  const half = Math.max(drawing.sharp?.half ?? 0, drawing.sensor.half);
+  const top = Math.max(place.top, Math.min(axisY - half, ...boxes.map((one) => one.top)));
+  const bottom = Math.min(place.bottom, Math.max(axisY + half, ...boxes.map((one) => one.bottom)));
   return [
-    { spans: side(true), y: top - 0.7 * box.text, outwards: -1 },
-    { spans: side(false), y: bottom + 1.25 * box.text, outwards: 1 },
+    { spans: spansOn(true, dimensions, chain, place), y: top - 0.7 * text, outwards: -1 },
+    { spans: spansOn(false, dimensions, chain, place), y: bottom + 1.25 * text, outwards: 1 },
   ];
 }

@@ -10,6 +10,14 @@ export interface HeldFrame {
   readonly sensorX: readonly number[];
   /** Whether each chain's axis is broken. */
   readonly broken: readonly boolean[];
+  /** Rows of dimensions above and below each chain that have been given room. */
+  readonly rows: readonly DimensionLevels[];
+}
+
+/** How many levels of dimensions stand above and below a drawing. */
+export interface DimensionLevels {
+  readonly above: number;
+  readonly below: number;
 }
 
 /** Where things stand on the sheet. One scale both ways. */
@@ -41,27 +49,42 @@ function stepBelow(scale: number): number {
 }
 
 /** How much smaller than the width allows a drawing may get so that no outline is cut at the top. */
-const shrinkForBodies = 0.4;
+const shrinkForBodies = 0.5;
+
+/** Share of the width that is left in front of a subject that can be moved. */
+const roomToMove = 0.16;
+
+interface FramePlan {
+  readonly room: number;
+  readonly rows: readonly DimensionLevels[];
+  readonly align: Alignment;
+  readonly onPaper: boolean;
+  /** A subject that can be taken hold of needs paper to be drawn away to. */
+  readonly subjectMoves: boolean;
+  readonly held?: HeldFrame | undefined;
+}
 
 /**
  * Scale and places for one or more chains, aligned at their sensors or at their subjects.
  *
  * A subject so far that the lens would be smaller than a sixth of the sheet is drawn behind a break of the axis.
  *
- * @param room half the height of one drawing, pixels
- * @param onPaper with a scale that standards recommend, to be printed as a ratio
+ * @param plan.room half the height of one drawing, pixels
+ * @param plan.onPaper with a scale that standards recommend, to be printed as a ratio
  */
 export function frameOf(
   all: readonly RigPositions[],
   box: SheetBox,
-  { room, align, onPaper, held }: { room: number; align: Alignment; onPaper: boolean; held?: HeldFrame | undefined },
+  { room, rows, align, onPaper, subjectMoves, held }: FramePlan,
 ): Frame {
   const farX = margins.left;
-  const width = box.width - margins.left - margins.right;
+  const left = Math.max(margins.left, subjectMoves ? roomToMove * box.width : 0);
+  const width = box.width - left - margins.right;
   const apparatus = Math.max(...all.map(apparatusFront)) + bodyBehind;
   const subjects = all.map(({ sharpPlane, solved }) => (solved.sharpPlane === 'in front' ? sharpPlane! : 0));
   const fit = (length: number, share = 1) => (share * width) / length;
-  const whole = fit(Math.max(apparatus, ...subjects.map((at) => at + bodyBehind)));
+  const length = Math.max(apparatus, ...subjects.map((at) => at + bodyBehind));
+  const whole = fit(length);
   const isFar = apparatus * whole < width / 6;
   // The light and the sensor must be seen; bodies may be cut where the sheet is low.
   const sensor = Math.max(...all.map((one) => one.sensor.width)) / 2;
@@ -71,16 +94,20 @@ export function frameOf(
   const pixelsPerMillimetre =
     held?.pixelsPerMillimetre ?? (onPaper ? drawingScale(1, scale).pixelsPerMillimetre : stepBelow(scale));
   const atRight = box.width - margins.right - bodyBehind * pixelsPerMillimetre;
-  const subjectsFit = subjects.every((at) => at > 0 && farX + at * pixelsPerMillimetre <= atRight);
-  const sensorX =
-    held?.sensorX ??
-    subjects.map((at) => (align === 'subject' && subjectsFit ? farX + at * pixelsPerMillimetre : atRight));
+  const subjectsFit = subjects.every((at) => at > 0 && left + at * pixelsPerMillimetre <= atRight);
   const broken =
     held?.broken ??
     all.map(
       ({ sharpPlane, solved }, index) =>
         solved.sharpPlane === 'at infinity' ||
-        (sharpPlane !== null && sensorX[index]! - subjects[index]! * pixelsPerMillimetre < farX - 1),
+        (sharpPlane !== null && atRight - subjects[index]! * pixelsPerMillimetre < farX - 1),
     );
-  return { pixelsPerMillimetre, sensorX, broken, room, farX };
+  // What a low sheet leaves over is shared between both sides; where the axis is broken nothing is left over.
+  const spare = broken.includes(true) ? 0 : Math.max(0, width - length * pixelsPerMillimetre) / 2;
+  const sensorX =
+    held?.sensorX ??
+    subjects.map((at) =>
+      align === 'subject' && subjectsFit ? left + spare + at * pixelsPerMillimetre : atRight - spare,
+    );
+  return { pixelsPerMillimetre, sensorX, broken, rows, room, farX };
 }

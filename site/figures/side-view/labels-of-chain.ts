@@ -84,7 +84,8 @@ function linesOf({ outlines, sharp, sensor, lettered }: ChainDrawing, { axisY, s
   const upright = (x: number, half: number) => ({ left: x - 1, right: x + 1, top: axisY - half, bottom: axisY + half });
   const level = (left: number, right: number, y: number) => ({ left, right, top: y - 1, bottom: y + 1 });
   return [
-    ...outlines.flatMap(({ left, right, half }) => [
+    ...outlines.flatMap(({ left, right, half, steps }) => [
+      ...steps.map((x) => upright(x, half)),
       upright(left, half),
       upright(right, half),
       level(left, right, axisY - half),

@@ -4,13 +4,13 @@ import { labelOfPixels } from '../scale/drawing-scale.ts';
 import { around, type Box } from '../sheet/boxes.ts';
 import type { PlacedLabel } from '../sheet/labels.ts';
 import { titleHeight, titleWidth } from '../sheet/title-block.ts';
-import { dimensionsThatFit, isAbove, rowsOutside, type DimensionRows } from './dimension-rows.ts';
+import { dimensionsThatFit, isAbove, levelsUsed, rowsOutside, type DimensionRows } from './dimension-rows.ts';
 import { drawChain, type ChainDrawing } from './drawing.ts';
-import { frameOf, type Frame, type HeldFrame } from './frame.ts';
+import { frameOf, type DimensionLevels, type Frame, type HeldFrame } from './frame.ts';
 import { gripReach, placeGrips, type PlacedGrip } from './grips.ts';
 import { insideLines, labelsOf, type InsideLine } from './labels-of-chain.ts';
 import { sheetPlace, type SheetPlace } from './sheet-place.ts';
-import type { Alignment, SideViewChain, SideViewHandle, SideViewShown } from './side-view.ts';
+import type { Alignment, SideViewChain, SideViewDimension, SideViewHandle, SideViewShown } from './side-view.ts';
 
 /** One chain with everything that belongs to it, placed. */
 export interface ChainLayout extends ChainDrawing {
@@ -60,30 +60,76 @@ const unit = 'mm';
 /** How high a drawing is at least, in text sizes, whatever has to give way. */
 const leastDrawing = 5.5;
 
-export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
-  const { box, title, chains, shown, align = 'sensor', onPaper = false } = plan;
-  const foot = titleHeight * box.small + 16;
-  const bandHeight = (box.height - foot) / chains.length;
-  const dimensions = chains.map((chain) => dimensionsThatFit(chain, bandHeight - leastDrawing * box.text, box.text));
+/** Scale and places with so many rows of dimensions. */
+function framed(
+  { box, chains, handles, align = 'sensor', onPaper = false, held }: SideViewPlan,
+  band: number,
+  rows: readonly DimensionLevels[],
+) {
   const pitch = levelPitch * box.text;
-  const rows = dimensions.map((list) => {
-    const outside = list.filter(({ inside }) => !inside);
-    const over = outside.filter(({ name }) => isAbove(name)).length;
-    return { above: over * pitch, all: outside.length * pitch };
-  });
-  const tallest = Math.max(...rows.map(({ all }) => all));
-  const room = Math.max(2 * box.text, (bandHeight - tallest) / 2 - 0.35 * box.text);
+  const tallest = pitch * Math.max(...rows.map(({ above, below }) => above + below));
+  const room = Math.max(2 * box.text, (band - tallest) / 2 - 0.35 * box.text);
   const positions = chains.map((chain) => chain.positions);
-  const frame = frameOf(positions, box, { room, align, onPaper, held: plan.held });
-
+  const subjectMoves = handles.some(({ at }) => at === 'subject');
+  const frame = frameOf(positions, box, { room, rows, align, onPaper, subjectMoves, held });
   const places = positions.map(({ sharpPlane, solved, foremost }, index) =>
     sheetPlace(frame, index, {
-      axisY: index * bandHeight + rows[index]!.above + room + 0.3 * box.text,
+      axisY: index * band + rows[index]!.above * pitch + room + 0.3 * box.text,
       width: box.width,
       sharpPlane: solved.sharpPlane === 'nowhere' ? null : sharpPlane,
       front: foremost,
     }),
   );
+  return { frame, places };
+}
+
+/** A row for every dimension first; then, larger, with as many as they took, where those are still enough. */
+function fitted(plan: SideViewPlan, band: number, dimensions: readonly (readonly SideViewDimension[])[]) {
+  const { held, chains, box } = plan;
+  if (held) return framed(plan, band, held.rows);
+  const all = dimensions.map((list): DimensionLevels => {
+    const outside = list.filter(({ inside }) => !inside);
+    const above = outside.filter(({ name }) => isAbove(name)).length;
+    return { above, below: outside.length - above };
+  });
+  const used = (places: readonly SheetPlace[]) =>
+    places.map((place, index) => levelsUsed(dimensions[index]!, chains[index]!, place, box.text));
+  const first = framed(plan, band, all);
+  const rows = used(first.places);
+  const second = framed(plan, band, rows);
+  const isEnough = used(second.places).every(
+    ({ above, below }, index) => above <= rows[index]!.above && below <= rows[index]!.below,
+  );
+  return isEnough ? second : first;
+}
+
+/** Where the title block stands: over the rule's ticks in the corner away from its zero, or above the rule where it would hide the numbers. */
+function titlePlace({ box, title }: SideViewPlan, scale: string | undefined, atLeft: boolean) {
+  // On a narrow sheet the block gets smaller before it gets too wide.
+  const wide = titleWidth(title, scale, unit, box.small);
+  const width = Math.min(wide, box.width - 8);
+  const size = (box.small * width) / wide;
+  const left = atLeft ? 4 : box.width - 4 - width;
+  const isOver = width > mostOfRule * box.width;
+  const bottom = box.height - 11 - (isOver ? 1.1 * box.small + 3 : 0);
+  const place = { left, right: left + width, top: bottom - titleHeight * size, bottom };
+  return {
+    title: { x: atLeft ? left : left + width, y: bottom, size, atLeft, ...(scale !== undefined && { scale }) },
+    box: place,
+    without: (isOver ? [0, 0] : [place.left, place.right]) as readonly [number, number],
+  };
+}
+
+/** So much of the rule's numbers may give way to the title. */
+const mostOfRule = 0.5;
+
+export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
+  const { box, chains, shown, align = 'sensor', onPaper = false } = plan;
+  // The ratio's own width is not known before the scale is: the longest counts.
+  const foot = box.height - titlePlace(plan, onPaper ? '1:1000' : undefined, true).box.top + 5;
+  const band = (box.height - foot) / chains.length;
+  const dimensions = chains.map((chain) => dimensionsThatFit(chain, band - leastDrawing * box.text, box.text));
+  const { frame, places } = fitted(plan, band, dimensions);
   const drawings = chains.map((chain, index) => drawChain(chain, shown, places[index]!));
   const grips = placeGrips(plan.handles, drawings, places, box);
   const gripBoxes = grips.map(({ x, y }) => around(x, y, gripReach));
@@ -98,43 +144,32 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
       place,
       labels,
       insideLines: lines,
-      dimensions: rowsOutside(dimensions[index]!, chain, drawing, place, taken, box),
+      dimensions: rowsOutside(dimensions[index]!, chain, drawing, place, taken, box.text),
     };
   });
 
-  const scale = onPaper ? labelOfPixels(frame.pixelsPerMillimetre) : undefined;
-  const fromSubject = align === 'subject' && frame.broken.every((isBroken) => !isBroken);
-  // On a narrow sheet the block gets smaller before it gets too wide.
-  const wide = titleWidth(title, scale, unit, box.small);
-  const width = Math.min(wide, box.width - 8);
-  const size = (box.small * width) / wide;
-  const titleX = fromSubject ? box.width - 4 : 4;
-  const titleBox = {
-    left: fromSubject ? titleX - width : titleX,
-    right: fromSubject ? titleX : titleX + width,
-    top: box.height - 11 - titleHeight * size,
-    bottom: box.height - 11,
-  };
+  const fromSubject = align === 'subject' && frame.sensorX.some((at) => at !== frame.sensorX[0]);
+  const title = titlePlace(plan, onPaper ? labelOfPixels(frame.pixelsPerMillimetre) : undefined, !fromSubject);
   return {
     frame,
     chains: laidOut,
     grips,
-    title: { x: titleX, y: titleBox.bottom, size, atLeft: !fromSubject, ...(scale !== undefined && { scale }) },
+    title: title.title,
     rule: {
-      zero: fromSubject ? frame.farX : frame.sensorX[0]!,
+      zero: fromSubject ? places[0]!.subjectX : frame.sensorX[0]!,
       direction: fromSubject ? 1 : -1,
       from: Math.max(0, ...places.map(({ breakX }) => breakX ?? 0)),
-      without: [titleBox.left, titleBox.right],
+      without: title.without,
     },
     boxes: [
-      { what: 'title block', box: titleBox },
+      { what: 'title block', box: title.box },
       ...gripBoxes.map((grip, index) => ({ what: `grip ${index}`, box: grip })),
       ...laidOut.flatMap(({ labels, dimensions: rows }, index) => [
         ...labels.map((label) => ({ what: `label ${index} ${label.text}`, box: label.box })),
         ...rows.flatMap(({ spans, y, outwards }) =>
           stackDimensions(spans, box.text, box.width).map((span) => ({
             what: `dimension ${index} ${span.name}`,
-            box: dimensionLabelBox(span, y + outwards * span.level * pitch, box.text),
+            box: dimensionLabelBox(span, y + outwards * span.level * levelPitch * box.text, box.text),
           })),
         ),
       ]),

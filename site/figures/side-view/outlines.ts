@@ -10,6 +10,8 @@ export interface Outline {
   readonly half: number;
   readonly left: number;
   readonly right: number;
+  /** Where it steps, pixels: words had better not stand on such edges either. */
+  readonly steps: readonly number[];
 }
 
 const n = (value: number) => String(Math.round(10 * value) / 10);
@@ -108,7 +110,8 @@ export function outlineOf(placed: PlacedPart, place: SheetPlace): Outline {
   const rear = place.x(kind === 'camera' ? -bodyBehind : placed.from) + (isThin ? least + 2 : 0);
   const front = Math.min(place.x(placed.to), isThin || kind === 'ring' ? rear : rear - least);
   const box = { axisY: place.axisY, room: half, cut };
-  let path = profile(stationsOf(placed, rear, front, half), box);
+  const stations = stationsOf(placed, rear, front, half);
+  let path = profile(stations, box);
   if (placed.foremost > placed.to) {
     // What stands out behind the flange of a lens turned round.
     path += profile(
@@ -120,7 +123,14 @@ export function outlineOf(placed: PlacedPart, place: SheetPlace): Outline {
     );
   }
   const left = Math.min(front, place.x(placed.foremost));
-  return { path, className: classes[kind] ?? 'outline', half, left, right: rear };
+  return {
+    path,
+    className: classes[kind] ?? 'outline',
+    half,
+    left,
+    right: rear,
+    steps: kind === 'lens' ? [stations[1]![0]] : [],
+  };
 }
 
 /**

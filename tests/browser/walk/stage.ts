@@ -1,34 +1,40 @@
 import { expect, type Page } from '@playwright/test';
 import { drawn } from './watch.ts';
 
-/** Plays all steps forward on a projector's screen and backward on a phone's, and leaves. */
+/** Plays all steps forward on a projector's screen, question and answer, and backward on a phone's, and leaves. */
 export async function projectAllSteps(page: Page): Promise<void> {
   await page.setViewportSize({ width: 1280, height: 720 });
   const steps = await page.locator('.stage-steps > li').count();
   expect(steps).toBeGreaterThan(3);
   const stage = page.locator('.stage');
-  const at = (step: number) => expect(stage).toHaveAttribute('aria-label', `Projected view, step ${step} of ${steps}`);
+  const places = Array.from({ length: steps }, (_, index) => index + 1).flatMap((step) =>
+    (['question', 'answer'] as const).map((half) => ({ step, half })),
+  );
+  const at = ({ step, half }: (typeof places)[number]) =>
+    expect(stage).toHaveAttribute('aria-label', `Projected view, step ${step} of ${steps}, ${half}`);
+  // What a change looks like on its way is for the shared tests: here it is there at once.
+  await page.emulateMedia({ reducedMotion: 'reduce' });
   await page.keyboard.press('Alt+KeyP');
-  for (let step = 1; step <= steps; step++) {
-    await at(step);
-    await expectLegible(page, step);
+  for (const place of places) {
+    await at(place);
+    await expectLegible(page, place.step, place.half);
     await page.keyboard.press('PageDown');
   }
-  await at(steps);
   await page.setViewportSize({ width: 390, height: 844 });
-  for (let step = steps; step >= 1; step--) {
-    await at(step);
-    await expectFigureHalf(page, step);
+  for (const place of places.reverse()) {
+    await at(place);
+    await expectFigureHalf(page, place.step);
     await page.keyboard.press('PageUp');
   }
-  await at(1);
+  await at({ step: 1, half: 'question' });
   await page.keyboard.press('Escape');
   await expect(stage).toBeHidden();
+  await page.emulateMedia({ reducedMotion: null });
   await page.setViewportSize({ width: 1280, height: 720 });
 }
 
 /** Words that hold, none smaller than 1/25 of the height, none outside the sheet. */
-async function expectLegible(page: Page, step: number): Promise<void> {
+async function expectLegible(page: Page, step: number, half: 'question' | 'answer'): Promise<void> {
   expect(new URL(page.url()).searchParams.get('stage')).toBe(`${step}`);
   await drawn(page);
   const found = await page.locator('.stage').evaluate((stage) => {
@@ -50,7 +56,8 @@ async function expectLegible(page: Page, step: number): Promise<void> {
     };
   });
   expect(found.question, `step ${step}`).not.toBe('');
-  expect(found.caption, `step ${step}`).toMatch(/^(?!.*(?:[{}]|NaN|undefined)).+/s);
+  // While the question is open nothing is given away.
+  expect(found.caption, `step ${step}`).toMatch(half === 'answer' ? /^(?!.*(?:[{}]|NaN|undefined)).+/s : /^$/);
   expect(found.small, `step ${step}, smaller than 1/25`).toEqual([]);
   expect(found.outside, `step ${step}, outside the sheet`).toEqual([]);
 }

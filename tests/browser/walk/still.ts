@@ -48,7 +48,9 @@ export async function expectReadingsAsHigh(page: Page): Promise<void> {
           return [min, max].map((value) => ({ control: slider, value, event: 'input' }));
         }),
         ...all('.controls select').flatMap((choice) =>
-          [...(choice as HTMLSelectElement).options].map(({ value }) => ({ control: choice, value, event: 'change' })),
+          [...(choice as HTMLSelectElement).options]
+            .filter(({ disabled }) => !disabled)
+            .map(({ value }) => ({ control: choice, value, event: 'change' })),
         ),
       ];
       back.click();

@@ -1,12 +1,10 @@
 import { globSync } from 'node:fs';
-import { camelCase } from '#core/quantity/formula.ts';
 import { quantityOf } from '#core/quantity/vocabulary.ts';
 import { course } from '#site/course.ts';
 import { everyFormula, type FormulaFile } from '../every-formula.ts';
 import { root } from '../run.ts';
-import { benchFigure, checkFigure, drawing, islands } from './lesson-figures.ts';
-import { prose } from './lesson-prose.ts';
 import { Refusal, requireName, type Scaffold } from './scaffold.ts';
+import { filledTemplates } from './template.ts';
 
 const usage =
   'Write: npm run scaffold -- lesson <slug> <topic>/<formula>, e.g. working-distance gaussian/working-distance';
@@ -22,17 +20,9 @@ export async function lesson([slug = '', about = '']: readonly string[]): Promis
   const file = (await everyFormula()).find((formula) => formula.path === path) as FormulaFile;
 
   const folder = `lessons/${slug}`;
+  const files = Object.entries(filledTemplates('lesson', marksOf(place.question, file)));
   return {
-    files: {
-      [`${folder}/lesson.mdx`]: prose(place.question, file),
-      [`${folder}/bench.svelte.ts`]: bench(file),
-      [`${folder}/stage.ts`]: stage(file),
-      [`${folder}/problems.ts`]: problems(file),
-      [`${folder}/figures/Bench.svelte`]: benchFigure(file),
-      [`${folder}/figures/Drawing.svelte`]: drawing(file),
-      [`${folder}/figures/Check.svelte`]: checkFigure(slug),
-      [`${folder}/figures/Islands.astro`]: islands,
-    },
+    files: Object.fromEntries(files.map(([name, text]) => [`${folder}/${name}`, text])),
     next: [
       `npm run dev, and open lessons/${slug}/: the figure already computes.`,
       `Draw ${folder}/figures/Drawing.svelte to scale; what two lessons share goes to site/figures/.`,
@@ -48,58 +38,17 @@ function somewhere(id: string): number {
   return Number((scale === 'log' ? Math.sqrt(least * most) : (least + most) / 2).toPrecision(1));
 }
 
-const key = (id: string) => (/\W/.test(id) ? `'${id}'` : id);
-const given = (id: string) => (/\W/.test(id) ? `given['${id}']` : `given.${id}`);
-const named = ({ formula }: FormulaFile) => formula.from.map((id) => `${camelCase(id)}: ${given(id)}`).join(', ');
-
-function bench(file: FormulaFile): string {
-  const { formula, name, path } = file;
-  return `import { ${name} } from '#${path}';
-import { Bench } from '#site/state/bench.svelte.ts';
-
-export const bench = new Bench({
-  inputs: { ${formula.from.map((id) => `${key(id)}: ${somewhere(id)}`).join(', ')} },
-  compute: (given) => ({
-    ${key(formula.gives)}: ${name}({ ${named(file)} }),
-  }),
-});
-`;
-}
-
-function stage({ formula }: FormulaFile): string {
-  const [first = ''] = formula.from;
-  return `import type { StageStep } from '#site/stage/step.ts';
-
-export const stage: readonly StageStep[] = [
-  {
-    question: '⟨… one question for the room⟩',
-    caption: '⟨… one caption⟩ {${formula.gives}}',
-    set: { ${key(first)}: ${somewhere(first)} },
-  },
-];
-`;
-}
-
-function problems(file: FormulaFile): string {
-  const { formula, name, path } = file;
-  const draws = formula.from.map((id) => `${key(id)}: draw.pick([${somewhere(id)}])`);
-  return `import { ${name}, ${name}Formula } from '#${path}';
-import { numberFamily } from '#core/practice/family.ts';
-
-const first = numberFamily({
-  id: 'first',
-  asks: '${formula.gives}',
-  question: '⟨… the question⟩ ${formula.from.map((id) => `{${id}}`).join(', ')}',
-  givens: (draw) => ({ ${draws.join(', ')} }),
-  answer: (given) => ${name}({ ${named(file)} }),
-  tolerance: { relative: 0.02, because: '⟨… why that far and no farther⟩' },
-  // ⟨… at least two wrong routes that learners take, each with its id, its value and why that number came out⟩
-  mistakes: [],
-  hint: '⟨… the next thought to have⟩',
-  working: [{ formula: ${name}Formula, note: '⟨… what is done and why⟩' }],
-});
-
-/** ⟨… four families or more⟩ */
-export const families = [first];
-`;
+function marksOf(question: string, { name, path, formula }: FormulaFile): Readonly<Record<string, string>> {
+  const from: readonly string[] = formula.from;
+  const starts = from.map((id) => `'${id}': ${somewhere(id)}`);
+  return {
+    question,
+    name,
+    path,
+    gives: formula.gives,
+    starts: starts.join(', '),
+    firstStart: starts[0]!,
+    marks: from.map((id) => `{${id}}`).join(', '),
+    draws: from.map((id) => `'${id}': draw.pick([${somewhere(id)}])`).join(', '),
+  };
 }

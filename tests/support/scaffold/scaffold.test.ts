@@ -8,6 +8,7 @@ import { check } from './check.ts';
 import { formula } from './formula.ts';
 import { lesson } from './lesson.ts';
 import { isUnfilled } from './scaffold.ts';
+import { filledTemplates } from './template.ts';
 
 const begun = await lesson(['focusing-close', 'gaussian/subject-distance']);
 
@@ -42,6 +43,10 @@ describe('the scaffold of a formula', () => {
   });
 });
 
+it('refuses a template with a mark that nothing is called', () => {
+  expect(() => filledTemplates('check', {})).toThrow(/templates\/check\/.*: nothing is called name/);
+});
+
 describe('the scaffold of an outside check', () => {
   const { files } = check(['made-up']);
 
@@ -58,11 +63,26 @@ describe('the scaffold of an outside check', () => {
 
 describe('the scaffold of a lesson', () => {
   it('is what the contract of a lesson asks for', () => {
-    const names = ['lesson.mdx', 'bench.svelte.ts', 'stage.ts', 'problems.ts'];
-    const figures = ['Bench.svelte', 'Drawing.svelte', 'Check.svelte', 'Islands.astro'].map(
-      (name) => `figures/${name}`,
+    const names = [
+      'bench.svelte.ts',
+      'figures/Bench.svelte',
+      'figures/Drawing.svelte',
+      'lesson.mdx',
+      'problems.ts',
+      'stage.ts',
+    ];
+    expect(Object.keys(begun.files).sort()).toEqual(names.map((name) => `lessons/focusing-close/${name}`));
+  });
+
+  it('runs at fewer than forty lines of code before its own content', async () => {
+    const lines = await Promise.all(
+      ['bench.svelte.ts', 'figures/Bench.svelte', 'figures/Drawing.svelte'].map(async (name) => {
+        const filepath = `lessons/focusing-close/${name}`;
+        const text = await format(begun.files[filepath]!, { ...(await resolveConfig(filepath)), filepath });
+        return text.split('\n').filter((line) => !/^\s*(?:$|\/[/*])/.test(line)).length;
+      }),
     );
-    expect(Object.keys(begun.files)).toEqual([...names, ...figures].map((name) => `lessons/focusing-close/${name}`));
+    expect(lines.reduce((sum, count) => sum + count)).toBeLessThan(40);
   });
 
   it('imports only what there is', () => {

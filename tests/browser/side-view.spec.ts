@@ -1,0 +1,25 @@
+import { expect, test } from '@playwright/test';
+
+test('a lens stays under the hand while rings come and go behind it', async ({ page }) => {
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.goto('lessons/extension/?extension=20');
+  const lens = page.getByLabel(/^Lens: move it/);
+  await lens.scrollIntoViewIfNeeded();
+  const middle = async () => {
+    const grip = (await lens.locator('.grip').boundingBox())!;
+    return { x: grip.x + grip.width / 2, y: grip.y + grip.height / 2 };
+  };
+  const start = await middle();
+  const picked = page.locator('input[name^="ring-"]:checked');
+  const seen = new Set<number>();
+  await page.mouse.move(start.x, start.y);
+  await page.mouse.down();
+  for (let moved = 1; moved <= 120; moved++) {
+    await page.mouse.move(start.x - moved, start.y);
+    seen.add(await picked.count());
+    // Rings are whole millimetres long, which are a few pixels each.
+    expect(Math.abs((await middle()).x - (start.x - moved)), `${moved} px`).toBeLessThan(4);
+  }
+  await page.mouse.up();
+  expect([...seen].sort()).toEqual(expect.arrayContaining([0, 1, 2]));
+});
