@@ -36,11 +36,11 @@ export const bench = new Bench({
   },
   choices: {
     'circle-of-confusion-by': {
-      label: 'Circle of confusion chosen',
+      label: 'Circle of confusion',
       options: {
-        viewing: { label: 'by viewing', fills: filledBy(circleOfConfusionByViewingFormula) },
-        diagonal: { label: 'by diagonal', fills: filledBy(circleOfConfusionByDiagonalFormula) },
-        pixels: { label: 'by pixels', fills: filledBy(circleOfConfusionByPixelsFormula) },
+        viewing: { label: 'from how the print is seen', fills: filledBy(circleOfConfusionByViewingFormula) },
+        diagonal: { label: 'from the diagonal', fills: filledBy(circleOfConfusionByDiagonalFormula) },
+        pixels: { label: 'from the pixels', fills: filledBy(circleOfConfusionByPixelsFormula) },
       },
     },
     sensor: choiceOf('Camera', bodies, ofBody),
@@ -59,10 +59,10 @@ export const bench = new Bench({
     waveDepthFormula,
   ],
   words: {
-    'depth-of-field': { infinite: '∞, no end' },
-    'far-limit': { infinite: '∞, no limit' },
+    'depth-of-field': { infinite: '∞, no far end' },
+    'far-limit': { infinite: '∞, everything behind is sharp' },
     'numerical-aperture': { none: 'no lens in air has so wide a cone' },
     'wave-depth': (value = 0, known) =>
-      known['numerical-aperture']! > wideCone ? `${printQuantity('wave-depth', value)}, add to T` : undefined,
+      known['numerical-aperture']! > wideCone ? `${printQuantity('wave-depth', value)}, to be added to T` : undefined,
   },
 });

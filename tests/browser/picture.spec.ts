@@ -38,7 +38,7 @@ test('a page fetches no worker before its picture is opened', async ({ page }) =
   await page.goto('lessons/depth-of-field/');
   await page.waitForLoadState('networkidle');
   expect(fetched.filter((url) => url.includes('worker'))).toEqual([]);
-  await page.getByRole('button', { name: 'The picture of it' }).click();
+  await page.getByRole('button', { name: 'The picture this gives' }).click();
   await expect.poll(() => fetched.some((url) => url.includes('worker'))).toBe(true);
 });
 
