@@ -2,19 +2,18 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
-    question:
-      'A perfect lens makes this disc of one point of light at f/2.8. At f/5.6, is it still narrower than a pixel?',
-    caption: 'No: {airy-diameter} wide, with rings around it. Each pixel is {pixel-pitch} wide.',
+    question: 'A perfect lens makes this of one point of light at f/2.8. At f/11, is it still narrower than a pixel?',
+    caption: 'No: a disc, {airy-diameter} wide, with rings around it. Each pixel is {pixel-pitch} wide.',
     from: { 'f-number': 2.8, magnification: 0.2 },
-    set: { 'f-number': 5.6, magnification: 0.2 },
+    set: { 'f-number': 11, magnification: 0.2 },
   },
   {
-    question: 'We close the aperture by four more stops. What happens to the disc?',
-    caption: 'It gets wider: {airy-diameter} at {f-number}. The narrower the cone, the wider the disc.',
+    question: 'We close the aperture by two more stops. Is the disc still as wide?',
+    caption: 'No, twice as wide: {airy-diameter} at {f-number}. The narrower the cone, the wider the disc.',
     set: { 'f-number': 22, magnification: 0.2 },
   },
   {
-    question: 'Back to f/5.6, but now at four times life size. Is the disc as small as before?',
+    question: 'Open to f/5.6, and the disc is small again. At four times life size, is it still?',
     caption: 'No: {airy-diameter}. Marked {f-number} works as {effective-f-number} here, and the cone is narrower.',
     from: { 'f-number': 5.6, magnification: 0.2 },
     set: { 'f-number': 5.6, magnification: 4 },

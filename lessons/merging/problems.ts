@@ -77,7 +77,7 @@ const narrowRim = numberFamily({
   givens: (draw) => ({
     'rim.hidden-band': draw.pick([0.2, 0.3, 0.4, 0.5]),
     'edge-height': draw.pick([10, 12, 15]),
-    'entrance-pupil-distance': draw.pick([120, 135, 150]),
+    'entrance-pupil-distance': draw.pick([118, 134, 152]),
     'focal-length': draw.pick([60, 75, 90, 100]),
   }),
   answer: (given) => fNumberFor(given, 2),

@@ -13,5 +13,5 @@ export function drawn(share: number): number {
 export function tintOf(wavelength: number, isNegative = false): string {
   const beyondGreen = wavelength * 1e6 - 550;
   const hue = 120 - (beyondGreen < 0 ? 1.2 : 1.6) * beyondGreen;
-  return `hsl(${Math.min(275, Math.max(0, hue))} 100% ${isNegative ? 24 : 78}%)`;
+  return `hsl(${Math.min(275, Math.max(0, hue))} 100% ${isNegative ? 16 : 78}%)`;
 }
