@@ -7,6 +7,7 @@ const drop = {
   'subject-depth': 12,
   'edge-height': 11,
   'circle-of-confusion': 0.2,
+  overlap: 0,
 } as const;
 const ruler = { subject: 'slanted-scale', 'circle-of-confusion': 0.1, 'f-number': 4 } as const;
 
