@@ -50,5 +50,5 @@ export const bench = new Bench({
     seenFrom,
   ],
   // From the cutoff on the contrast is zero, and that is no matter of rounding.
-  words: { contrast: (share) => (share === 0 ? '0\u202f%, nothing gets through' : undefined) },
+  words: { contrast: (share) => (share === 0 ? '0\u202f%, an even grey' : undefined) },
 });
