@@ -1,5 +1,5 @@
 import type { Root, RootContent } from 'mdast';
-import { parts, type PartName } from '#site/parts/parts.ts';
+import { parts, type PartName } from '#site/lesson/parts.ts';
 
 const order = Object.keys(parts) as PartName[];
 

@@ -2,6 +2,7 @@ import { mount, type Component, type ComponentProps } from 'svelte';
 import type { ProblemFamily } from '#core/practice/family.ts';
 import Practice from '#site/controls/practice/Practice.svelte';
 import Predict from '#site/controls/predict/Predict.svelte';
+import { showMeanings } from '#site/terms/show-meaning.ts';
 
 /** What a lesson's own script brings: its slug, its figure and its problems. */
 export interface OwnIslands {
@@ -12,7 +13,8 @@ export interface OwnIslands {
 }
 
 /**
- * Brings the islands of a page to life: what was built stands until the component, drawn anew, takes its place in the same task.
+ * Brings a lesson's page to life. Its terms say what they mean; of its islands, what was built stands until the component, drawn anew, takes its
+ * place in the same task.
  *
  * Each goes where the page has `<Island is="bench">`, `check` or `predict`, with the data that its place carries. Svelte can take over
  * built markup instead, and Astro can load islands one by one, but both weigh more than a lesson can spare and look the same.
@@ -27,4 +29,5 @@ export function enliven({ lesson, Bench, families }: OwnIslands): void {
     else if (island === 'predict') mount(Predict, { target, props: props as ComponentProps<typeof Predict> });
     else throw new Error(`The page has an island “${island}”; there are bench, check and predict.`);
   }
+  showMeanings();
 }
