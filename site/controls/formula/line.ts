@@ -1,0 +1,41 @@
+import type { FormulaLine } from '#site/state/formula-line.ts';
+
+/** Puts *line* into a formula's place in the page, `[data-line]`: numbers into their slots, or words in their stead. */
+export function fillLine(place: HTMLElement, line: FormulaLine): void {
+  lineIn(place).show(line);
+}
+
+/** A formula's place in the page, looked through once; it writes only what differs from what stands there. */
+export function lineIn(place: HTMLElement): {
+  readonly built: FormulaLine;
+  readonly show: (line: FormulaLine) => void;
+} {
+  const numbers = place.querySelector<HTMLElement>('[data-line-numbers]')!;
+  const words = place.querySelector<HTMLElement>('[data-line-words]')!;
+  const slots = [...numbers.querySelectorAll<HTMLElement>('[data-number]')].map((element) => ({
+    element,
+    id: element.dataset['number']!,
+    shown: element.textContent,
+  }));
+  const said = words.textContent.trim();
+  return {
+    built: numbers.hidden ? { words: said } : { texts: Object.fromEntries(slots.map(({ id, shown }) => [id, shown])) },
+    show(line) {
+      const areNumbers = 'texts' in line;
+      if (numbers.hidden === areNumbers) {
+        numbers.hidden = !areNumbers;
+        words.hidden = areNumbers;
+      }
+      if (!areNumbers) {
+        words.textContent = line.words;
+        return;
+      }
+      for (const slot of slots) {
+        const text = line.texts[slot.id];
+        if (text === undefined || text === slot.shown) continue;
+        slot.element.textContent = text;
+        slot.shown = text;
+      }
+    },
+  };
+}
