@@ -6,8 +6,8 @@ import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formu
 import { magnificationOfSubjectFormula } from '#core/gaussian/magnification-of-subject.formula.ts';
 import { numberFamily } from '#core/practice/family.ts';
 import { evaluateFormula } from '#core/quantity/formula.ts';
+import { circlesOfBodies } from '#site/state/body-circle.ts';
 
-const circles = [0.01, 0.015, 0.02, 0.025, 0.03];
 const apertures = [4, 5.6, 8, 11, 16];
 const symmetric = { 'pupil-magnification': 1 };
 const focalLengths = [50, 60, 85, 100];
@@ -41,7 +41,7 @@ const depthAtASize = numberFamily({
     magnification: draw.pick([0.25, 0.4, 0.75, 1.5, 2, 3]),
     'f-number': draw.pick(apertures),
     'pupil-magnification': draw.pick([0.7, 0.8, 1, 1.4]),
-    'circle-of-confusion': draw.pick(circles),
+    'circle-of-confusion': draw.pick(circlesOfBodies),
   }),
   answer: closeUp,
   tolerance: { relative: 0.03, because: 'nobody sees the end of sharpness to three per cent' },
@@ -83,7 +83,7 @@ const depthFromADistance = numberFamily({
       'focal-length': focalLength,
       'subject-distance': focalLength * draw.pick([2, 2.5, 3, 4, 5]),
       'f-number': draw.pick(apertures),
-      'circle-of-confusion': draw.pick(circles),
+      'circle-of-confusion': draw.pick(circlesOfBodies),
     };
   },
   answer: (given) => closeUp({ ...given, magnification: sizeAt(given) }),
@@ -129,7 +129,7 @@ const anotherAperture = numberFamily({
     const given = {
       ...symmetric,
       magnification: draw.pick([0.25, 0.5, 1, 1.5]),
-      'circle-of-confusion': draw.pick(circles),
+      'circle-of-confusion': draw.pick(circlesOfBodies),
       'first.f-number': draw.pick(apertures),
     };
     return {
@@ -177,7 +177,7 @@ const anotherLens = numberFamily({
     const given = {
       ...symmetric,
       magnification: draw.pick([0.25, 0.5, 1, 1.5]),
-      'circle-of-confusion': draw.pick(circles),
+      'circle-of-confusion': draw.pick(circlesOfBodies),
       'f-number': draw.pick(apertures),
     };
     return {
@@ -263,7 +263,7 @@ const howFarBehind = numberFamily({
     'entrance-pupil-distance': draw.pick([1000, 1200, 1500, 2000]),
     'entrance-pupil': draw.pick([2, 3, 4, 5]),
     magnification: draw.pick([0.02, 0.025, 0.03, 0.04]),
-    'circle-of-confusion': draw.pick(circles),
+    'circle-of-confusion': draw.pick(circlesOfBodies),
   }),
   answer: (given) => evaluateFormula(farLimitFormula, given),
   tolerance: { relative: 0.03, because: 'a difference of two small numbers, of two or three figures each' },

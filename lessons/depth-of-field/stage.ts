@@ -3,7 +3,8 @@ import type { StageStep } from '#site/stage/step.ts';
 export const stage: readonly StageStep[] = [
   {
     question: 'Half life size, f/8. How deep is the sharp part?',
-    caption: 'From {near-limit} in front to {far-limit} behind: {depth-of-field} in all, less than a match is thick.',
+    caption:
+      'From {near-limit} in front to {far-limit} behind: {depth-of-field} in all, hardly more than a match is thick.',
   },
   {
     question: 'Two stops down, to f/16. Half as deep, or twice?',
@@ -30,8 +31,8 @@ export const stage: readonly StageStep[] = [
   {
     question: 'Who decides what is sharp?',
     caption:
-      'We do. As a share of the diagonal c is {circle-of-confusion}, and the same picture is sharp over {depth-of-field}.',
-    set: { 'circle-of-confusion-by': 'diagonal' },
+      'We do. For a print {print-width} wide, seen from {viewing-distance}, c is {circle-of-confusion}, and the same picture is sharp over {depth-of-field}.',
+    set: { 'circle-of-confusion-by': 'viewing' },
   },
   {
     question: 'Five times life size at f/2.8: is light still made of rays?',

@@ -14,6 +14,7 @@ import { scaleBetweenFocusSettings } from '#core/stack/scale-between-focus-setti
 import { scaleChangeOnRailFormula } from '#core/stack/scale-change-on-rail.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
 import { Bench, choiceOf, keptChoice, picked, startsOf } from '#site/state/bench.svelte.ts';
+import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 import { subjects } from '#site/state/subjects.ts';
 
@@ -48,9 +49,8 @@ export const bench = new Bench({
     'f-number': 5.6,
     overlap: 0.25,
     ...startsOf(subjects['drawing-pin'], ['subject-depth', 'edge-height']),
-    'circle-of-confusion': 0.03,
     ...startsOf(lenses['lens-90'], ['focal-length', 'pupil-magnification']),
-    ...startsOf(bodies['body-36'], ['sensor-width', 'pixel-pitch']),
+    ...startsOf(bodies['body-36'], ['circle-of-confusion', 'sensor-width', 'pixel-pitch']),
   },
   choices: {
     subject: { ...choiceOf('Subject', stackable, ['subject-depth', 'edge-height']), kept: true },
@@ -67,6 +67,7 @@ export const bench = new Bench({
     }),
     lens: choiceOf('Lens', lenses, ['focal-length', 'pupil-magnification']),
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'pixel-pitch']),
+    [circleChoice]: circleByBody('sensor-width'),
   },
   formulas: [
     effectiveFNumberFormula,

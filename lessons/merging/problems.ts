@@ -7,6 +7,7 @@ import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { imageWidth, imageWidthFormula } from '#core/gaussian/image-width.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+import { circlesOfBodies } from '#site/state/body-circle.ts';
 import { evaluateFormula } from '#core/quantity/formula.ts';
 
 const behindTheEdge = numberFamily({
@@ -69,7 +70,7 @@ const noSoftBand = numberFamily({
     magnification: draw.pick([0.5, 0.8, 1, 1.5, 2, 3]),
     'f-number': draw.pick([4, 5.6, 8, 11]),
     'pupil-magnification': draw.pick([0.7, 0.85, 1.2, 1.5]),
-    'circle-of-confusion': draw.pick([0.012, 0.02, 0.03]),
+    'circle-of-confusion': draw.pick(circlesOfBodies),
     overlap: draw.pick([0.2, 0.25, 0.3]),
   }),
   answer: (given) => frameStep({ depthOfField: depthAt(given, worksAt(given)), overlap: given.overlap }),

@@ -1,6 +1,6 @@
 import type { FormulaLine } from '#site/state/formula-line.ts';
 
-/** Puts *line* into a formula's place in the page, `[data-line]`: numbers into their slots, or words in their stead. */
+/** Puts *line* into a formula's place in the page, `[data-equation]`: numbers into their slots, or words in their stead. */
 export function fillLine(place: HTMLElement, line: FormulaLine): void {
   lineIn(place).show(line);
 }
@@ -10,8 +10,8 @@ export function lineIn(place: HTMLElement): {
   readonly built: FormulaLine;
   readonly show: (line: FormulaLine) => void;
 } {
-  const numbers = place.querySelector<HTMLElement>('[data-line-numbers]')!;
-  const words = place.querySelector<HTMLElement>('[data-line-words]')!;
+  const numbers = place.querySelector<HTMLElement>('[data-equation-numbers]')!;
+  const words = place.querySelector<HTMLElement>('[data-equation-words]')!;
   const slots = [...numbers.querySelectorAll<HTMLElement>('[data-number]')].map((element) => ({
     element,
     id: element.dataset['number']!,

@@ -11,8 +11,8 @@ function built(subjectDistance: number): string {
     'front-principal-depth': 22,
   });
   const texts = 'texts' in line ? line.texts : {};
-  return `<div data-line="working-distance"><div data-line-numbers ${'words' in line ? 'hidden' : ''}>${numericFormula(workingDistanceFormula, texts)}</div>
-    <p data-line-words ${'texts' in line ? 'hidden' : ''}>${'words' in line ? line.words : ''}</p></div>`;
+  return `<div data-equation="working-distance"><div data-equation-numbers ${'words' in line ? 'hidden' : ''}>${numericFormula(workingDistanceFormula, texts)}</div>
+    <p data-equation-words ${'texts' in line ? 'hidden' : ''}>${'words' in line ? line.words : ''}</p></div>`;
 }
 
 const lineAt = (distance: number | { readonly words: string; readonly value: number }) => () =>
@@ -36,7 +36,7 @@ const numbers = () =>
   [...document.querySelectorAll<HTMLElement>('.katex-html [data-number]')].map(({ textContent }) =>
     textContent.replace('\u2009', ' '),
   );
-const isHidden = (part: string) => document.querySelector<HTMLElement>(`[data-line-${part}]`)!.hidden;
+const isHidden = (part: string) => document.querySelector<HTMLElement>(`[data-equation-${part}]`)!.hidden;
 
 it('prints each line anew as a whole, so that its numbers agree after every movement, in both halves', () => {
   document.body.innerHTML = built(107.4712);
@@ -53,7 +53,7 @@ it('gives way to words where there is no equation, and comes back', () => {
   const patch = numberPatcher(document);
   patch({ line: lineAt({ words: '∞, set to infinity', value: Infinity }), inProse: prose });
   expect([isHidden('numbers'), isHidden('words')]).toEqual([true, false]);
-  expect(document.querySelector('[data-line-words]')!.textContent).toBe(
+  expect(document.querySelector('[data-equation-words]')!.textContent).toBe(
     'No numbers here. Subject distance: ∞, set to infinity.',
   );
   patch({ line: lineAt(150), inProse: prose });

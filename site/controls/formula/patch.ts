@@ -26,7 +26,7 @@ type Printed = FormulaLine | string;
 
 /**
  * Keeps the numbers that stand in a page's formulas and prose up to date without rendering anything anew:
- * every `[data-line]` of a formula and every `[data-printed]` number below *root* follows.
+ * every `[data-equation]` of a formula and every `[data-printed]` number below *root* follows.
  *
  * Inside `[data-still]` it stays as it was built; inside `[data-example]` too, until that has `data-following`.
  *
@@ -35,11 +35,11 @@ type Printed = FormulaLine | string;
  */
 export function numberPatcher(root: ParentNode): (print: Printers, all?: boolean) => void {
   const places = new Map<Element | null, Place>();
-  for (const element of root.querySelectorAll<HTMLElement>('[data-line], [data-printed]')) {
+  for (const element of root.querySelectorAll<HTMLElement>('[data-equation], [data-printed]')) {
     if (element.closest('[data-still]')) continue;
     const part = element.closest('.part');
     if (!places.has(part)) places.set(part, { followers: [], inView: part === null });
-    places.get(part)!.followers.push(element.dataset['line'] === undefined ? wordIn(element) : formulaIn(element));
+    places.get(part)!.followers.push(element.dataset['equation'] === undefined ? wordIn(element) : formulaIn(element));
   }
 
   let latest: Printers | undefined;
@@ -76,7 +76,7 @@ export function numberPatcher(root: ParentNode): (print: Printers, all?: boolean
 function formulaIn(place: HTMLElement): Follower {
   const { built, show } = lineIn(place);
   const example = place.closest('[data-example]');
-  return { name: place.dataset['line']!, printer: 'line', example, built, show: (line) => show(line as FormulaLine) };
+  return { name: place.dataset['equation']!, printer: 'line', example, built, show: (line) => show(line as FormulaLine) };
 }
 
 function wordIn(element: HTMLElement): Follower {

@@ -18,7 +18,7 @@ export function fillWorking(problem: Problem): void {
     const words = step.querySelector('[data-note]');
     if (words) words.textContent = note;
     if (formula)
-      fillLine(step.querySelector<HTMLElement>('[data-line]')!, formulaLine(formula as LineFormula, numbers));
+      fillLine(step.querySelector<HTMLElement>('[data-equation]')!, formulaLine(formula as LineFormula, numbers));
   }
   place.hidden = false;
 }
