@@ -17,14 +17,16 @@ export function lineIn(place: HTMLElement): {
     id: element.dataset['number']!,
     shown: element.textContent,
   }));
-  const said = words.textContent.trim();
+  const asBuilt = words.textContent;
   return {
-    built: numbers.hidden ? { words: said } : { texts: Object.fromEntries(slots.map(({ id, shown }) => [id, shown])) },
+    built: numbers.hidden ? { words: asBuilt.trim() } : { texts: Object.fromEntries(slots.map(({ id, shown }) => [id, shown])) },
     show(line) {
       const areNumbers = 'texts' in line;
       if (numbers.hidden === areNumbers) {
         numbers.hidden = !areNumbers;
         words.hidden = areNumbers;
+        // What is hidden says nothing old to whoever copies the page.
+        if (areNumbers) words.textContent = asBuilt;
       }
       if (!areNumbers) {
         words.textContent = line.words;
