@@ -31,5 +31,6 @@ export const keeperFramesFormula = {
   source: 'derived in core/exposure/README.md#keepers',
   checkedBy: ['chance'],
   // At a share of 1 the logarithm has no value; one frame is enough.
+  holds: ({ keeperShare }) => keeperShare < 1,
   sample: { 'keeper-share': [0.001, 0.99] },
 } as const satisfies Formula<Inputs>;

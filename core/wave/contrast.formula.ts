@@ -36,5 +36,6 @@ export const contrastFormula = {
   source: 'Goodman, Introduction to Fourier Optics, ch. 6 (from memory)',
   checkedBy: ['diffraction-mtf'],
   // Above the cutoff the arc cosine has no real value; the function answers 0 there.
+  holds: ({ spatialFrequency, cutoffFrequency }) => spatialFrequency <= cutoffFrequency,
   sample: { 'spatial-frequency': [1, 100], 'cutoff-frequency': [101, 5000] },
 } as const satisfies Formula<Inputs>;

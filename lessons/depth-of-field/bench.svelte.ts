@@ -11,10 +11,10 @@ import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formu
 import { entrancePupilDistanceFormula } from '#core/gaussian/entrance-pupil-distance.formula.ts';
 import { entrancePupilFormula } from '#core/gaussian/entrance-pupil.formula.ts';
 import { numericalApertureFormula } from '#core/gaussian/numerical-aperture.formula.ts';
-import { evaluateFormula } from '#core/quantity/formula.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { filledBy } from '#site/state/choice.ts';
+import { byBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 import { subjectChoice } from '#site/state/subjects.ts';
 
@@ -29,17 +29,17 @@ export const bench = new Bench({
   inputs: {
     magnification: 0.5,
     ...startsOf(lenses['lens-50'], ['f-number', 'focal-length']),
-    'circle-of-confusion': evaluateFormula(circleOfConfusionByViewingFormula, viewing),
+    ...startsOf(bodies['body-36'], ['circle-of-confusion']),
     ...startsOf(lenses['lens-50'], ['pupil-magnification']),
     ...viewing,
     wavelength: 0.00055,
   },
   choices: {
-    'circle-of-confusion-by': {
+    [circleChoice]: {
       label: 'Circle of confusion',
       options: {
+        [byBody]: { label: 'from the diagonal', fills: filledBy(circleOfConfusionByDiagonalFormula) },
         viewing: { label: 'from how the print is seen', fills: filledBy(circleOfConfusionByViewingFormula) },
-        diagonal: { label: 'from the diagonal', fills: filledBy(circleOfConfusionByDiagonalFormula) },
         pixels: { label: 'from the pixels', fills: filledBy(circleOfConfusionByPixelsFormula) },
       },
     },

@@ -6,8 +6,8 @@ import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formu
 import { magnificationOfSubjectFormula } from '#core/gaussian/magnification-of-subject.formula.ts';
 import { numberFamily } from '#core/practice/family.ts';
 import { evaluateFormula } from '#core/quantity/formula.ts';
+import { circlesOfBodies } from '#site/state/body-circle.ts';
 
-const circles = [0.01, 0.015, 0.02, 0.025, 0.03];
 const apertures = [4, 5.6, 8, 11, 16];
 const symmetric = { 'pupil-magnification': 1 };
 const focalLengths = [50, 60, 85, 100];
@@ -41,7 +41,7 @@ const depthAtASize = numberFamily({
     magnification: draw.pick([0.25, 0.4, 0.75, 1.5, 2.5, 3]),
     'f-number': draw.pick(apertures),
     'pupil-magnification': draw.pick([0.6, 0.7, 0.8, 1.4, 1.6]),
-    'circle-of-confusion': draw.pick(circles),
+    'circle-of-confusion': draw.pick(circlesOfBodies),
   }),
   tolerance: { relative: 0.03, because: 'nobody can see to three per cent where sharpness ends' },
   mistakes: [
@@ -99,7 +99,7 @@ const depthFromADistance = numberFamily({
       'focal-length': focalLength,
       'subject-distance': focalLength * draw.pick([2, 2.5, 3, 4, 5]),
       'f-number': draw.pick(apertures),
-      'circle-of-confusion': draw.pick(circles),
+      'circle-of-confusion': draw.pick(circlesOfBodies),
     };
   },
   tolerance: { relative: 0.03, because: 'nobody can see to three per cent where sharpness ends' },
@@ -149,7 +149,7 @@ const anotherAperture = numberFamily({
     const given = {
       ...symmetric,
       magnification: draw.pick([0.25, 0.5, 1, 1.5]),
-      'circle-of-confusion': draw.pick(circles),
+      'circle-of-confusion': draw.pick(circlesOfBodies),
       'first.f-number': draw.pick(apertures),
     };
     return {
@@ -196,7 +196,7 @@ const anotherLens = numberFamily({
     const given = {
       ...symmetric,
       magnification: draw.pick([0.25, 0.5, 1, 1.5]),
-      'circle-of-confusion': draw.pick(circles),
+      'circle-of-confusion': draw.pick(circlesOfBodies),
       'f-number': draw.pick(apertures),
     };
     return {
@@ -283,7 +283,7 @@ const howFarBehind = numberFamily({
     'entrance-pupil-distance': draw.pick([1000, 1200, 1500, 2000]),
     'entrance-pupil': draw.pick([2, 3, 4, 5]),
     magnification: draw.pick([0.02, 0.025, 0.03, 0.04]),
-    'circle-of-confusion': draw.pick(circles),
+    'circle-of-confusion': draw.pick(circlesOfBodies),
   }),
   tolerance: { relative: 0.03, because: 'the denominator is a small difference of two rounded numbers' },
   mistakes: [

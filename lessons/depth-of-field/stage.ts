@@ -4,7 +4,7 @@ export const stage: readonly StageStep[] = [
   {
     question: 'Half life size, f/8. Is the sharp part deeper than a match is thick?',
     caption:
-      'No: from {near-limit} in front to {far-limit} behind, {depth-of-field} in all. A match is about 2 mm thick.',
+      'Just: {near-limit} in front and {far-limit} behind, {depth-of-field} in all. A match is about 2 mm thick.',
     from: { 'f-number': 2.8 },
     set: { 'f-number': 8 },
   },
@@ -34,9 +34,9 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Who decides how much blur still counts as sharp: the lens, the sensor or we?',
-    caption: 'We do. With c as a share of the diagonal, {circle-of-confusion}, the depth is {depth-of-field}.',
+    caption: 'We do. Chosen from how a print is seen, c is {circle-of-confusion} and the depth {depth-of-field}.',
     from: { magnification: 0.5 },
-    set: { 'circle-of-confusion-by': 'diagonal' },
+    set: { 'circle-of-confusion-by': 'viewing' },
   },
   {
     question: 'Five times life size at f/2.8. Are rays still the whole story?',

@@ -13,7 +13,8 @@ import { magnificationAfterStep } from '#core/stack/magnification-after-step.ts'
 import { scaleBetweenFocusSettings } from '#core/stack/scale-between-focus-settings.ts';
 import { scaleChangeOnRailFormula } from '#core/stack/scale-change-on-rail.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
-import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
+import { Bench, choiceOf, keptChoice, picked, startsOf } from '#site/state/bench.svelte.ts';
+import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 import { stackable } from '#site/state/subjects.ts';
 
@@ -38,9 +39,8 @@ export const bench = new Bench({
     'f-number': 5.6,
     overlap: 0.25,
     ...startsOf(stackable['drawing-pin'], ['subject-depth', 'edge-height']),
-    'circle-of-confusion': 0.03,
     ...startsOf(lenses['lens-90'], ['focal-length', 'pupil-magnification']),
-    ...startsOf(bodies['body-36'], ['sensor-width', 'pixel-pitch']),
+    ...startsOf(bodies['body-36'], ['circle-of-confusion', 'sensor-width', 'pixel-pitch']),
   },
   choices: {
     subject: { ...choiceOf('Subject', stackable, ['subject-depth', 'edge-height']), kept: true },
@@ -57,6 +57,7 @@ export const bench = new Bench({
     }),
     lens: choiceOf('Lens', lenses, ['focal-length', 'pupil-magnification']),
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'pixel-pitch']),
+    [circleChoice]: circleByBody('sensor-width'),
   },
   formulas: [
     effectiveFNumberFormula,

@@ -43,7 +43,7 @@ describe('the bench of stacking', () => {
   });
 
   it('says between what lengths the ring’s steps lie, and that the camera stands', () => {
-    const given = { magnification: 0.5, 'subject-depth': 30 };
+    const given = { magnification: 0.5, 'subject-depth': 30, 'circle-of-confusion': 0.02 };
     const steps = stepsBetween(slabs('focus-ring', given));
     expect(Math.max(...steps)).toBeGreaterThan(1.2 * Math.min(...steps));
     expect(words(would('focus-ring', given)['frame-step'])).toMatch(/^1.08\smm to 1.52\smm$/u);

@@ -14,6 +14,7 @@ import { stackTimeFormula } from '#core/stack/stack-time.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
+import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 import { mostOnRing, onRing, turnedOnce } from './figures/slabs.ts';
 import { subjects } from './figures/subjects.ts';
@@ -41,9 +42,8 @@ export const bench = new Bench({
     'settling-time': 3,
     'recycling-time': 0,
     ...startsOf(subjects['frost-crystal'], ['time-limit']),
-    'circle-of-confusion': 0.02,
     ...startsOf(lenses['lens-90'], ['focal-length', 'pupil-magnification']),
-    ...startsOf(bodies['body-36'], ['sensor-width', 'pixel-pitch']),
+    ...startsOf(bodies['body-36'], ['circle-of-confusion', 'sensor-width', 'pixel-pitch']),
   },
   choices: {
     subject: { ...choiceOf('Subject', subjects, ['subject-depth', 'time-limit']), kept: true },
@@ -58,6 +58,7 @@ export const bench = new Bench({
     }),
     lens: choiceOf('Lens', lenses, ['focal-length', 'pupil-magnification']),
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'pixel-pitch']),
+    [circleChoice]: circleByBody('sensor-width'),
   },
   formulas: [
     effectiveFNumberFormula,

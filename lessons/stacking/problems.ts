@@ -6,6 +6,7 @@ import { stackTimeFormula } from '#core/stack/stack-time.formula.ts';
 import { subjectDepthOfTiltFormula } from '#core/depth/subject-depth-of-tilt.formula.ts';
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+import { circlesOfBodies } from '#site/state/body-circle.ts';
 import { evaluateFormula } from '#core/quantity/formula.ts';
 
 interface Lens {
@@ -27,7 +28,7 @@ const step = numberFamily({
     magnification: draw.pick([0.5, 0.7, 1.5, 2, 3]),
     'f-number': draw.pick([4, 5.6, 8, 11]),
     'pupil-magnification': draw.pick([0.7, 0.85, 1.2, 1.5]),
-    'circle-of-confusion': draw.pick([0.012, 0.02, 0.03]),
+    'circle-of-confusion': draw.pick(circlesOfBodies),
     overlap: draw.pick([0.2, 0.25, 0.3, 0.4]),
   }),
   tolerance: { relative: 0.03, because: 'depths are known no better than the circle of confusion is' },

@@ -1,8 +1,10 @@
 import { mount, type Component, type ComponentProps } from 'svelte';
 import type { ProblemFamily } from '#core/practice/family.ts';
+import type { LineFormula } from '#core/quantity/printed-line.ts';
 import Practice from '#site/controls/practice/Practice.svelte';
 import Predict from '#site/controls/predict/Predict.svelte';
 import { showMeanings } from '#site/terms/show-meaning.ts';
+import { alsoShown } from '#site/state/formula-line.ts';
 
 /** What a lesson's own script brings: its slug, its figure and its problems. */
 export interface OwnIslands {
@@ -10,6 +12,8 @@ export interface OwnIslands {
   // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a figure has props of its own; what its place in the page carries is JSON
   readonly Bench: Component<any>;
   readonly families: readonly ProblemFamily[];
+  /** Those of its prose that are called by the name of their file. */
+  readonly formulas: Readonly<Record<string, LineFormula>>;
 }
 
 /**
@@ -19,7 +23,8 @@ export interface OwnIslands {
  * Each goes where the page has `<Island is="bench">`, `check` or `predict`, with the data that its place carries. Svelte can take over
  * built markup instead, and Astro can load islands one by one, but both weigh more than a lesson can spare and look the same.
  */
-export function enliven({ lesson, Bench, families }: OwnIslands): void {
+export function enliven({ lesson, Bench, families, formulas }: OwnIslands): void {
+  alsoShown(formulas);
   for (const target of document.querySelectorAll<HTMLElement>('[data-island]')) {
     const { island, props: carried = '{}' } = target.dataset;
     const props: unknown = JSON.parse(carried);
