@@ -6,12 +6,14 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { lessonGlue } from './site/build/lesson-glue.ts';
+import { partsInOrder } from './site/build/parts-in-order.ts';
 import { setWithinExamples } from './site/build/set-within-examples.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
 import { offline } from './site/offline/write-worker.ts';
 import { katexWoff2 } from './site/build/katex-woff2.ts';
 import { subsetFonts } from './site/build/subset-fonts.ts';
 import { failOnBadTex } from './site/controls/formula/fail-on-bad-tex.ts';
+import { linkTerms } from './site/terms/link-terms.ts';
 
 /** Short names for scoped styles: they stand in every element of every widget that readers load. */
 const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
@@ -30,15 +32,20 @@ const workbookChunk = {
   minShareCount: Math.ceil((2 * lessons) / 3),
 };
 
+const base = process.env.BASE_PATH ?? '/';
+
 export default defineConfig({
   srcDir: './site',
   publicDir: './site/public',
-  base: process.env.BASE_PATH ?? '/',
+  base,
   trailingSlash: 'always',
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
   markdown: {
-    processor: unified({ remarkPlugins: [remarkMath, setWithinExamples], rehypePlugins: [rehypeKatex, failOnBadTex] }),
+    processor: unified({
+      remarkPlugins: [remarkMath, partsInOrder, setWithinExamples, [linkTerms, { base }]],
+      rehypePlugins: [rehypeKatex, failOnBadTex],
+    }),
   },
   integrations: [svelte({ compilerOptions: { cssHash, discloseVersion: false, runes: true } }), mdx(), offline()],
   security: {

@@ -3,7 +3,7 @@ export const course = [
   { slug: 'life-size', question: 'How big is it on the sensor?' },
   { slug: 'on-the-barrel', question: 'What do the numbers on a lens say?' },
   { slug: 'focusing-close', question: 'Why does a lens refuse to focus closer?' },
-  { slug: 'extension', question: 'What does each ring buy?' },
+  { slug: 'extension', question: 'What does each extension ring give?' },
   { slug: 'close-up-lenses', question: 'Rings or a close-up lens?' },
   { slug: 'working-distance', question: 'How far away can I stay?' },
   { slug: 'reversed', question: 'What does a lens do back to front?' },

@@ -33,7 +33,7 @@ export const backgroundBlurFormula = {
   from: ['magnification', 'entrance-pupil', 'background-distance', 'entrance-pupil-distance'],
   tex: String.raw`\q{background-blur} = \frac{\q{magnification}\,\q{entrance-pupil}\,\q{background-distance}}{\q{entrance-pupil-distance} + \q{background-distance}}`,
   evaluate: backgroundBlur,
-  says: 'A far background is blurred by the width of the pupil, times the magnification: here the longer lens wins.',
+  says: 'A far background is blurred by the pupil’s width times the magnification; a longer lens has the wider pupil, so it blurs more.',
   source: 'derived in core/depth/README.md#blur',
   checkedBy: ['pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

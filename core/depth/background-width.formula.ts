@@ -30,7 +30,7 @@ export const backgroundWidthFormula = {
   from: ['field-width', 'entrance-pupil-distance', 'background-distance'],
   tex: String.raw`\q{background-width} = \q{field-width} \cdot \frac{\q{entrance-pupil-distance} + \q{background-distance}}{\q{entrance-pupil-distance}}`,
   evaluate: backgroundWidth,
-  says: 'At the same magnification a longer lens stands farther off and lets less background in.',
+  says: 'At the same magnification a longer lens stands farther off and shows less of the background.',
   source: 'derived in core/depth/README.md#blur',
   checkedBy: ['pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

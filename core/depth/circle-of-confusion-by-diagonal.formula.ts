@@ -32,7 +32,7 @@ export const circleOfConfusionByDiagonalFormula = {
   from: ['sensor-width', 'sensor-height'],
   tex: String.raw`\q{circle-of-confusion} = \frac{\sqrt{\q{sensor-width}^2 + \q{sensor-height}^2}}{1500}`,
   evaluate: circleOfConfusionByDiagonal,
-  says: 'A share of the picture’s diagonal: the bigger the sensor, the less it will be enlarged.',
+  says: 'A fixed share of the sensor’s diagonal: a larger sensor is enlarged less, so it may blur more.',
   source: 'common practice',
   checkedBy: ['common-practice', 'library-exif-composites'],
 } as const satisfies Formula<Inputs>;

@@ -36,7 +36,7 @@ export const circleOfConfusionByViewingFormula = {
   from: ['viewing-distance', 'print-width', 'sensor-width'],
   tex: String.raw`\q{circle-of-confusion} = \q{viewing-distance} \cdot \frac{\pi}{10800} \cdot \frac{\q{sensor-width}}{\q{print-width}}`,
   evaluate: circleOfConfusionByViewing,
-  says: 'What the eye cannot tell from a point on the print (one arcminute, taken as a line), scaled down to the sensor.',
+  says: 'The finest line the eye can see on the print, one arcminute wide, scaled down to the sensor.',
   source: 'ISO 8596 for the arcminute (from memory); derived in core/depth/README.md#circle-of-confusion',
   checkedBy: ['viewing-acuity'],
 } as const satisfies Formula<Inputs>;

@@ -32,7 +32,7 @@ export const depthOfFieldCloseUpFormula = {
   from: ['circle-of-confusion', 'effective-f-number', 'magnification'],
   tex: String.raw`\q{depth-of-field-close-up} = \frac{2\,\q{circle-of-confusion}\,\q{effective-f-number}}{\q{magnification}^2}`,
   evaluate: depthOfFieldCloseUp,
-  says: 'Close up, depth is a matter of magnification and f-number alone: all focal lengths are equal.',
+  says: 'Close up, magnification, effective f-number and the blur you allow decide the depth; the focal length does not matter.',
   source: 'limit of the exact depth, derived in core/depth/README.md#close-up',
   checkedBy: ['depth-with-pupils', 'microscope-depth', 'pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -33,5 +33,5 @@ export const depthOfFieldInMediumFormula = {
   evaluate: depthOfFieldInMedium,
   says: 'Water squeezes what lies behind its surface, so a third more of it is sharp.',
   source: 'derived in core/depth/README.md#in-water',
-  checkedBy: ['angles-tanks-and-lights'],
+  checkedBy: ['angles-tanks-and-lights', 'cones-tanks-and-queues'],
 } as const satisfies Formula<Inputs>;

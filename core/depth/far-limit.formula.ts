@@ -40,7 +40,7 @@ export const farLimitFormula = {
   from: ['circle-of-confusion', 'entrance-pupil-distance', 'magnification', 'entrance-pupil'],
   tex: String.raw`\q{far-limit} = \frac{\q{circle-of-confusion}\,\q{entrance-pupil-distance}}{\q{magnification}\,\q{entrance-pupil} - \q{circle-of-confusion}}`,
   evaluate: farLimit,
-  says: 'Away from the lens the cone widens more slowly, so more is sharp behind than in front; past the hyperfocal distance, everything.',
+  says: 'Away from the lens the blur grows more slowly, so more is sharp behind than in front; past the hyperfocal distance, everything is.',
   source: 'derived in core/depth/README.md#limits',
   checkedBy: [
     'common-practice',

@@ -34,7 +34,7 @@ export const hyperfocalDistanceFromPupilFormula = {
   from: ['focal-length', 'f-number', 'circle-of-confusion', 'pupil-magnification'],
   tex: String.raw`\q{entrance-pupil-distance} = \frac{\q{focal-length}^2}{\q{f-number}\,\q{circle-of-confusion}} + \frac{\q{focal-length}}{\q{pupil-magnification}}`,
   evaluate: hyperfocalDistanceFromPupil,
-  says: 'At this distance from the entrance pupil the far limit goes to infinity.',
+  says: 'With the focus at this distance from the entrance pupil, sharpness just reaches infinity.',
   source: 'derived in core/depth/README.md#hyperfocal',
   checkedBy: ['pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -30,7 +30,7 @@ export const hyperfocalDistanceFormula = {
   from: ['focal-length', 'f-number', 'circle-of-confusion'],
   tex: String.raw`\q{hyperfocal-distance} = \frac{\q{focal-length}^2}{\q{f-number}\,\q{circle-of-confusion}} + \q{focal-length}`,
   evaluate: hyperfocalDistance,
-  says: 'Focus here and everything from half this distance to the horizon is sharp; close up you are far inside it.',
+  says: 'Focus here and everything from about half this distance to the horizon is sharp; close up you are far inside it.',
   source: 'Greenleaf, Photographic Optics (1950), pp. 25–27 (from memory)',
   checkedBy: ['common-practice', 'depth-from-hyperfocal', 'library-exif-composites'],
 } as const satisfies Formula<Inputs>;

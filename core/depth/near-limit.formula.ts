@@ -39,7 +39,7 @@ export const nearLimitFormula = {
   from: ['circle-of-confusion', 'entrance-pupil-distance', 'magnification', 'entrance-pupil'],
   tex: String.raw`\q{near-limit} = \frac{\q{circle-of-confusion}\,\q{entrance-pupil-distance}}{\q{magnification}\,\q{entrance-pupil} + \q{circle-of-confusion}}`,
   evaluate: nearLimit,
-  says: 'Towards the lens the cone of light is too wide for the circle of confusion after this far.',
+  says: 'This far towards the lens, the blur of a point has grown to the circle of confusion.',
   source: 'derived in core/depth/README.md#limits',
   checkedBy: [
     'common-practice',

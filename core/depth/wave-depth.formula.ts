@@ -35,7 +35,7 @@ export const waveDepthFormula = {
   from: ['wavelength', 'numerical-aperture'],
   tex: String.raw`\q{wave-depth} = \frac{\q{wavelength}}{\q{numerical-aperture}^2}`,
   evaluate: waveDepth,
-  says: 'Light is a wave: no focus is thinner than this, and a wider cone makes it thinner fast.',
+  says: 'Light is a wave: no depth of field is thinner than this, and a wider cone makes it thinner fast.',
   source: 'Murphy, Fundamentals of Light Microscopy and Electronic Imaging, p. 90',
   checkedBy: ['angles-tanks-and-lights', 'microscope-depth'],
 } as const satisfies Formula<Inputs>;

@@ -30,5 +30,5 @@ export const ambientShareOfFullExposureFormula = {
   evaluate: ambientShareOfFullExposure,
   says: 'Three stops short, daylight gives an eighth of the exposure; a flash that fills it up gives seven.',
   source: 'definition of a stop, core/exposure/README.md#ambient',
-  checkedBy: ['angles-tanks-and-lights'],
+  checkedBy: ['angles-tanks-and-lights', 'cones-tanks-and-queues'],
 } as const satisfies Formula<Inputs>;

@@ -41,7 +41,7 @@ export const effectiveFNumberFromGuideNumberFormula = {
   from: ['guide-number', 'iso', 'flash-power', 'flash-distance'],
   tex: String.raw`\q{effective-f-number} = \frac{\q{guide-number}}{\q{flash-distance}/1000}\sqrt{\frac{\q{iso}}{100}\,\q{flash-power}}`,
   evaluate: effectiveFNumberFromGuideNumber,
-  says: 'Guide number over distance in metres; a stop less power is a stop less aperture.',
+  says: 'Guide number over distance in metres; one stop less power needs an aperture one stop wider.',
   source: 'ISO 1230 (from memory)',
   checkedBy: ['guide-numbers'],
 } as const satisfies Formula<Inputs>;

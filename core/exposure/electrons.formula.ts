@@ -33,7 +33,7 @@ export const electronsFormula = {
   from: ['quantum-efficiency', 'pixel-pitch', 'iso'],
   tex: String.raw`\q{electrons} = 4.0919423557 \times 10^{9}\,\q{quantum-efficiency}\,\q{pixel-pitch}^2\,\frac{10}{\q{iso}}`,
   evaluate: electrons,
-  says: 'Twice the ISO, half the light: that, and not the amplifier, is where noise comes from.',
+  says: 'Twice the ISO means half the light, and most of the noise comes from that, not from the amplifier.',
   source: 'ISO 12232:2019 (from memory) and the SI definition of the candela',
   checkedBy: ['common-practice-exposure', 'counting-light'],
 } as const satisfies Formula<Inputs>;

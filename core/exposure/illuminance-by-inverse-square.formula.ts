@@ -31,7 +31,7 @@ export const illuminanceByInverseSquareFormula = {
   from: ['luminance', 'source-size', 'flash-distance'],
   tex: String.raw`\q{illuminance} = \frac{\pi\,\q{luminance}\,\q{source-size}^2}{4\,\q{flash-distance}^2}`,
   evaluate: illuminanceByInverseSquare,
-  says: 'Half the distance, four times the light, as long as the light is small.',
+  says: 'Half the distance, four times the light, as long as the light is small compared with its distance.',
   source: 'Freeman and Hull, Optics, 11th ed. (2003), p. 347, as quoted by Jonasz (2009)',
   checkedBy: ['inverse-square'],
 } as const satisfies Formula<Inputs>;

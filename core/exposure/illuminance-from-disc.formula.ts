@@ -31,7 +31,7 @@ export const illuminanceFromDiscFormula = {
   from: ['luminance', 'source-size', 'flash-distance'],
   tex: String.raw`\q{illuminance} = \frac{\pi\,\q{luminance}\,\q{source-size}^2}{\q{source-size}^2 + 4\,\q{flash-distance}^2}`,
   evaluate: illuminanceFromDisc,
-  says: 'Near a broad light, going nearer brings little: the subject sees it all around already.',
+  says: 'Near a broad light, going nearer brings little: it already surrounds the subject.',
   source: 'Freeman and Hull, Optics, 11th ed. (2003), p. 354, as quoted by Jonasz (2009)',
   checkedBy: ['inverse-square'],
 } as const satisfies Formula<Inputs>;

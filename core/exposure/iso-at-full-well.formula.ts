@@ -33,7 +33,7 @@ export const isoAtFullWellFormula = {
   from: ['quantum-efficiency', 'pixel-pitch', 'full-well'],
   tex: String.raw`\q{iso} = 4.0919423557 \times 10^{9}\,\q{quantum-efficiency}\,\q{pixel-pitch}^2\,\frac{78}{\q{full-well}}`,
   evaluate: isoAtFullWell,
-  says: 'A pixel that holds more takes a lower ISO, and shows less noise there.',
+  says: 'The more electrons a pixel holds, the lower the ISO it allows, and the cleaner the picture there.',
   source: 'ISO 12232:2019 (from memory) and the SI definition of the candela',
   checkedBy: ['counting-light'],
 } as const satisfies Formula<Inputs>;

@@ -38,7 +38,7 @@ export const isoFromLuminanceFormula = {
   from: ['effective-f-number', 'reflected-light-constant', 'luminance', 'exposure-time'],
   tex: String.raw`\q{iso} = \frac{\q{effective-f-number}^2\,\q{reflected-light-constant}}{\q{luminance}\,\q{exposure-time}}`,
   evaluate: isoFromLuminance,
-  says: 'What depth and a steady hand leave over, ISO has to make up.',
+  says: 'When depth fixes the aperture and sharpness the time, ISO must make up the rest.',
   source: 'ISO 2720:1974 (from memory)',
   checkedBy: ['exposure-library', 'metering-constants'],
 } as const satisfies Formula<Inputs>;

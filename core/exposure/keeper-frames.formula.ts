@@ -27,9 +27,10 @@ export const keeperFramesFormula = {
   from: ['keeper-share'],
   tex: String.raw`\q{keeper-frames} = \left\lceil \frac{\ln 0.05}{\ln\left(1 - \q{keeper-share}\right)} \right\rceil`,
   evaluate: keeperFrames,
-  says: 'Where one frame in ten is in focus, take twenty-nine.',
+  says: 'If one frame in ten is in focus, twenty-nine give you a 95 % chance of at least one.',
   source: 'derived in core/exposure/README.md#keepers',
   checkedBy: ['chance'],
   // At a share of 1 the logarithm has no value; one frame is enough.
+  holds: ({ keeperShare }) => keeperShare < 1,
   sample: { 'keeper-share': [0.001, 0.99] },
 } as const satisfies Formula<Inputs>;

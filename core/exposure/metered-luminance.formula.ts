@@ -38,7 +38,7 @@ export const meteredLuminanceFormula = {
   from: ['effective-f-number', 'reflected-light-constant', 'exposure-time', 'iso'],
   tex: String.raw`\q{luminance} = \frac{\q{effective-f-number}^2\,\q{reflected-light-constant}}{\q{exposure-time}\,\q{iso}}`,
   evaluate: meteredLuminance,
-  says: 'An exposure meter is a luminance meter with another scale.',
+  says: 'From any metered exposure you can work out how bright the subject is.',
   source: 'ISO 2720:1974 (from memory)',
   checkedBy: ['exposure-library', 'exposure-value-table', 'metering-constants'],
 } as const satisfies Formula<Inputs>;

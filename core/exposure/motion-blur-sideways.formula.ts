@@ -31,7 +31,7 @@ export const motionBlurSidewaysFormula = {
   from: ['magnification', 'sideways-speed', 'exposure-time'],
   tex: String.raw`\q{motion-blur} = \q{magnification}\,\q{sideways-speed}\,\q{exposure-time}`,
   evaluate: motionBlurSideways,
-  says: 'Close up the camera need not turn: to sway is enough.',
+  says: 'Close up the camera need not turn: swaying sideways blurs the picture too.',
   source: 'definition of the magnification',
   checkedBy: ['image-motion'],
 } as const satisfies Formula<Inputs>;

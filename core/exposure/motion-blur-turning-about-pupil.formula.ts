@@ -47,7 +47,7 @@ export const motionBlurTurningAboutPupilFormula = {
   from: ['focal-length', 'magnification', 'pupil-magnification', 'shake-rate', 'exposure-time', 'stabilisation'],
   tex: String.raw`\q{motion-blur} = \frac{\q{focal-length}\left(1 + \frac{\q{magnification}}{\q{pupil-magnification}}\right)\q{shake-rate}\,\q{exposure-time}}{2^{\q{stabilisation}}}`,
   evaluate: motionBlurTurningAboutPupil,
-  says: 'A hand under the lens moves the point about which the camera turns, and mostly for the better.',
+  says: 'A hand under the lens moves the point about which the camera turns, and usually makes the blur smaller.',
   source: 'derived in core/exposure/README.md#turning',
   checkedBy: ['camera-shake', 'pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

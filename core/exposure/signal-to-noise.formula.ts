@@ -29,7 +29,7 @@ export const signalToNoiseFormula = {
   from: ['electrons', 'read-noise'],
   tex: String.raw`\q{signal-to-noise} = \frac{\q{electrons}}{\sqrt{\q{electrons} + \q{read-noise}^2}}`,
   evaluate: signalToNoise,
-  says: 'Four times the light is twice as clean.',
+  says: 'Four times the light is at least twice as clean.',
   source: 'the CCD equation without dark current, as in EMVA Standard 1288',
   checkedBy: ['common-practice-exposure', 'counting-light', 'sensor-speed-and-noise'],
 } as const satisfies Formula<Inputs>;

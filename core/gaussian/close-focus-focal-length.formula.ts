@@ -34,7 +34,7 @@ export const closeFocusFocalLengthFormula = {
   from: ['focus-distance', 'magnification', 'principal-separation'],
   tex: String.raw`\q{focal-length} = \frac{\q{focus-distance} - \q{principal-separation}}{2 + \q{magnification} + \frac{1}{\q{magnification}}}`,
   evaluate: closeFocusFocalLength,
-  says: 'Closest focus and the magnification there betray the focal length that is left close up.',
+  says: 'The closest focus distance and the magnification there tell you the focal length the lens has close up.',
   source: 'the focus distance solved for f, derived in core/gaussian/README.md#internal-focusing',
   checkedBy: ['line-scan-camera-notes'],
   // The distance must exceed what lies between the principal planes.

@@ -32,7 +32,7 @@ export const cropFactorFormula = {
   from: ['sensor-width', 'sensor-height'],
   tex: String.raw`\q{crop-factor} = \frac{\sqrt{36^2 + 24^2}}{\sqrt{\q{sensor-width}^2 + \q{sensor-height}^2}}`,
   evaluate: cropFactor,
-  says: 'How much less a smaller sensor sees of the same image.',
+  says: 'How many times smaller a sensor’s diagonal is than that of 36 × 24 mm.',
   source: 'common practice; reference frame as in AS ISO 20954.1:2019, clause 3.7',
   checkedBy: ['common-practice', 'crop-factor', 'library-exif-composites'],
 } as const satisfies Formula<Inputs>;

@@ -31,7 +31,7 @@ export const effectiveFNumberFormula = {
   from: ['f-number', 'magnification', 'pupil-magnification'],
   tex: String.raw`\q{effective-f-number} = \q{f-number}\left(1 + \frac{\q{magnification}}{\q{pupil-magnification}}\right)`,
   evaluate: effectiveFNumber,
-  says: 'The nearer the subject, the slower the lens: its f-number grows with magnification.',
+  says: 'The nearer the subject, the less light reaches the sensor: the f-number that counts grows with magnification.',
   source: 'Greivenkamp, Field Guide to Geometrical Optics, p. 29, as quoted by Wikipedia, Numerical aperture',
   checkedBy: ['common-practice', 'depth-with-pupils', 'exposure-increase', 'pupils-in-matrices', 'working-f-number'],
 } as const satisfies Formula<Inputs>;

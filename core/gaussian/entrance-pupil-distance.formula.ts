@@ -31,7 +31,7 @@ export const entrancePupilDistanceFormula = {
   from: ['focal-length', 'magnification', 'pupil-magnification'],
   tex: String.raw`\q{entrance-pupil-distance} = \q{focal-length}\left(\frac{1}{\q{magnification}} + \frac{1}{\q{pupil-magnification}}\right)`,
   evaluate: entrancePupilDistance,
-  says: 'Perspective and depth of field are seen from the entrance pupil, and it stands where P puts it.',
+  says: 'Perspective and depth of field are counted from the entrance pupil; P tells where it is.',
   source: 'derived in core/gaussian/README.md#pupils',
   checkedBy: [
     'common-practice',

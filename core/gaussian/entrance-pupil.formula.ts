@@ -30,7 +30,7 @@ export const entrancePupilFormula = {
   from: ['focal-length', 'f-number'],
   tex: String.raw`\q{entrance-pupil} = \frac{\q{focal-length}}{\q{f-number}}`,
   evaluate: entrancePupil,
-  says: 'The f-number is a fraction: f/8 on a 200 mm lens is a hole 25 mm wide.',
+  says: 'The f-number is a fraction: f/8 on a 200 mm lens is an opening 25 mm wide.',
   source: 'definition of the f-number',
   checkedBy: [
     'common-practice',

@@ -38,7 +38,7 @@ export const extensionForMagnificationFormula = {
   from: ['magnification', 'focus-magnification', 'focal-length'],
   tex: String.raw`\q{extension} = \q{focal-length}\left(\q{magnification} - \q{focus-magnification}\right)`,
   evaluate: extensionForMagnification,
-  says: 'What is missing in magnification, times the focal length, is what to put in between.',
+  says: 'The magnification still missing, times the focal length, is the length of ring you need.',
   source: 'difference of two image distances, derived in core/gaussian/README.md#extension',
   checkedBy: ['line-scan-camera-notes'],
   // Extension only adds: what is asked for must exceed what the lens gives by itself.

@@ -29,7 +29,7 @@ export const fNumberFromApertureFormula = {
   from: ['focal-length', 'entrance-pupil'],
   tex: String.raw`\q{f-number} = \frac{\q{focal-length}}{\q{entrance-pupil}}`,
   evaluate: fNumberFromAperture,
-  says: 'How many times the hole goes into the focal length.',
+  says: 'How many times the width of the opening fits into the focal length.',
   source: 'definition of the f-number',
   checkedBy: ['f-number-definition', 'working-f-number'],
 } as const satisfies Formula<Inputs>;

@@ -28,7 +28,7 @@ export const fieldWidthFormula = {
   from: ['sensor-width', 'magnification'],
   tex: String.raw`\q{field-width} = \frac{\q{sensor-width}}{\q{magnification}}`,
   evaluate: fieldWidth,
-  says: 'The field is the sensor, divided by the magnification: at life size they are the same.',
+  says: 'The field is the sensor, divided by the magnification: at life size the field is as wide as the sensor.',
   source: 'definition of lateral magnification',
   checkedBy: ['common-practice', 'crop-factor', 'library-exif-composites', 'pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

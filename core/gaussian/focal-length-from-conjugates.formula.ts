@@ -37,7 +37,7 @@ export const focalLengthFromConjugatesFormula = {
   from: ['subject-distance', 'image-distance'],
   tex: String.raw`\q{focal-length} = \frac{\q{subject-distance}\,\q{image-distance}}{\q{subject-distance} + \q{image-distance}}`,
   evaluate: focalLengthFromConjugates,
-  says: 'Two distances and one sharp image give the focal length away.',
+  says: 'Two distances and a sharp image tell you the focal length.',
   source: 'OpenStax, University Physics Vol. 3, section 2.4',
   checkedBy: ['conjugates-in-manuals', 'lens-power', 'thin-lens-openstax'],
 } as const satisfies Formula<Inputs>;

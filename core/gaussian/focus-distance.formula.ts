@@ -40,7 +40,7 @@ export const focusDistanceFormula = {
   from: ['focal-length', 'magnification', 'principal-separation'],
   tex: String.raw`\q{focus-distance} = \q{focal-length}\left(2 + \q{magnification} + \frac{1}{\q{magnification}}\right) + \q{principal-separation}`,
   evaluate: focusDistance,
-  says: 'The distance on the lens barrel counts from the sensor: both conjugates and what lies between the principal planes.',
+  says: 'The distance on the lens barrel counts from the sensor: subject distance, image distance and the gap between the principal planes.',
   source: 'sum of the conjugate distances and HH′, derived in core/gaussian/README.md#distances',
   checkedBy: ['common-practice', 'pupils-in-matrices'],
   // A short lens whose principal planes cross over widely would need its subject behind the sensor.

@@ -38,7 +38,7 @@ export const imageDistanceOfSubjectFormula = {
   from: ['focal-length', 'subject-distance'],
   tex: String.raw`\q{image-distance} = \frac{\q{focal-length}\,\q{subject-distance}}{\q{subject-distance} - \q{focal-length}}`,
   evaluate: imageDistanceOfSubject,
-  says: 'As the subject comes nearer its image moves away behind the lens, and runs off to infinity at the focal length.',
+  says: 'As the subject comes nearer, its image moves away behind the lens, to infinity when the subject is one focal length away.',
   source: 'OpenStax, University Physics Vol. 3, section 2.4',
   checkedBy: ['conjugates-in-manuals', 'thin-lens-openstax'],
 } as const satisfies Formula<Inputs>;

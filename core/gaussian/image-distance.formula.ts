@@ -29,7 +29,7 @@ export const imageDistanceFormula = {
   from: ['focal-length', 'magnification'],
   tex: String.raw`\q{image-distance} = \q{focal-length}\left(1 + \q{magnification}\right)`,
   evaluate: imageDistance,
-  says: 'Magnification is racked out: each unit of it moves the sensor back by one focal length.',
+  says: 'Every unit of magnification takes one more focal length between lens and sensor.',
   source: 'US Army Subcourse SS0511, p. 106',
   checkedBy: ['conjugates-in-manuals', 'enlarging-tables'],
 } as const satisfies Formula<Inputs>;

@@ -31,7 +31,7 @@ export const magnificationFromExtensionFormula = {
   from: ['focus-magnification', 'extension', 'focal-length'],
   tex: String.raw`\q{magnification} = \q{focus-magnification} + \frac{\q{extension}}{\q{focal-length}}`,
   evaluate: magnificationFromExtension,
-  says: 'A ring adds its length counted in focal lengths, to whatever the lens manages by itself.',
+  says: 'A ring adds its length, counted in focal lengths, to what the lens reaches by itself.',
   source: 'difference of two image distances, derived in core/gaussian/README.md#extension',
   checkedBy: ['common-practice', 'exposure-increase', 'thin-lens-openstax'],
 } as const satisfies Formula<Inputs>;

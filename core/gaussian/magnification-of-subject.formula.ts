@@ -36,7 +36,7 @@ export const magnificationOfSubjectFormula = {
   from: ['focal-length', 'subject-distance'],
   tex: String.raw`\q{magnification} = \frac{\q{focal-length}}{\left|\q{subject-distance} - \q{focal-length}\right|}`,
   evaluate: magnificationOfSubject,
-  says: 'What counts is how far the subject stands beyond the focal point: that distance goes into the focal length m times.',
+  says: 'Count how far the subject stands beyond the focal point: the focal length divided by that is the magnification.',
   source: 'OpenStax, University Physics Vol. 3, section 2.4',
   checkedBy: [
     'common-practice',

@@ -28,7 +28,7 @@ export const magnificationFormula = {
   from: ['image-width', 'subject-width'],
   tex: String.raw`\q{magnification} = \frac{\q{image-width}}{\q{subject-width}}`,
   evaluate: magnification,
-  says: 'How large it is on the sensor, against how large it is.',
+  says: 'How large it is on the sensor, compared with how large it really is.',
   source: 'definition of lateral magnification; OpenStax, University Physics Vol. 3, section 2.1',
   checkedBy: ['conjugates-in-manuals', 'exposure-increase', 'thin-lens-openstax'],
 } as const satisfies Formula<Inputs>;

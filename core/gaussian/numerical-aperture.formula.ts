@@ -34,7 +34,7 @@ export const numericalApertureFormula = {
   from: ['magnification', 'effective-f-number'],
   tex: String.raw`\q{numerical-aperture} = \frac{\q{magnification}}{2\,\q{effective-f-number}}`,
   evaluate: numericalAperture,
-  says: 'The same cone of light, told from the subject’s side and as a sine.',
+  says: 'The same cone of light, described from the subject’s side and by the sine of its half angle.',
   source: 'Abbe’s sine condition; OpenStax, College Physics 2e, section 26.4',
   checkedBy: ['working-f-number'],
   // At half the magnification the cone in front of the lens would be a flat sheet.

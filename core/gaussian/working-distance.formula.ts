@@ -29,7 +29,7 @@ export const workingDistanceFormula = {
   from: ['subject-distance', 'front-principal-depth'],
   tex: String.raw`\q{working-distance} = \q{subject-distance} - \q{front-principal-depth}`,
   evaluate: workingDistance,
-  says: 'Whatever of the lens stands in front of H is taken from the room you and your light have.',
+  says: 'Whatever of the lens stands in front of H takes away from the room for you and your light.',
   source: 'definition of the working distance',
   checkedBy: ['pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -39,7 +39,7 @@ export const brightWavelengthFormula = {
   from: ['refractive-index', 'film-thickness', 'refraction-angle', 'interference-order'],
   tex: String.raw`\q{wavelength} = \frac{2\,\q{refractive-index}\,\q{film-thickness}\,\cos(\q{refraction-angle})}{\q{interference-order} - \frac{1}{2}}`,
   evaluate: brightWavelength,
-  says: 'The way there and back must make up for the half wavelength lost at the first surface.',
+  says: 'The extra path through the film and back must make up for the half wavelength lost at the first surface.',
   source: 'OpenStax, University Physics Vol. 3, section 3.4',
   checkedBy: ['soap-film-openstax'],
   sample: { 'refraction-angle': [0, 0.8] },

@@ -29,7 +29,7 @@ export const sourceAngleFormula = {
   from: ['source-size', 'flash-distance'],
   tex: String.raw`\q{source-angle} = 2\arctan\left(\frac{\q{source-size}}{2\,\q{flash-distance}}\right)`,
   evaluate: sourceAngle,
-  says: 'Soft is not what a light is but how large it looks: wide, or near.',
+  says: 'A light is soft if it looks large from the subject: because it is wide, or because it is near.',
   source: 'derived in core/light/README.md#apparent-size',
   checkedBy: ['shadows-and-views'],
 } as const satisfies Formula<Inputs>;

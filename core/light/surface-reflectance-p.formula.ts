@@ -33,7 +33,7 @@ export const surfaceReflectancePFormula = {
   from: ['incidence-angle', 'refractive-index'],
   tex: String.raw`\q{reflectance} = \left(\frac{\q{refractive-index}^2\,\cos(\q{incidence-angle}) - \sqrt{\q{refractive-index}^2 - \sin(\q{incidence-angle})^2}}{\q{refractive-index}^2\,\cos(\q{incidence-angle}) + \sqrt{\q{refractive-index}^2 - \sin(\q{incidence-angle})^2}}\right)^2`,
   evaluate: surfaceReflectanceP,
-  says: 'At one angle, 53° for water, light that swings upright is not sent back at all: where a polariser kills the glare.',
+  says: 'At one angle, 53° for water, light that swings in the plane of the beam and its reflection is not reflected at all; what is left of the glare a polarising filter can remove.',
   source: 'Born and Wolf, Principles of Optics, section 1.5.3 (from memory)',
   checkedBy: ['reflecting-surfaces'],
   // Nearer to 1 the surface all but vanishes, and the two sides differ by rounding alone.

@@ -26,11 +26,8 @@ export function readPracticeText(text: string, families: readonly ProblemFamily[
     return { kind: 'value', family, seed: Number(seed) };
   }
   const found = text.length > 24 ? `${text.slice(0, 24)}…` : text;
-  const ids = families.map((one) => one.id);
   return {
     kind: 'unreadable',
-    message:
-      `The link asks for the problem “${found}”. It takes a number from 1 to ${mostSeed} and a kind, such as “${ids[0]}:12”; ` +
-      `the kinds are ${ids.join(', ')}. A first problem is shown instead.`,
+    message: `The link asks for a problem “${found}” that is not here. You see the first problem instead.`,
   };
 }

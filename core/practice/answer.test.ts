@@ -11,7 +11,7 @@ import { markAttempt, verdictOn, type Verdict } from './answer.ts';
 import { numberFamily } from './family.ts';
 import { drawProblem, type NumberProblem } from './problem.ts';
 
-const rings = drawProblem(ringsOnALens, 12) as NumberProblem;
+const rings = drawProblem(ringsOnALens, 16) as NumberProblem;
 const frames = drawProblem(framesOnARail, 12) as NumberProblem;
 const choice = drawProblem(whichLensGainsMore, 12);
 
@@ -67,8 +67,8 @@ describe('markAttempt', () => {
     ['twelve', 'unreadable', 'not a number'],
     ['12 s', 'unreadable', 'is a time'],
     ['12 q', 'unreadable', 'not a unit'],
-    ['-12', 'out-of-range', 'out of range'],
-    ['1000 m', 'out-of-range', 'out of range'],
+    ['-12', 'out-of-range', 'less than the page allows'],
+    ['1000 m', 'out-of-range', 'more than the page allows'],
   ])('does not mark %s, and says why', (text, why, words) => {
     const answer = marked(text);
     expect(answer).toMatchObject({ kind: 'not-ready', why });
@@ -120,14 +120,10 @@ describe('verdictOn', () => {
   });
 
   it.each([
-    ['1.2', 0.1, 'The figures are right, but it is 10 times too small. That is the step between mm and cm.'],
-    [
-      '12000',
-      1000,
-      'The figures are right, but it is 1000 times too large. That is the step between mm and m, or µm and mm.',
-    ],
-    ['0.12', 0.01, 'The figures are right, but it is 100 times too small. That is the step between cm and m.'],
-    ['12 in', 25.4, 'The figures are right, but it is 25.4 times too large. That is the step between mm and inches.'],
+    ['1.2', 0.1, 'The figures are right, but 10 times too small: the difference between mm and cm.'],
+    ['12000', 1000, 'The figures are right, but 1000 times too large: the difference between mm and m, or µm and mm.'],
+    ['0.12', 0.01, 'The figures are right, but 100 times too small: the difference between cm and m.'],
+    ['12 in', 25.4, 'The figures are right, but 25.4 times too large: the difference between mm and inches.'],
   ])('takes %s for a slip of unit where 12 mm are right', (text, factor, words) => {
     expect(marked(text)).toEqual({ kind: 'unit-slip', factor, words });
   });
@@ -154,7 +150,7 @@ describe('verdictOn', () => {
     [
       '12.48',
       'too-large',
-      'Close, but too large by about 4\u202f%; 2\u202f% is allowed: a ruler shows half millimetres.',
+      'Close: too large by about 4\u202f%. Up to 2\u202f% counts as right, because a ruler shows half millimetres.',
     ],
     ['0', 'too-small', 'Not yet: too small.'],
   ])('says which way %s is off from 12 mm and by how much', (text, direction, words) => {
@@ -164,7 +160,7 @@ describe('verdictOn', () => {
   it('counts a difference in stops where a fixed one is allowed', () => {
     const stops = drawProblem(stopsLost, 1) as NumberProblem;
     expect(verdict(stops.answer + 0.2, stops).words).toBe(
-      'Close, but too large by about 0.2\u202fstops; 0.1\u202fstops is allowed: cameras are set in thirds of a stop.',
+      'Close: too large by about 0.2\u202fstops. Up to 0.1\u202fstops counts as right, because cameras are set in thirds of a stop.',
     );
   });
 
@@ -183,6 +179,9 @@ describe('verdictOn', () => {
 
   it('calls an option that no mistake explains wrong', () => {
     const bare = drawProblem({ ...whichLensGainsMore, mistakes: [] }, 1);
-    expect(markAttempt({ problem: bare, text: 'long' })).toEqual({ kind: 'wrong', words: 'That is not it.' });
+    expect(markAttempt({ problem: bare, text: 'long' })).toEqual({
+      kind: 'wrong',
+      words: 'Not this one. The hint may help.',
+    });
   });
 });

@@ -46,7 +46,7 @@ export function readAttempt({ problem, text }: Attempt): ReadyAnswer | NotReady 
   if (problem.kind === 'choice') {
     if (text === '') return notReady('blank', '');
     if (Object.hasOwn(problem.family.options, text)) return { kind: 'ready', problem, value: text };
-    return notReady('unreadable', 'Choose one of the answers.');
+    return notReady('unreadable', 'Choose one of the answers first.');
   }
   const { asks } = problem.family;
   const reading = readQuantity(asks, text);
@@ -68,7 +68,7 @@ export function verdictOn({ problem, value }: ReadyAnswer): Verdict {
   if (isAsGoodAs(problem, value, problem.answer)) return { kind: 'right', words: rightWords(problem) };
   const mistake = problem.mistakes.find((one) => isAsGoodAs(problem, value, one.value));
   if (mistake) return { kind: 'mistake', mistake, words: mistake.because };
-  if (problem.kind === 'choice') return { kind: 'wrong', words: 'That is not it.' };
+  if (problem.kind === 'choice') return { kind: 'wrong', words: 'Not this one. The hint may help.' };
   return unitSlip(problem, value as number) ?? { kind: 'wrong', ...wrongWords(problem, value as number) };
 }
 

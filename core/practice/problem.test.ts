@@ -31,7 +31,7 @@ const given = (known: Known) => known['focal-length'] as number;
 
 describe('drawProblem', () => {
   it('gives the problem that links and printed sheets already name', () => {
-    const problem = drawProblem(ringsOnALens, 12);
+    const problem = drawProblem(ringsOnALens, 16);
     expect(problem.given).toEqual({
       subject: 'bay leaf',
       'focal-length': 85,

@@ -30,8 +30,8 @@ export function unitSlip({ family, answer }: NumberProblem, value: number): Unit
     for (const factor of [step, 1 / step]) {
       if (!isWithin(value / factor, answer, tolerance) || (step === 25.4 && !isLength)) continue;
       const size = `${step} times too ${factor > 1 ? 'large' : 'small'}`;
-      const cause = isLength ? `That is the step between ${between}.` : 'Look for a unit or a decimal point.';
-      return { kind: 'unit-slip', factor, words: `The figures are right, but it is ${size}. ${cause}` };
+      const cause = isLength ? `: the difference between ${between}.` : '. Look for a unit or a decimal point.';
+      return { kind: 'unit-slip', factor, words: `The figures are right, but ${size}${cause}` };
     }
   }
   return undefined;

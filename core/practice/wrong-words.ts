@@ -17,7 +17,7 @@ export function wrongWords(problem: NumberProblem, value: number): { direction: 
   if (Math.abs(value - answer) > nearMiss * marginAt(answer, tolerance))
     return { direction, words: `Not yet: ${off}.` };
   const allowed = 'absolute' in tolerance ? printQuantity(asks, tolerance.absolute) : percent(tolerance.relative);
-  return { direction, words: `Close, but ${off}; ${allowed} is allowed: ${tolerance.because}.` };
+  return { direction, words: `Close: ${off}. Up to ${allowed} counts as right, because ${tolerance.because}.` };
 }
 
 function howFarOff({ family: { asks, tolerance }, answer }: NumberProblem, value: number, way: string): string {

@@ -9,29 +9,29 @@ const gap = '\u202f';
 
 /** The examples that the words give. */
 function examplesIn(words: string): string[] {
-  return /, such as (.+)$/.exec(words)![1]!.split(' or ');
+  return /, for example (.+)$/.exec(words)![1]!.split(' or ');
 }
 
 describe('expectedWords', () => {
   it.each([
-    ['focal-length', 'a length from 4 mm to 800 mm, such as 50 mm or 2 in'],
-    ['f-number', 'an f-number from f/0.95 to f/64, such as f/8'],
-    ['magnification', 'a ratio from 0.02× to 20×, such as 0.5× or 1:2'],
-    ['exposure-time', 'a time from 1/1000000 s to 3600 s, such as 1/15 s'],
-    ['contrast', 'a share from 0 % to 100 %, such as 50 %'],
-    ['flash-power', 'a fraction of full power from 1/512 to 1, such as 1/16'],
-    ['pixel-pitch', 'a length from 0.5 µm to 30 µm, such as 5 µm'],
-    ['frame-count', 'a whole number from 1 to 100000, such as 200'],
-    ['close-up-power', 'a power from +0.1 dpt to +50 dpt, such as +2 dpt'],
-    ['working-distance', 'a length from −500 mm to 50 m, such as 50 mm or 2 in'],
-    ['refractive-index', 'a number from 1 to 4, such as 2'],
+    ['focal-length', 'a length from 4 mm to 800 mm, for example 50 mm or 2 in'],
+    ['f-number', 'an f-number from f/0.95 to f/64, for example f/8'],
+    ['magnification', 'a ratio from 0.02× to 20×, for example 0.5× or 1:2'],
+    ['exposure-time', 'a time from 1/1000000 s to 3600 s, for example 1/15 s'],
+    ['contrast', 'a share from 0 % to 100 %, for example 50 %'],
+    ['flash-power', 'a fraction of full power from 1/512 to 1, for example 1/16'],
+    ['pixel-pitch', 'a length from 0.5 µm to 30 µm, for example 5 µm'],
+    ['frame-count', 'a whole number from 1 to 100000, for example 200'],
+    ['close-up-power', 'a power from +0.1 dpt to +50 dpt, for example +2 dpt'],
+    ['working-distance', 'a length from −500 mm to 50 m, for example 50 mm or 2 in'],
+    ['refractive-index', 'a number from 1 to 4, for example 2'],
   ] as const)('tells what %s takes', (id, words) => {
     expect(expectedWords(id).replaceAll(gap, ' ')).toBe(words);
   });
 
   it('tells of the range that is asked for', () => {
     expect(expectedWords('extension', { least: 0, most: 36 })).toBe(
-      `a length from 0${gap}mm to 36${gap}mm, such as 20${gap}mm or 0.79 in`,
+      `a length from 0${gap}mm to 36${gap}mm, for example 20${gap}mm or 0.79 in`,
     );
   });
 

@@ -16,12 +16,12 @@ const kinds: Partial<Record<Quantity['writing'], string>> = {
   'power-fraction': 'a fraction of full power',
 };
 
-/** What may be typed for a quantity, for a beginner: `a length from 4 mm to 800 mm, such as 50 mm or 2 in`. */
+/** What may be typed for a quantity, for a beginner: `a length from 4 mm to 800 mm, for example 50 mm or 2 in`. */
 export function expectedWords(name: QuantityName, range: Range = quantityOf(name)): string {
   const ends = `from ${printQuantity(name, range.least)} to ${printQuantity(name, range.most)}`;
   const quantity = quantityOf(name);
   const kind = kinds[quantity.writing] ?? measureWords(quantity);
-  return `${kind} ${ends}, such as ${examples(name, range).join(' or ')}`;
+  return `${kind} ${ends}, for example ${examples(name, range).join(' or ')}`;
 }
 
 function examples(name: QuantityName, range: Range): string[] {

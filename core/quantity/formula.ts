@@ -38,6 +38,8 @@ export interface Formula<Ids extends QuantityName = QuantityName> {
    * e.g. a pupil larger than the blur.
    */
   readonly sample?: Partial<Record<Ids, readonly [least: number, most: number]>>;
+  /** Where the equation says what the function answers, if that is not wherever it does: no page prints it elsewhere. */
+  readonly holds?: (given: Named<Ids>) => boolean;
   /**
    * For a letter in which the left side rises and falls more often than a look around would find: where it turns within a
    * range, in any order. `solveFor` finds the few turns of any other letter by itself.

@@ -9,7 +9,7 @@ export interface PrintOptions {
   readonly exact?: boolean;
   /** Magnifications as 1:2 and 2:1 instead of 0.5× and 2×. */
   readonly ratio?: boolean;
-  /** Significant digits, three unless said otherwise; stops and whole numbers have their own. */
+  /** Significant digits, three unless said otherwise. Stops have one decimal and whole numbers none, and one more for each digit beyond three. */
   readonly figures?: number;
 }
 
@@ -56,8 +56,9 @@ export function printNumber(name: QuantityName, value: number, options: PrintOpt
     return { number: oneOver(exact ? value : asMarkedShutterTime(value), tenthsFrom, digits), unit: 's' };
   }
   if (writing === 'power-fraction') return { number: oneOver(value, fullPower, digits), unit: '' };
-  if (writing === 'whole') return { number: decimals(Math.round(value)), unit: '' };
-  if (base === 'stops') return stops(value);
+  const beyond = Math.max(0, digits - 3);
+  if (writing === 'whole') return { number: decimals(toPlaces(value, beyond)), unit: '' };
+  if (base === 'stops') return stops(value, 1 + beyond);
   // By the size that is printed: what rounds up to 1000 mm goes by metres.
   const unit = readableUnit(shown, rounded(value, digits));
   const number = figures(value / unitWorth(base, unit)!, digits);
@@ -88,9 +89,13 @@ function oneOver(value: number, below: number, digits: number): string {
   return value > 0 && value < below ? `1/${figures(1 / value, digits)}` : figures(value, digits);
 }
 
+function toPlaces(value: number, places: number): number {
+  return Math.round(10 ** places * value) / 10 ** places;
+}
+
 /** Nobody sees a twentieth of a stop. */
-function stops(value: number): PrintedNumber {
-  const number = decimals(Math.round(10 * value) / 10);
+function stops(value: number, places: number): PrintedNumber {
+  const number = decimals(toPlaces(value, places));
   return { number, unit: number === '1' || number === '−1' ? 'stop' : 'stops' };
 }
 

@@ -79,42 +79,54 @@ describe('readQuantity', () => {
   });
 
   it.each<[text: string, name: QuantityName, what: string]>([
-    ['twelve', 'focal-length', '“twelve” is not a number'],
-    ['Infinity', 'focal-length', '“Infinity” is not a number'],
-    ['∞', 'subject-distance', '“∞” is not a number'],
-    ['NaN', 'focal-length', '“NaN” is not a number'],
-    ['0x10', 'focal-length', '“0x10” ends in “x10”, which is not a unit'],
-    ['1e3', 'focal-length', '“1e3” ends in “e3”, which is not a unit'],
-    ['12 q', 'focal-length', '“12 q” ends in “q”, which is not a unit'],
-    ['12 constructor', 'focal-length', '“12 constructor” ends in “constructor”, which is not a unit'],
-    ['12 s', 'focal-length', '“12 s” is a time'],
-    ['12 dpt', 'focal-length', '“12 dpt” is a power'],
-    ['f/11', 'focal-length', '“f/11” is an f-number'],
-    ['1:2', 'focal-length', '“1:2” is a ratio'],
-    ['x2', 'focal-length', '“x2” is a ratio'],
-    ['1:2', 'contrast', '“1:2” is a ratio'],
-    ['8 mm', 'f-number', '“8 mm” is a length'],
-    ['1/8', 'f-number', '“1/8” is a fraction'],
-    ['100 px/mm', 'spatial-frequency', '“100 px/mm” is a number of pixels per millimetre'],
-    ['2.5', 'frame-count', '“2.5” is not a whole number'],
-    ['1/0', 'exposure-time', '“1/0” is not a finite number'],
-    ['1,500', 'exposure-time', '“1,500” may mean 1500 or 1.5; write the one you mean'],
-    ['1.500,5', 'illuminance', '“1.500,5” has more than one point or comma; write thousands without any'],
+    ['twelve', 'focal-length', '“twelve” cannot be used: it is not a number'],
+    ['Infinity', 'focal-length', '“Infinity” cannot be used: it is not a number'],
+    ['∞', 'subject-distance', '“∞” cannot be used: it is not a number'],
+    ['NaN', 'focal-length', '“NaN” cannot be used: it is not a number'],
+    ['0x10', 'focal-length', '“0x10” cannot be used: “x10” is not a unit the page knows'],
+    ['1e3', 'focal-length', '“1e3” cannot be used: “e3” is not a unit the page knows'],
+    ['12 q', 'focal-length', '“12 q” cannot be used: “q” is not a unit the page knows'],
+    ['12 constructor', 'focal-length', '“12 constructor” cannot be used: “constructor” is not a unit the page knows'],
+    ['12 s', 'focal-length', '“12 s” cannot be used: it is a time'],
+    ['12 dpt', 'focal-length', '“12 dpt” cannot be used: it is a power'],
+    ['f/11', 'focal-length', '“f/11” cannot be used: it is an f-number'],
+    ['1:2', 'focal-length', '“1:2” cannot be used: it is a ratio'],
+    ['x2', 'focal-length', '“x2” cannot be used: it is a ratio'],
+    ['1:2', 'contrast', '“1:2” cannot be used: it is a ratio'],
+    ['8 mm', 'f-number', '“8 mm” cannot be used: it is a length'],
+    ['1/8', 'f-number', '“1/8” cannot be used: it is a fraction'],
+    ['100 px/mm', 'spatial-frequency', '“100 px/mm” cannot be used: it is a number of pixels per millimetre'],
+    ['2.5', 'frame-count', '“2.5” cannot be used: it is not a whole number'],
+    ['1/0', 'exposure-time', '“1/0” cannot be used: it is too large to work with'],
+    ['1,500', 'exposure-time', '“1,500” cannot be used: it may mean 1500 or 1.5. Write the one you mean'],
+    [
+      '1.500,5',
+      'illuminance',
+      '“1.500,5” cannot be used: it has more than one point or comma. Write thousands without any',
+    ],
   ])('cannot read %j as %s, and says why', (text, name, what) => {
     const reading = readQuantity(name, text);
     expect(reading.kind).toBe('unreadable');
-    expect(message(reading)).toMatch(`${what}. Accepted for ${quantityOf(name).name}: `);
+    expect(message(reading)).toContain(`${what}. `);
+    expect(message(reading).toLowerCase()).toContain(`${quantityOf(name).name.toLowerCase()} takes a`);
   });
 
   it('says in full what was wrong and what is accepted', () => {
     expect(message(readQuantity('focal-length', '12 s'))).toBe(
-      '“12 s” is a time. Accepted for focal length: a length from 4 mm to 800 mm, such as 50 mm or 2 in.',
+      '“12 s” cannot be used: it is a time. Focal length takes a length from 4 mm to 800 mm, for example 50 mm or 2 in.',
+    );
+  });
+
+  it('says on which side of the range something is, and writes f-number small at a sentence’s start', () => {
+    expect(message(readQuantity('focal-length', '1 mm'))).toContain('“1 mm” is less than the page allows.');
+    expect(message(readQuantity('f-number', 'f/90'))).toContain(
+      '“f/90” is more than the page allows. The f-number takes',
     );
   });
 
   it('gives what is accepted apart, too', () => {
     const reading = readQuantity('f-number', 'wide open');
-    expect(reading).toMatchObject({ expected: 'an f-number from f/0.95 to f/64, such as f/8' });
+    expect(reading).toMatchObject({ expected: 'an f-number from f/0.95 to f/64, for example f/8' });
   });
 
   it('quotes foreign text only in part, and never half a character', () => {
@@ -128,7 +140,7 @@ describe('what is out of range', () => {
   it('is named with its value and the range that would be accepted', () => {
     const reading = readQuantity('focal-length', '1.2 m');
     expect(reading).toMatchObject({ kind: 'out-of-range', value: 1200 });
-    expect(message(reading)).toContain('“1.2 m” is out of range. Accepted for focal length: a length from 4 mm');
+    expect(message(reading)).toContain('“1.2 m” is more than the page allows. Focal length takes a length from 4 mm');
   });
 
   it('follows the range that is asked for', () => {
@@ -140,5 +152,52 @@ describe('what is out of range', () => {
     const range = { least: 1, most: 43.2666 };
     expect(readQuantity('sensor-width', '43.3 mm', range)).toEqual({ kind: 'value', value: 43.2666 });
     expect(readQuantity('sensor-width', '43.4 mm', range).kind).toBe('out-of-range');
+  });
+});
+
+describe('a number as books, barrels and cameras print it', () => {
+  it.each<[text: string, name: QuantityName, meant: string]>([
+    ['0.03', 'circle-of-confusion', '30 µm'],
+    ['0,02', 'circle-of-confusion', '20 µm'],
+    ['0.0043', 'pixel-pitch', '4.3 µm'],
+    ['0.55', 'wavelength', '550 nm'],
+    ['0.00055', 'wavelength', '550 nm'],
+    ['0.29', 'focus-distance', '290 mm'],
+    ['0.05', 'focal-length', '50 mm'],
+    ['0.02', 'airy-diameter', '20 µm'],
+  ])('is not taken for %j of the field’s own unit, but asked about: %s', (text, name, meant) => {
+    expect(message(readQuantity(name, text))).toContain(`Did you mean ${meant}?`);
+    expect(readQuantity(name, meant).kind).toBe('value');
+  });
+
+  it.each<[text: string, name: QuantityName, question: string]>([
+    ['0.45', 'contrast', '“0.45” is taken as 0.45 %. Did you mean 45 %?'],
+    ['0.3', 'overlap', '“0.3” is taken as 0.3 %. Did you mean 30 %?'],
+    ['125', 'exposure-time', '“125” is taken as 125 s. Did you mean 1/125 s?'],
+  ])('is taken as it stands where it may be meant so, and asked about: %j for %s', (text, name, question) => {
+    const reading = readQuantity(name, text);
+    expect(reading.kind).toBe('value');
+    expect('asks' in reading && reading.asks?.replaceAll('\u202f', ' ')).toBe(question);
+  });
+
+  it.each<[text: string, name: QuantityName]>([
+    ['0.03 mm', 'circle-of-confusion'],
+    ['30', 'circle-of-confusion'],
+    ['0.45 %', 'contrast'],
+    ['45', 'contrast'],
+    ['0', 'overlap'],
+    ['125 s', 'exposure-time'],
+    ['1/125', 'exposure-time'],
+    ['30', 'exposure-time'],
+    ['50', 'focal-length'],
+    ['0.5', 'magnification'],
+  ])('is not asked about where %j for %s is clear', (text, name) => {
+    expect(readQuantity(name, text)).not.toHaveProperty('asks');
+    expect(readQuantity(name, text).kind).toBe('value');
+  });
+
+  it('is not asked about where the other meaning is out of range as well', () => {
+    expect(message(readQuantity('circle-of-confusion', '0.0000001'))).not.toContain('Did you mean');
+    expect(message(readQuantity('focal-length', '-3'))).not.toContain('Did you mean');
   });
 });

@@ -68,15 +68,15 @@ describe('typedNumber', () => {
   it.each(['1,500', '-1,500', '12,000 mm', '999,999', '1/1,500', '1:1,000'])('does not guess what %j means', (text) => {
     const number = typed(text);
     expect(number).toMatchObject({ kind: 'no-number' });
-    expect(number.kind === 'no-number' && number.why).toMatch(/^may mean \d+ or [\d.]+; write the one you mean$/);
+    expect(number.kind === 'no-number' && number.why).toMatch(/^may mean \d+ or [\d.]+\. Write the one you mean$/);
   });
 
   it('names both things that 1,500 may mean', () => {
-    expect(typed('1,500')).toMatchObject({ why: 'may mean 1500 or 1.5; write the one you mean' });
+    expect(typed('1,500')).toMatchObject({ why: 'may mean 1500 or 1.5. Write the one you mean' });
   });
 
   it.each(['1.500,5', '1,500.5', '1.500.000', '1,2,3', '1..5'])('says what is wrong with %j', (text) => {
-    expect(typed(text)).toMatchObject({ why: 'has more than one point or comma; write thousands without any' });
+    expect(typed(text)).toMatchObject({ why: 'has more than one point or comma. Write thousands without any' });
   });
 
   it.each(['twelve', 'Infinity', 'NaN', '∞', '-', '.', ',,', '--5', 'f/', 'f/1/2', 'ISO 400', 'x1:2'])(
@@ -97,6 +97,6 @@ describe('typedNumber', () => {
   });
 
   it.each(['1/0', '0/0', '1:0', '9'.repeat(400)])('finds in %j nothing finite', (text) => {
-    expect(typed(text)).toEqual({ kind: 'no-number', why: 'is not a finite number' });
+    expect(typed(text)).toEqual({ kind: 'no-number', why: 'is too large to work with' });
   });
 });

@@ -59,17 +59,17 @@ export function typedNumber(text: string): TypedNumber {
   const why = unclear(first) ?? unclear(second);
   if (why) return { kind: 'no-number', why };
   const size = Number(whole) + decimalNumber(first) / decimalNumber(second);
-  if (!Number.isFinite(size)) return { kind: 'no-number', why: 'is not a finite number' };
+  if (!Number.isFinite(size)) return { kind: 'no-number', why: 'is too large to work with' };
   return { kind: 'number', value: sign === '-' ? 0 - size : size, form, unit };
 }
 
 /** What is wrong with digits, points and commas, if anything is. */
 function unclear(digits: string): string | undefined {
   if (eitherMeaning.test(digits)) {
-    return `may mean ${digits.replace(',', '')} or ${decimalNumber(digits)}; write the one you mean`;
+    return `may mean ${digits.replace(',', '')} or ${decimalNumber(digits)}. Write the one you mean`;
   }
   if (decimal.test(digits)) return undefined;
-  return /\d/.test(digits) ? 'has more than one point or comma; write thousands without any' : 'is not a number';
+  return /\d/.test(digits) ? 'has more than one point or comma. Write thousands without any' : 'is not a number';
 }
 
 function decimalNumber(digits: string): number {

@@ -32,7 +32,7 @@ export const colourSpreadOfCloseUpLensFormula = {
   from: ['working-distance', 'close-up-power', 'abbe-number'],
   tex: String.raw`\q{colour-spread} = \frac{\q{working-distance}^2\,\q{close-up-power}}{1000\,\q{abbe-number}}`,
   evaluate: colourSpreadOfCloseUpLens,
-  says: 'One element focuses blue nearer than red, by more millimetres the farther away it works.',
+  says: 'A single lens focuses blue nearer than red, by more millimetres the farther away it works.',
   source: 'derived in core/rig/README.md#colour',
   checkedBy: ['close-up-lens-matrices', 'colour-of-a-single-lens'],
   // The sharp plane lies in front of the glass.

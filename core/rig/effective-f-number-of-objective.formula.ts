@@ -31,7 +31,7 @@ export const effectiveFNumberOfObjectiveFormula = {
   from: ['magnification', 'numerical-aperture'],
   tex: String.raw`\q{effective-f-number} = \frac{\q{magnification}}{2\,\q{numerical-aperture}}`,
   evaluate: effectiveFNumberOfObjective,
-  says: 'The cone that an objective takes in is made as slender as the picture is made large.',
+  says: 'On the sensor’s side, the cone is as many times narrower as the picture is larger.',
   source: 'Abbe’s sine condition; derived in core/rig/README.md#objectives',
   checkedBy: ['microscope-depth'],
 } as const satisfies Formula<Inputs>;

@@ -31,7 +31,7 @@ export const effectiveFNumberOfReversedLensFormula = {
   from: ['f-number', 'magnification', 'pupil-magnification'],
   tex: String.raw`\q{effective-f-number} = \q{f-number}\left(\q{magnification} + \frac{1}{\q{pupil-magnification}}\right)`,
   evaluate: effectiveFNumberOfReversedLens,
-  says: 'Turned round, a wide-angle lens gets faster before magnification slows it, and a telephoto slower.',
+  says: 'Reversed, a lens begins at N/P, below the mark for a wide-angle lens and above it for a telephoto; each unit of magnification adds N.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
   checkedBy: ['reversed-lens-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -35,7 +35,7 @@ export const effectiveFNumberWithCloseUpLensFormula = {
   from: ['f-number', 'focus-magnification', 'pupil-magnification'],
   tex: String.raw`\q{effective-f-number} = \q{f-number}\left(1 + \frac{\q{focus-magnification}}{\q{pupil-magnification}}\right)`,
   evaluate: effectiveFNumberWithCloseUpLens,
-  says: 'A close-up lens costs no light: only what the lens does by itself slows it.',
+  says: 'A close-up lens costs no light; only the main lens’s own focusing raises the effective f-number.',
   source: 'derived in core/rig/README.md#close-up-lenses',
   checkedBy: ['close-up-lens-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -35,7 +35,7 @@ export const entrancePupilDistanceOfReversedLensFormula = {
   from: ['focal-length', 'magnification', 'pupil-magnification'],
   tex: String.raw`\q{entrance-pupil-distance} = \q{focal-length}\left(\frac{1}{\q{magnification}} + \q{pupil-magnification}\right)`,
   evaluate: entrancePupilDistanceOfReversedLens,
-  says: 'Turned round, the pupil that used to face the sensor sets the perspective.',
+  says: 'Reversed, the pupil that used to face the sensor sets the perspective.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
   checkedBy: ['reversed-lens-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -31,7 +31,7 @@ export const entrancePupilOfReversedLensFormula = {
   from: ['pupil-magnification', 'focal-length', 'f-number'],
   tex: String.raw`\q{entrance-pupil} = \frac{\q{pupil-magnification}\,\q{focal-length}}{\q{f-number}}`,
   evaluate: entrancePupilOfReversedLens,
-  says: 'Turned round, the lens shows the subject the pupil that used to face the sensor.',
+  says: 'Reversed, the lens shows the subject the pupil that used to face the sensor.',
   source: 'definition of P; see core/rig/README.md#a-lens-turned-round',
   checkedBy: ['reversed-lens-matrices'],
 } as const satisfies Formula<Inputs>;

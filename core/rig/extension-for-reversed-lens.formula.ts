@@ -43,7 +43,7 @@ export const extensionForReversedLensFormula = {
   from: ['focal-length', 'magnification', 'register-distance', 'front-principal-depth'],
   tex: String.raw`\q{extension} = \q{focal-length}\left(1 + \q{magnification}\right) - \q{register-distance} - \q{front-principal-depth}`,
   evaluate: extensionForReversedLens,
-  says: 'Wanted is f (1 + m) from H to the sensor; mount and lens give some of it, rings the rest.',
+  says: 'From H to the sensor you need f (1 + m); mount and lens provide part of it, rings the rest.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
   checkedBy: ['reversed-lens-matrices'],
   // A short lens exceeds a small magnification with nothing in between.

@@ -1,4 +1,5 @@
-import { sag, surfacesAt, type Prescription, type Surface } from './prescription.ts';
+import { sag, type Prescription, type Surface } from './prescription.ts';
+import { surfacesAt } from './surfaces-at.ts';
 
 /** A prescription that no lens can have. Says in which surface the fault lies and what it is. */
 export class FaultyPrescription extends Error {

@@ -30,7 +30,7 @@ export const magnificationOfCloseUpLensFormula = {
   from: ['focal-length', 'close-up-power'],
   tex: String.raw`\q{magnification} = \frac{\q{focal-length}\,\q{close-up-power}}{1000}`,
   evaluate: magnificationOfCloseUpLens,
-  says: 'The close-up lens makes parallel light of the subject, and the long lens makes much of parallel light.',
+  says: 'The close-up lens turns the light of the subject parallel, and the main lens makes the picture: the longer it is, the larger.',
   source: 'L. P. Clerc, Photography: Theory and Practice, section 118; derived in core/rig/README.md#close-up-lenses',
   checkedBy: ['close-up-lens-matrices'],
 } as const satisfies Formula<Inputs>;

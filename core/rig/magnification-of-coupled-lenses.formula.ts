@@ -29,7 +29,7 @@ export const magnificationOfCoupledLensesFormula = {
   from: ['main-lens.focal-length', 'reversed-lens.focal-length'],
   tex: String.raw`\q{magnification} = \frac{\q{main-lens.focal-length}}{\q{reversed-lens.focal-length}}`,
   evaluate: magnificationOfCoupledLenses,
-  says: 'One lens makes parallel light of the subject, the other a picture of parallel light: long over short.',
+  says: 'One lens turns the light of the subject parallel, the other makes a picture of it: the long focal length divided by the short.',
   source: 'derived in core/rig/README.md#coupled-lenses',
   checkedBy: ['coupled-lens-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -35,7 +35,7 @@ export const magnificationOfInfinityObjectiveFormula = {
   from: ['objective-magnification', 'focal-length', 'tube-focal-length'],
   tex: String.raw`\q{magnification} = \q{objective-magnification}\,\frac{\q{focal-length}}{\q{tube-focal-length}}`,
   evaluate: magnificationOfInfinityObjective,
-  says: 'An objective keeps its engraved promise only on the tube lens that it was made for.',
+  says: 'An objective gives its engraved magnification only with the tube lens it was made for.',
   source: 'derived in core/rig/README.md#objectives',
   checkedBy: ['coupled-lens-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -46,7 +46,7 @@ export const magnificationOfReversedLensFormula = {
   from: ['register-distance', 'extension', 'front-principal-depth', 'focal-length'],
   tex: String.raw`\q{magnification} = \frac{\q{register-distance} + \q{extension} + \q{front-principal-depth}}{\q{focal-length}} - 1`,
   evaluate: magnificationOfReversedLens,
-  says: 'Turned round, a short lens stands many of its focal lengths away from the sensor: short is strong.',
+  says: 'Reversed, a short lens stands many of its focal lengths from the sensor: the shorter, the stronger.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
   checkedBy: ['reversed-lens-matrices'],
   // A lens longer than what holds it away focuses on nothing.

@@ -46,7 +46,7 @@ export const magnificationWithCloseUpLensFormula = {
   from: ['focus-magnification', 'close-up-power', 'subject-distance', 'close-up-gap'],
   tex: String.raw`\q{magnification} = \q{focus-magnification}\left(1 + \frac{\q{close-up-power}\left(\q{subject-distance} - \q{close-up-gap}\right)}{1000}\right)`,
   evaluate: magnificationWithCloseUpLens,
-  says: 'The subject comes nearer, and appears larger in the same measure.',
+  says: 'The subject comes nearer, and is magnified in the same proportion.',
   source: 'the lens equation; derived in core/rig/README.md#close-up-lenses',
   checkedBy: ['close-up-lens-matrices'],
   // A lens at infinity has a formula of its own; the close-up lens stands nearer to the lens than its subject.

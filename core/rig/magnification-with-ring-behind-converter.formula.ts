@@ -37,7 +37,7 @@ export const magnificationWithRingBehindConverterFormula = {
   from: ['extension', 'converter-factor', 'focal-length'],
   tex: String.raw`\q{magnification} = \frac{\q{extension}}{\q{converter-factor}\,\q{focal-length}}`,
   evaluate: magnificationWithRingBehindConverter,
-  says: 'Behind the converter a ring serves a lens k times as long, and longer lenses need more ring.',
+  says: 'Behind a converter the lens is k times as long, and longer lenses need more ring for the same gain.',
   source: 'derived in core/rig/README.md#converters',
   checkedBy: ['converter-matrices'],
   // A factor of 1 converts nothing.

@@ -6,7 +6,8 @@ import { FaultyPrescription } from './faulty-prescription.ts';
 import { imageThrough } from './image-through.ts';
 import { closestOfPrescription, prescriptionInUse } from './prescription-in-use.ts';
 import { prescriptionSettings } from './prescription-settings.ts';
-import { surfacesAt, type Prescription } from './prescription.ts';
+import type { Prescription } from './prescription.ts';
+import { surfacesAt } from './surfaces-at.ts';
 
 const shares = [1e-12, 0.001, 0.07, 0.2, 0.37, 0.5, 0.66, 0.9, 1];
 

@@ -2,7 +2,8 @@ import { OutOfRange } from '#core/quantity/errors.ts';
 import type { FocusState } from './lens.ts';
 import { glassPoints, glassPupils, type GlassPoints, type GlassPupils } from './paraxial-trace.ts';
 import { prescriptionSettings } from './prescription-settings.ts';
-import { surfacesAt, type Prescription, type Surface } from './prescription.ts';
+import type { Prescription, Surface } from './prescription.ts';
+import { surfacesAt } from './surfaces-at.ts';
 
 /** A lens of known surfaces at one of its focus settings, traced. */
 export interface PrescriptionInUse {

@@ -2,7 +2,8 @@ import { OutOfRange } from '#core/quantity/errors.ts';
 import { FaultyPrescription, requirePrescription } from './faulty-prescription.ts';
 import { glassPoints } from './paraxial-trace.ts';
 import { prescriptionSpacings } from './prescription-spacings.ts';
-import { surfacesAt, type Prescription, type Surface } from './prescription.ts';
+import type { Prescription, Surface } from './prescription.ts';
+import { surfacesAt } from './surfaces-at.ts';
 
 /** The known settings of a lens of known surfaces, traced. */
 export interface PrescriptionSettings {

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { prescriptions } from '#tests/support/prescriptions.ts';
-import { sag, surfacesAt } from './prescription.ts';
+import { sag } from './prescription.ts';
+import { surfacesAt } from './surfaces-at.ts';
 
 describe('sag', () => {
   it('is the depth of a circle: 1 mm for radius 13 at height 5', () => {

@@ -35,7 +35,7 @@ export const workingDistanceOfReversedLensFormula = {
   from: ['reversed-lens.register-distance', 'focal-length', 'magnification'],
   tex: String.raw`\q{working-distance} = \q{reversed-lens.register-distance} + \frac{\q{focal-length}}{\q{magnification}}`,
   evaluate: workingDistanceOfReversedLens,
-  says: 'Turned round, a lens keeps at least its own register between flange and subject, however strong it gets.',
+  says: 'Reversed, a lens leaves at least its own register distance between its mount and the subject, however high the magnification.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
   checkedBy: ['reversed-lens-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -32,7 +32,7 @@ export const edgeShiftFormula = {
   from: ['scale-change', 'sensor-width', 'pixel-pitch'],
   tex: String.raw`\q{edge-shift} = \frac{\q{scale-change}\,\q{sensor-width}}{2\,\q{pixel-pitch}}`,
   evaluate: edgeShift,
-  says: 'The middle stays, the edges move: a thousandth is three pixels there.',
+  says: 'The middle stays, the sides move: on 6000 pixels a growth of one thousandth is three pixels there.',
   source: 'definition of scale',
   checkedBy: ['pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

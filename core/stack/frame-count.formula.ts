@@ -34,7 +34,7 @@ export const frameCountFormula = {
   from: ['subject-depth', 'depth-of-field', 'overlap'],
   tex: String.raw`\q{frame-count} = 1 + \left\lceil \frac{\max\left(0, \q{subject-depth} - \q{depth-of-field}\right)}{\q{depth-of-field}\left(1 - \q{overlap}\right)} \right\rceil`,
   evaluate: frameCount,
-  says: 'Half the depth of field, twice the frames.',
+  says: 'Half the depth of field, about twice the frames.',
   source: 'derived in core/stack/README.md#frames',
   checkedBy: ['common-practice-exposure', 'overlapping-photographs'],
 } as const satisfies Formula<Inputs>;

@@ -30,7 +30,7 @@ export const frameStepFormula = {
   from: ['depth-of-field', 'overlap'],
   tex: String.raw`\q{frame-step} = \q{depth-of-field}\left(1 - \q{overlap}\right)`,
   evaluate: frameStep,
-  says: 'Each frame goes on where the last one ends, less what the two share.',
+  says: 'Each frame begins where the last one ends, less the part they share.',
   source: 'definition of the overlap',
   checkedBy: ['overlapping-photographs'],
 } as const satisfies Formula<Inputs>;

@@ -34,7 +34,7 @@ export const hiddenBandFormula = {
   from: ['entrance-pupil', 'edge-height', 'entrance-pupil-distance'],
   tex: String.raw`\q{hidden-band} = \frac{\q{entrance-pupil}\,\q{edge-height}}{\q{entrance-pupil-distance} - \q{edge-height}}`,
   evaluate: hiddenBand,
-  says: 'A wide aperture looks round the edge from both sides and sees it over itself.',
+  says: 'The wider the pupil and the higher the edge, the wider the strip of background that only part of the lens can see.',
   source: 'derived in core/stack/README.md#hidden-band',
   checkedBy: ['shadows-and-views'],
   // A higher edge would stand behind the pupil.

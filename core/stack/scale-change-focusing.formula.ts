@@ -46,7 +46,7 @@ export const scaleChangeFocusingFormula = {
   from: ['frame-step', 'magnification', 'pupil-magnification', 'focal-length'],
   tex: String.raw`\q{scale-change} = \frac{\q{frame-step}\,\q{magnification}^2\left(1 + \q{magnification}\,\q{pupil-magnification}\right)}{\q{focal-length}\left|1 - \q{magnification}^2\right|\left(\q{pupil-magnification} + \q{magnification}\right)}`,
   evaluate: scaleChangeFocusing,
-  says: 'Near life size the lens travels far for a small step, and the picture breathes with it.',
+  says: 'Near life size the lens travels far for a small step, and the picture grows or shrinks with it.',
   source: 'derived in core/stack/README.md#focusing-by-the-ring',
   checkedBy: ['pupils-in-matrices'],
   // Longer steps, or a beginning nearer life size, would carry the lens through it.

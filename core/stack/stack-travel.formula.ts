@@ -28,7 +28,7 @@ export const stackTravelFormula = {
   from: ['frame-count', 'frame-step'],
   tex: String.raw`\q{stack-travel} = \left(\q{frame-count} - 1\right)\q{frame-step}`,
   evaluate: stackTravel,
-  says: 'One step fewer than there are frames.',
+  says: 'One step fewer than there are frames: four frames, three steps.',
   source: 'counting',
   checkedBy: ['stack-schedules'],
 } as const satisfies Formula<Inputs>;

@@ -33,7 +33,7 @@ export const bestEffectiveFNumberFormula = {
   from: ['magnification', 'subject-depth', 'wavelength'],
   tex: String.raw`\q{effective-f-number} = \q{magnification}\sqrt{\frac{\q{subject-depth}}{4 \times 1.2196698913\,\q{wavelength}}}`,
   evaluate: bestEffectiveFNumber,
-  says: 'Stop down until the ends of the subject blur as much by defocus as by diffraction, and no farther.',
+  says: 'Stop down until, at both ends of the subject, defocus blurs as much as diffraction; then stop.',
   source: 'derived in core/wave/README.md#best',
   checkedBy: ['best-f-number-table'],
 } as const satisfies Formula<Inputs>;

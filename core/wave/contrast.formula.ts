@@ -32,9 +32,10 @@ export const contrastFormula = {
   // The same with s = cos θ, where s √(1 − s²) is half the sine of 2θ: narrow enough for a column of text with numbers in it.
   tex: String.raw`\q{contrast} = \frac{1}{\pi}\left(2\arccos\frac{\q{spatial-frequency}}{\q{cutoff-frequency}} - \sin\left(2\arccos\frac{\q{spatial-frequency}}{\q{cutoff-frequency}}\right)\right)`,
   evaluate: contrast,
-  says: 'Contrast falls almost in a straight line from all of it at coarse patterns to nothing at the cutoff.',
+  says: 'Contrast falls steadily, from all of it in coarse patterns to none at the cutoff; halfway 39 % is left.',
   source: 'Goodman, Introduction to Fourier Optics, ch. 6 (from memory)',
   checkedBy: ['diffraction-mtf'],
   // Above the cutoff the arc cosine has no real value; the function answers 0 there.
+  holds: ({ spatialFrequency, cutoffFrequency }) => spatialFrequency <= cutoffFrequency,
   sample: { 'spatial-frequency': [1, 100], 'cutoff-frequency': [101, 5000] },
 } as const satisfies Formula<Inputs>;

@@ -30,7 +30,7 @@ export const cutoffFrequencyFormula = {
   from: ['wavelength', 'effective-f-number'],
   tex: String.raw`\q{cutoff-frequency} = \frac{1}{\q{wavelength}\,\q{effective-f-number}}`,
   evaluate: cutoffFrequency,
-  says: 'The slower the cone and the redder the light, the sooner fine patterns vanish.',
+  says: 'The narrower the cone and the redder the light, the sooner fine patterns vanish.',
   source: 'Goodman, Introduction to Fourier Optics, ch. 6 (from memory)',
   checkedBy: ['resolution-of-pixels'],
 } as const satisfies Formula<Inputs>;

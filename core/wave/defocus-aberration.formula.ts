@@ -33,7 +33,7 @@ export const defocusAberrationFormula = {
   from: ['defocus-blur', 'wavelength', 'effective-f-number'],
   tex: String.raw`\q{defocus-aberration} = \frac{\q{defocus-blur}}{8\,\q{wavelength}\,\q{effective-f-number}}`,
   evaluate: defocusAberration,
-  says: 'The same blur is worse, in waves, from a fast cone than from a slow one.',
+  says: 'The same width of blur is a larger error, in wavelengths, in a wide cone than in a narrow one.',
   source: 'derived in core/wave/README.md#pupil',
   checkedBy: ['picture-convolution'],
 } as const satisfies Formula<Inputs>;

@@ -27,7 +27,7 @@ export const nyquistFrequencyFormula = {
   from: ['pixel-pitch'],
   tex: String.raw`\q{nyquist-frequency} = \frac{1}{2\,\q{pixel-pitch}}`,
   evaluate: nyquistFrequency,
-  says: 'A line pair needs two pixels, one for the line and one for the gap.',
+  says: 'A line pair needs two pixels, one for the line and one for the gap, and finer patterns come out false.',
   source: 'Goodman, Introduction to Fourier Optics, ch. 2 (from memory)',
   checkedBy: ['resolution-of-pixels'],
 } as const satisfies Formula<Inputs>;

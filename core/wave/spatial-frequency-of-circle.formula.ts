@@ -25,7 +25,7 @@ export const spatialFrequencyOfCircleFormula = {
   from: ['circle-of-confusion'],
   tex: String.raw`\q{spatial-frequency} = \frac{1}{2\,\q{circle-of-confusion}}`,
   evaluate: spatialFrequencyOfCircle,
-  says: 'What counts as sharp, as a pattern: lines and gaps as wide as the circle.',
+  says: 'The circle of confusion as a pattern: lines and gaps each as wide as the circle.',
   source: 'a convention of this workbook, core/wave/README.md#best',
   checkedBy: ['resolution-of-pixels'],
 } as const satisfies Formula<Inputs>;

@@ -11,10 +11,10 @@ import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formu
 import { entrancePupilDistanceFormula } from '#core/gaussian/entrance-pupil-distance.formula.ts';
 import { entrancePupilFormula } from '#core/gaussian/entrance-pupil.formula.ts';
 import { numericalApertureFormula } from '#core/gaussian/numerical-aperture.formula.ts';
-import { evaluateFormula } from '#core/quantity/formula.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { filledBy } from '#site/state/choice.ts';
+import { byBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 import { subjectChoice } from '#site/state/subjects.ts';
 
@@ -29,18 +29,18 @@ export const bench = new Bench({
   inputs: {
     magnification: 0.5,
     ...startsOf(lenses['lens-50'], ['f-number', 'focal-length']),
-    'circle-of-confusion': evaluateFormula(circleOfConfusionByViewingFormula, viewing),
+    ...startsOf(bodies['body-36'], ['circle-of-confusion']),
     ...startsOf(lenses['lens-50'], ['pupil-magnification']),
     ...viewing,
     wavelength: 0.00055,
   },
   choices: {
-    'circle-of-confusion-by': {
-      label: 'Circle of confusion chosen',
+    [circleChoice]: {
+      label: 'Circle of confusion',
       options: {
-        viewing: { label: 'by viewing', fills: filledBy(circleOfConfusionByViewingFormula) },
-        diagonal: { label: 'by diagonal', fills: filledBy(circleOfConfusionByDiagonalFormula) },
-        pixels: { label: 'by pixels', fills: filledBy(circleOfConfusionByPixelsFormula) },
+        [byBody]: { label: 'from the diagonal', fills: filledBy(circleOfConfusionByDiagonalFormula) },
+        viewing: { label: 'from how the print is seen', fills: filledBy(circleOfConfusionByViewingFormula) },
+        pixels: { label: 'from the pixels', fills: filledBy(circleOfConfusionByPixelsFormula) },
       },
     },
     sensor: choiceOf('Camera', bodies, ofBody),
@@ -59,10 +59,10 @@ export const bench = new Bench({
     waveDepthFormula,
   ],
   words: {
-    'depth-of-field': { infinite: '∞, no end' },
-    'far-limit': { infinite: '∞, no limit' },
+    'depth-of-field': { infinite: '∞, no far end' },
+    'far-limit': { infinite: '∞, everything behind is sharp' },
     'numerical-aperture': { none: 'no lens in air has so wide a cone' },
     'wave-depth': (value = 0, known) =>
-      known['numerical-aperture']! > wideCone ? `${printQuantity('wave-depth', value)}, add to T` : undefined,
+      known['numerical-aperture']! > wideCone ? `${printQuantity('wave-depth', value)}, to be added to T` : undefined,
   },
 });

@@ -2,40 +2,46 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
-    question: 'Half life size, f/8. How deep is the sharp part?',
-    caption: 'From {near-limit} in front to {far-limit} behind: {depth-of-field} in all, less than a match is thick.',
+    question: 'Half life size, f/8. Is the sharp part deeper than a match is thick?',
+    caption:
+      'Just: {near-limit} in front and {far-limit} behind, {depth-of-field} in all. A match is about 2 mm thick.',
+    from: { 'f-number': 2.8 },
+    set: { 'f-number': 8 },
   },
   {
-    question: 'Two stops down, to f/16. Half as deep, or twice?',
-    caption: 'Twice: {depth-of-field}. The hole is half as wide, so the cone takes twice as long to become too wide.',
+    question: 'Closed by two stops, to f/16. Half as deep, or twice?',
+    caption: 'Twice: {depth-of-field}. Half the opening makes half the blur, so twice the depth stays sharp.',
     set: { 'f-number': 16 },
   },
   {
-    question: 'A lens four times as long, from farther away, the picture as before. Deeper?',
-    caption: 'Still {depth-of-field}. The hole is four times as wide and four times as far away: the cone is the same.',
+    question: 'f/8 again, with a 200 mm lens from farther away, the same picture. Deeper?',
+    caption: 'Still {depth-of-field}. The opening is four times as wide and four times as far away.',
+    from: { 'f-number': 8 },
     set: { 'focal-length': 200 },
   },
   {
-    question: 'Life size instead of half. How much is left?',
-    caption: 'A third: {depth-of-field}. Twice the size wants half the blur, and the lens has come closer as well.',
+    question: 'Life size instead of half. Is half of the depth left, a third or a quarter?',
+    caption: 'A third: {depth-of-field}. Half as much blur is allowed on the subject, and the cone is wider.',
+    from: { magnification: 0.5 },
     set: { magnification: 1 },
   },
   {
-    question: 'Where do lenses begin to differ?',
-    caption:
-      'Far to the left. Focused at {hyperfocal-distance} all behind is sharp with this one; close up they are one line.',
-    set: { magnification: 0.1 },
+    question: 'When does the focal length begin to matter: close up, far away or never?',
+    caption: 'Far away, on the left. Focused at {hyperfocal-distance}, this lens has everything behind sharp.',
+    from: { magnification: 0.5, 'focal-length': 20, 'f-number': 22 },
+    set: { magnification: 0.02, 'focal-length': 20, 'f-number': 22 },
     sheet: 'plot',
   },
   {
-    question: 'Who decides what is sharp?',
-    caption:
-      'We do. As a share of the diagonal c is {circle-of-confusion}, and the same picture is sharp over {depth-of-field}.',
-    set: { 'circle-of-confusion-by': 'diagonal' },
+    question: 'Who decides how much blur still counts as sharp: the lens, the sensor or we?',
+    caption: 'We do. Chosen from how a print is seen, c is {circle-of-confusion} and the depth {depth-of-field}.',
+    from: { magnification: 0.5 },
+    set: { 'circle-of-confusion-by': 'viewing' },
   },
   {
-    question: 'Five times life size at f/2.8: is light still made of rays?',
-    caption: 'No longer. Depth by rays: {depth-of-field}. Depth by the wave: {wave-depth}.',
+    question: 'Five times life size at f/2.8. Are rays still the whole story?',
+    caption: 'No. Rays alone give {depth-of-field} of depth. Diffraction gives {wave-depth}.',
+    from: { magnification: 1, 'f-number': 2.8 },
     set: { magnification: 5, 'f-number': 2.8 },
   },
 ];

@@ -1,4 +1,3 @@
-import { circleOfConfusionByPixelsFormula } from '#core/depth/circle-of-confusion-by-pixels.formula.ts';
 import { depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { entrancePupilDistance } from '#core/gaussian/entrance-pupil-distance.formula.ts';
@@ -8,6 +7,7 @@ import { contrastFormula } from '#core/wave/contrast.formula.ts';
 import { cutoffFrequencyFormula } from '#core/wave/cutoff-frequency.formula.ts';
 import { nyquistFrequencyFormula } from '#core/wave/nyquist-frequency.formula.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
+import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies } from '#site/state/crate.ts';
 import { subjectChoice } from '#site/state/subjects.ts';
 
@@ -31,11 +31,12 @@ export const bench = new Bench({
     magnification: 1,
     'spatial-frequency': 40,
     ...startsOf(light.green, ['wavelength']),
-    ...startsOf(bodies['body-36'], ['pixel-pitch']),
+    ...startsOf(bodies['body-36'], ['pixel-pitch', 'circle-of-confusion']),
     'pupil-magnification': 1,
   },
   choices: {
     sensor: choiceOf('Camera', bodies, ['pixel-pitch']),
+    [circleChoice]: circleByBody('pixel-pitch'),
     light: choiceOf('Colour of light', light, ['wavelength']),
     subject: subjectChoice(['stamp', 'hoverfly-head', 'bay-leaf', 'slanted-scale']),
   },
@@ -45,10 +46,9 @@ export const bench = new Bench({
     cutoffFrequencyFormula,
     contrastFormula,
     nyquistFrequencyFormula,
-    circleOfConfusionByPixelsFormula,
     depthOfFieldCloseUpFormula,
     seenFrom,
   ],
   // From the cutoff on the contrast is zero, and that is no matter of rounding.
-  words: { contrast: (share) => (share === 0 ? '0\u202f%, nothing gets through' : undefined) },
+  words: { contrast: (share) => (share === 0 ? '0\u202f%, an even grey' : undefined) },
 });

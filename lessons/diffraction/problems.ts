@@ -30,25 +30,32 @@ const discOnSensor = numberFamily({
   id: 'disc-on-the-sensor',
   asks: 'airy-diameter',
   question:
-    'A lens with pupils of equal size is marked {f-number} and works at {magnification}, in {wavelength} light. How wide is the Airy disc on the sensor, from dark ring to dark ring?',
+    'A lens with equal pupils (P = 1) is set to {f-number} and works at {magnification}, in {wavelength} light. How wide is the Airy disc on the sensor, from dark ring to dark ring?',
   givens: (draw) => ({
     'f-number': draw.pick(marks),
-    magnification: draw.pick([0.2, 0.5, 1.5, 2, 3, 4]),
+    magnification: draw.pick([0.2, 0.5, 1.5, 2.5, 3, 4]),
     'pupil-magnification': 1,
     wavelength: draw.pick(colours),
   }),
-  tolerance: { relative: 0.02, because: 'with 1.2 for 1.22 it is 2 per cent off' },
+  tolerance: { relative: 0.02, because: 'rounding 1.22 to 1.2 already makes 2 %' },
   mistakes: [
     {
       id: 'marked-cone',
       value: (given) => airyDiameter(markedCone(given)),
       because:
-        'That is the disc of the marked {f-number}, right for a distant subject. At {magnification} the cone that reaches the sensor is slower: multiply by 1 + m first.',
+        'That is the disc of the marked {f-number}, right for a distant subject. At {magnification} the cone that reaches the sensor is narrower: multiply the f-number by 1 + m first.',
     },
     {
       id: 'radius',
       value: (given) => airyDiameter(cone(given)) / 2,
       because: 'That is the radius, 1.22 λ N_w, from the middle to the dark ring. The disc is twice as wide.',
+    },
+    {
+      id: 'on-the-subject',
+      // N (1 + m)/m is N (1 + 1/m): one number, reached in two ways.
+      value: (given) => airyDiameter(cone(given)) / given.magnification,
+      because:
+        'That is the disc divided by m, which is what it covers of the subject; N (1 + 1/m) leads there too. On the sensor the disc is 2.44 λ N (1 + m) wide.',
     },
     {
       id: 'radius-of-the-marked-cone',
@@ -57,7 +64,7 @@ const discOnSensor = numberFamily({
         'Two slips: 1.22 λ N gives the radius, and {f-number} is not yet the cone at {magnification}. The disc is 2.44 λ N_w wide.',
     },
   ],
-  hint: 'Which f-number does the sensor see? And from dark ring to dark ring it is twice 1.22.',
+  hint: 'Which f-number describes the cone at the sensor? And from dark ring to dark ring the factor is twice 1.22.',
   working: [
     { formula: effectiveFNumberFormula, note: 'The cone that reaches the sensor; with equal pupils P is 1:' },
     {
@@ -71,32 +78,37 @@ const finestPattern = numberFamily({
   id: 'finest-pattern',
   asks: 'cutoff-frequency',
   question:
-    'A lens of pupil magnification {pupil-magnification} is marked {f-number} and works at {magnification}, in {wavelength} light. From which frequency on the sensor does nothing get through?',
+    'A lens of pupil magnification {pupil-magnification} is set to {f-number} and works at {magnification}, in {wavelength} light. From which spatial frequency on is no contrast left on the sensor?',
   givens: (draw) => ({
     'f-number': draw.pick(marks),
-    magnification: draw.pick([0.5, 1, 1.5, 2, 3]),
+    magnification: draw.pick([0.4, 0.5, 1.5, 2, 3]),
     'pupil-magnification': draw.pick([0.6, 0.7, 1.4, 1.6]),
     wavelength: draw.pick(colours),
   }),
-  tolerance: { relative: 0.03, because: 'a sixth of a stop is 6 per cent, and nobody sets finer' },
+  tolerance: { relative: 0.03, because: '3 % is a twelfth of a stop, finer than anyone sets a lens' },
   mistakes: [
     {
       id: 'marked-cone',
       value: (given) => cutoffFrequency(markedCone(given)),
       because:
-        'That is the cutoff of the marked {f-number}. At {magnification} the cone is slower, and the cutoff lower.',
+        'That is the cutoff of the marked {f-number}. At {magnification} the cone is narrower, and the cutoff lower.',
     },
     {
       id: 'pupils-forgotten',
       value: (given) => cutoffFrequency(cone({ ...given, 'pupil-magnification': 1 })),
       because:
-        'That takes N (1 + m) for the cone, right for pupils of equal size. Here m is first divided by {pupil-magnification}.',
+        'That takes N (1 + m) for the cone, right for equal pupils (P = 1). Here m is first divided by {pupil-magnification}.',
+    },
+    {
+      id: 'one-over-m',
+      value: (given) => cutoffFrequency(cone({ ...given, magnification: 1 / given.magnification })),
+      because: 'That takes 1/m for m. The larger the image, the narrower its cone: m itself goes into N (1 + m/P).',
     },
     {
       id: 'one-over-the-disc',
       value: (given) => 1 / airyDiameter(cone(given)),
       because:
-        'That is one line pair for each Airy disc, 1/(2.44 λ N_w). Patterns 2.44 times finer still pass, faintly: the cutoff is 1/(λ N_w).',
+        'That is one line pair for each Airy disc, 1/(2.44 λ N_w). Patterns up to 2.44 times finer than that still pass, ever more faintly: the cutoff is 1/(λ N_w).',
     },
   ],
   hint: 'First the cone at the sensor. Then one over λ N_w, both lengths in millimetres.',
@@ -113,7 +125,7 @@ const contrastLeft = numberFamily({
   id: 'contrast-left',
   asks: 'contrast',
   question:
-    'A perfect lens with equal pupils, marked {f-number}, works at {magnification} in {wavelength} light. A pattern on the sensor has {spatial-frequency}. How much of its contrast is left?',
+    'A perfect lens with equal pupils (P = 1), set to {f-number}, works at {magnification} in {wavelength} light. A pattern on the sensor has {spatial-frequency}. How much of its contrast is left?',
   givens: (draw) => ({
     'f-number': draw.pick(marks),
     magnification: draw.pick([0.5, 1, 1.5, 2]),
@@ -121,31 +133,31 @@ const contrastLeft = numberFamily({
     wavelength: draw.pick(colours),
     'spatial-frequency': draw.pick([20, 30, 40, 50, 60, 80]),
   }),
-  tolerance: { absolute: 0.02, because: 'read off a curve to two hundredths' },
+  tolerance: { absolute: 0.02, because: 'nobody reads a curve more finely than to two hundredths' },
   mistakes: [
     {
       id: 'straight-line',
       value: (given) => Math.max(0, 1 - given['spatial-frequency'] / cutoffFrequency(cone(given))),
       because:
-        'That takes a straight line from all at zero to nothing at the cutoff. The curve hangs below it; halfway 39 % are left, not 50.',
+        'That takes a straight line from all at zero to nothing at the cutoff. The curve hangs below it: halfway to the cutoff 39 % is left, not 50 %.',
     },
     {
       id: 'marked-cone',
       value: (given) => remaining(given['spatial-frequency'], cutoffFrequency(markedCone(given))),
       because:
-        'That is what the marked {f-number} would leave. At {magnification} the cone is slower and the cutoff lower.',
+        'That is what the marked {f-number} would leave. At {magnification} the cone is narrower and the cutoff lower.',
     },
     {
       id: 'first-term-only',
       value: (given) =>
         (2 / Math.PI) * Math.acos(Math.min(1, given['spatial-frequency'] / cutoffFrequency(cone(given)))),
-      because: 'That is the arc cosine alone. The sine is taken off it.',
+      because: 'That is the arc cosine alone. The formula then subtracts a sine, which is missing here.',
     },
   ],
   hint: 'How far along to the cutoff is {spatial-frequency}? That share goes into the formula.',
   working: [
     { formula: effectiveFNumberFormula, note: 'The cone that reaches the sensor:' },
-    { formula: cutoffFrequencyFormula, note: 'Where nothing gets through:' },
+    { formula: cutoffFrequencyFormula, note: 'From here on no contrast is left:' },
     { formula: contrastFormula, note: 'And what is left at {spatial-frequency}, the angle in radians:' },
   ],
 });
@@ -153,9 +165,9 @@ const contrastLeft = numberFamily({
 const whereItBegins = choiceFamily({
   id: 'where-it-begins',
   question:
-    '“Diffraction begins at {claimed.f-number}”, says a neighbour at the club. You stop a perfect lens with equal pupils down from {wider.f-number} to {narrower.f-number}, at {magnification} in {wavelength} light. A pattern in the sharp plane has {spatial-frequency} on the sensor. What becomes of it?',
+    '“Diffraction begins at {claimed.f-number}”, says a neighbour at the club. You stop a perfect lens with equal pupils (P = 1) down from {wider.f-number} to {narrower.f-number}, at {magnification} in {wavelength} light. A pattern in the sharp plane has {spatial-frequency} on the sensor. What happens to it?',
   options: {
-    same: 'Nothing, it has not begun',
+    same: 'Nothing: diffraction has not begun yet',
     lower: 'It loses contrast',
     gone: 'It is gone',
   },
@@ -187,12 +199,12 @@ const whereItBegins = choiceFamily({
         'Compare {spatial-frequency} with the cutoff 1/(λ N_w) at the smaller opening, and put the magnification into N_w. Below the cutoff some contrast is left, from it on none.',
     },
   ],
-  hint: 'What does the curve do at each stop: stay where it is up to some f-number, or lean over a little more each time?',
+  hint: 'What does the curve do at each stop: stay where it is up to some f-number, or sink a little more each time?',
   working: [
     {
       values: (known) => ({ 'f-number': known['wider.f-number'] }),
       formula: effectiveFNumberFormula,
-      note: 'At {wider.f-number} on the ring:',
+      note: 'Set to {wider.f-number}:',
     },
     { formula: cutoffFrequencyFormula },
     { formula: contrastFormula, note: 'Contrast at {spatial-frequency}; from the cutoff on it is zero:' },

@@ -1,5 +1,6 @@
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { extensionForMagnificationFormula } from '#core/gaussian/extension-for-magnification.formula.ts';
+import { focusDistanceFormula } from '#core/gaussian/focus-distance.formula.ts';
 import { magnificationFromExtensionFormula } from '#core/gaussian/magnification-from-extension.formula.ts';
 import { subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
 import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
@@ -13,11 +14,12 @@ const ringOnALens = numberFamily({
   id: 'ring-on-a-lens',
   asks: 'magnification',
   question:
-    '{A focal-length} lens gives {focus-magnification} at its closest focus. You add {extension} of rings and leave the focus there. What is the magnification?',
+    '{A focal-length} lens gives {focus-magnification} at its closest focus, on a camera with crop factor {crop-factor}. You add {extension} of rings and leave the focus as it is. What is the magnification?',
   givens: (draw) => ({
     'focal-length': draw.pick(focalLengths),
     extension: draw.pick(ringSets),
     'focus-magnification': draw.pick([0.1, 0.12, 0.15, 0.2, 0.25]),
+    'crop-factor': draw.pick([1.5, 1.6, 2]),
   }),
   tolerance: { relative: 0.02, because: 'ring lengths are good to half a millimetre' },
   mistakes: [
@@ -25,13 +27,12 @@ const ringOnALens = numberFamily({
       id: 'own-focusing-forgotten',
       value: (given) => given.extension / given['focal-length'],
       because:
-        'That is the rings’ part alone, {extension} over {focal-length}. The lens’s own {focus-magnification} comes on top.',
+        'That is the rings’ part alone, {extension} divided by {focal-length}. The lens’s own {focus-magnification} must be added.',
     },
     {
       id: 'over-the-sum',
       value: (given) => given['focus-magnification'] + given.extension / (given['focal-length'] + given.extension),
-      because:
-        'That divides the rings by focal length and rings together. Only the focal length belongs below the line.',
+      because: 'That divides the rings by focal length and rings together. Divide by the focal length alone.',
     },
     {
       id: 'multiplied',
@@ -39,12 +40,30 @@ const ringOnALens = numberFamily({
       because:
         'That multiplies the lens’s own part by what the rings give. The two add up: each millimetre of extension counts the same, wherever it comes from.',
     },
+    {
+      id: 'upside-down',
+      value: (given) => given['focal-length'] / given.extension,
+      because:
+        'That is the focal length divided by the rings. Count the other way: how many focal lengths are the rings long? Then add the lens’s own {focus-magnification}.',
+    },
+    {
+      id: 'upside-down-added',
+      value: (given) => given['focus-magnification'] + given['focal-length'] / given.extension,
+      because:
+        'That adds the focal length divided by the rings. Count the other way: how many focal lengths are the rings long?',
+    },
+    {
+      id: 'times-crop-factor',
+      value: (given) => given['crop-factor'] * (given['focus-magnification'] + given.extension / given['focal-length']),
+      because:
+        'That is the right number times the crop factor, {crop-factor}. A smaller sensor catches less of the image. It does not make the image larger.',
+    },
   ],
-  hint: 'How many focal lengths long are the rings? And what was there before they went in?',
+  hint: 'How many focal lengths long are the rings? And what did the lens give before they went in?',
   working: [
     {
       formula: magnificationFromExtensionFormula,
-      note: 'The rings add their length counted in focal lengths to what the lens gives by itself.',
+      note: 'The rings add their length, counted in focal lengths, to what the lens gives by itself. The sensor does not matter.',
     },
   ],
 });
@@ -53,10 +72,10 @@ const ringToBuy = numberFamily({
   id: 'ring-for-a-size',
   asks: 'extension',
   question:
-    'You want {magnification} with {a focal-length} lens that reaches {focus-magnification} by itself. How much extension does it take?',
+    'You want {magnification} with {a focal-length} lens that reaches {focus-magnification} by itself. How much extension do you need?',
   givens: (draw) => ({
     'focal-length': draw.pick(focalLengths),
-    magnification: draw.pick([0.4, 0.5, 0.75, 1, 1.25, 1.5]),
+    magnification: draw.pick([0.4, 0.5, 0.6, 0.75, 1.25, 1.5]),
     'focus-magnification': draw.pick([0.1, 0.15, 0.2, 0.25]),
   }),
   tolerance: { relative: 0.02, because: 'rings come in whole millimetres' },
@@ -65,21 +84,28 @@ const ringToBuy = numberFamily({
       id: 'own-focusing-forgotten',
       value: (given) => given['focal-length'] * given.magnification,
       because:
-        'That is what it would take with the lens set to infinity. It already gives {focus-magnification}, so only the rest is missing.',
+        'That is what you would need with the lens set to infinity. At its closest focus it already gives {focus-magnification}, so only the rest is missing.',
     },
     {
       id: 'whole-image-distance',
       value: (given) => given['focal-length'] * (1 + given.magnification),
-      because: 'That is the whole way from H′ to the sensor. One focal length of it was there before any ring.',
+      because:
+        'That is the whole distance from H′ to the sensor. The lens supplies one focal length of it, and what its own focusing adds.',
+    },
+    {
+      id: 'divided',
+      value: (given) => given['focal-length'] / given.magnification,
+      because:
+        'That divides the focal length by the magnification, so a larger image would need less ring. Each focal length of extension adds 1: multiply.',
     },
     {
       id: 'own-focusing-added',
       value: (given) => given['focal-length'] * (given.magnification + given['focus-magnification']),
       because:
-        'That adds what the lens gives by itself. It is taken off: {focus-magnification} of the {magnification} need no ring.',
+        'That adds what the lens gives by itself. Subtract it: {focus-magnification} of the {magnification} needs no ring.',
     },
   ],
-  hint: 'How much magnification is missing? Each focal length of extension brings one.',
+  hint: 'How much magnification is missing? Each focal length of extension adds 1.',
   working: [
     {
       formula: extensionForMagnificationFormula,
@@ -92,7 +118,7 @@ const roomLeft = numberFamily({
   id: 'room-left',
   asks: 'working-distance',
   question:
-    'Rings bring {a focal-length} lens to {magnification}. H stands {front-principal-depth} behind its front rim. How far is the subject from the rim?',
+    'With rings, {a focal-length} lens gives {magnification}. Its front principal plane H is {front-principal-depth} behind its front rim. How far is the subject from the rim?',
   givens: (draw) => ({
     'focal-length': draw.pick([50, 60, 85, 100, 135]),
     magnification: draw.pick([0.4, 0.5, 0.6, 0.75, 1.25, 1.5, 2]),
@@ -103,25 +129,41 @@ const roomLeft = numberFamily({
     {
       id: 'from-h',
       value: (given) => evaluateFormula(subjectDistanceFormula, given),
-      because:
-        'That is the distance from H. The rim stands {front-principal-depth} in front of H, and that much of the room is gone.',
+      because: 'That is the distance from H. The rim is {front-principal-depth} in front of H: subtract that.',
     },
     {
       id: 'image-side',
       value: (given) => given['focal-length'] * (1 + given.magnification) - given['front-principal-depth'],
-      because:
-        'That uses f (1 + m), which is the distance behind the lens. In front of it the subject stands at f (1 + 1/m).',
+      because: 'That uses f (1 + m), the distance from H′ to the sensor. From H to the subject it is f (1 + 1/m).',
     },
     {
       id: 'focal-length',
       value: (given) => given['focal-length'] - given['front-principal-depth'],
-      because: 'That puts the subject at the focal point. It stands beyond it, by the focal length over m.',
+      because: 'That puts the subject one focal length from H. It is farther away, by the focal length divided by m.',
+    },
+    {
+      id: 'depth-added',
+      value: (given) => evaluateFormula(subjectDistanceFormula, given) + given['front-principal-depth'],
+      because:
+        'That adds the {front-principal-depth} from rim to H. The rim is nearer to the subject than H: subtract them.',
+    },
+    {
+      id: 'focal-length-over-m',
+      value: (given) => given['focal-length'] / given.magnification,
+      because:
+        'That is the focal length divided by m, counted from one focal length in front of H. Add the focal length, then subtract the {front-principal-depth} from rim to H.',
+    },
+    {
+      id: 'from-the-sensor',
+      value: (given) => evaluateFormula(focusDistanceFormula, { ...given, 'principal-separation': 0 }),
+      because:
+        'That is the focus distance, from the sensor to the subject, with H and H′ in one place. The room in front of the rim is f (1 + 1/m) less {front-principal-depth}.',
     },
   ],
-  hint: 'First the distance from H, which needs only f and m. Then take away what stands in front of H.',
+  hint: 'How far is the subject from H? That takes only f and m. Then subtract the part of the lens in front of H.',
   working: [
     { formula: subjectDistanceFormula, note: 'From H to the subject:' },
-    { formula: workingDistanceFormula, note: 'From the rim, which stands in front of H:' },
+    { formula: workingDistanceFormula, note: 'From the rim, which is in front of H:' },
   ],
 });
 
@@ -129,35 +171,47 @@ const lightPaid = numberFamily({
   id: 'light-paid',
   asks: 'effective-f-number',
   question:
-    'With rings a lens works at {magnification}. Its pupil magnification is {pupil-magnification} and you set {f-number}. Which f-number does it work at?',
+    'With rings a lens gives {magnification}. Its pupil magnification is {pupil-magnification}, and you set it to {f-number}. What is its effective f-number?',
   givens: (draw) => ({
-    magnification: draw.pick([0.5, 0.75, 1, 1.5, 2]),
+    magnification: draw.pick([0.5, 0.75, 1.25, 1.5, 2]),
     'pupil-magnification': draw.pick([0.6, 0.7, 1.3, 1.5, 1.8]),
     'f-number': draw.pick([4, 5.6, 8, 11]),
   }),
-  tolerance: { relative: 0.03, because: 'a sixth of a stop is 6 per cent, and nobody sets finer' },
+  tolerance: { relative: 0.03, because: '3 per cent is a twelfth of a stop, finer than anyone sets a lens' },
   mistakes: [
     {
       id: 'symmetric-lens',
       value: (given) => given['f-number'] * (1 + given.magnification),
       because:
-        'That is N (1 + m), right only where both pupils are of one size. Here m is first divided by {pupil-magnification}.',
+        'That is N (1 + m), right only if both pupils are equally wide (P = 1). Here, first divide m by {pupil-magnification}.',
     },
     {
       id: 'multiplied-by-pupils',
       value: (given) => given['f-number'] * (1 + given.magnification * given['pupil-magnification']),
       because:
-        'That multiplies m by the pupil magnification. It divides: a larger exit pupil sends a wider cone to the sensor.',
+        'That multiplies m by P. Divide instead: with a larger exit pupil the cone is wider and less light is lost.',
     },
     {
       id: 'nothing-lost',
       value: (given) => given['f-number'],
       because:
-        'That is the number on the ring. The lens is farther from the sensor now, so the cone that arrives is narrower.',
+        'That is the marked f-number. The lens is farther from the sensor now, so the cone that arrives is narrower.',
+    },
+    {
+      id: 'times-magnification',
+      value: (given) => given['f-number'] * given.magnification,
+      because:
+        'That is N times m. At a small magnification it would make the image brighter than without rings. N grows by a share of itself, m divided by P.',
+    },
+    {
+      id: 'divided',
+      value: (given) => given['f-number'] / (1 + given.magnification),
+      because:
+        'That divides by 1 + m, as if the image became brighter. Close up the cone is narrower: the effective f-number is larger than the marked one.',
     },
   ],
-  hint: 'The marked number grows by the part m over P.',
-  working: [{ formula: effectiveFNumberFormula, note: 'The marked number, grown by m over P:' }],
+  hint: 'Divide m by P first. By what share of itself does the f-number then grow?',
+  working: [{ formula: effectiveFNumberFormula, note: 'The marked f-number grows by m divided by P:' }],
 });
 
 export const families = [ringOnALens, ringToBuy, roomLeft, lightPaid] as const;

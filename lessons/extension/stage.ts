@@ -2,33 +2,38 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
-    question: 'Without a ring, how close does this 50 mm lens come?',
-    caption: 'Its own focusing gives {magnification}: the sensor sees {field-width} of the subject.',
+    question: 'Without a ring, how large does this 50 mm lens show things: life size, half, or less?',
+    caption: 'Less: its own focusing gives {magnification}. The field is {field-width} wide.',
     set: { extension: 0 },
   },
   {
-    question: 'A 12 mm ring goes in. Where is the sharp plane now?',
-    caption: 'Ring over focal length is added: {magnification}. Working distance: {working-distance}.',
+    question: 'A 12 mm ring goes in. Does the sharp plane come nearer or go away?',
+    caption:
+      'Nearer: {working-distance} from the rim. The ring adds its length over the focal length. In all: {magnification}.',
     set: { extension: 12 },
   },
   {
-    question: 'Will all three rings give six times as much as the first?',
-    caption: 'The rings’ part is six times as large, the lens’s own part is added once: {magnification}.',
+    question: 'Will all three rings, 72 mm, give six times as much as the first?',
+    caption: 'No. The rings’ part is six times as large, but the lens’s own is added once: {magnification}.',
     set: { extension: 72 },
   },
   {
-    question: 'What did the light pay?',
-    caption: 'Marked f/8 works as {effective-f-number}: {light-loss} lost. A meter behind the lens already knows.',
-    set: { extension: 72 },
+    question: 'How much light does the 24 mm ring cost: none, half, or more than half?',
+    caption:
+      'More: {light-loss}. Set to f/8, the lens works at {effective-f-number}. A meter behind it allows for that.',
+    from: { extension: 0 },
+    set: { extension: 24 },
   },
   {
-    question: 'Same rings, but a lens twice as long. More or less?',
-    caption: 'Less: {magnification}. The longer the lens, the less each millimetre of ring buys.',
+    question: 'All three rings on a 100 mm lens: more than on the 50 mm lens, or less?',
+    caption: 'Less: {magnification}. The longer the focal length, the less each millimetre of ring adds.',
+    from: { extension: 72 },
     set: { extension: 72, 'focal-length': 100, 'focus-magnification': 0.15 },
   },
   {
-    question: 'And a wide lens with only the 12 mm ring?',
-    caption: 'Strong on paper: {magnification}. But the sharp plane is {working-distance}.',
+    question: 'An 18 mm lens with only the 12 mm ring: can a subject be in focus?',
+    caption: 'No. On paper it gives {magnification}. But the sharp plane is {working-distance}.',
+    from: { lens: 'lens-18', extension: 0 },
     set: { lens: 'lens-18', extension: 12 },
   },
 ];

@@ -13,7 +13,10 @@ const smallSensors = [
   { 'sensor-width': 23.5, 'sensor-height': 15.6 },
   { 'sensor-width': 22.3, 'sensor-height': 14.9 },
   { 'sensor-width': 17.3, 'sensor-height': 13 },
+  { 'sensor-width': 13.2, 'sensor-height': 8.8 },
 ] as const;
+/** Without the one whose short side is about its width over its crop factor: a learner's number could mean either. */
+const tellingSensors = smallSensors.filter((sensor) => sensor['sensor-width'] !== 23.5);
 
 type Sensor = (typeof smallSensors)[number];
 const cropOf = (given: Sensor) => evaluateFormula(cropFactorFormula, given);
@@ -22,43 +25,49 @@ const rulerPhotograph = numberFamily({
   id: 'ruler-photograph',
   asks: 'magnification',
   question:
-    'A sensor is {sensor-width} by {sensor-height}. On a photograph taken with it {field-width} of ruler reach from the left edge to the right. The whole picture is printed {print-width} wide. What was the magnification?',
+    'A sensor is {sensor-width} by {sensor-height}. Its photograph of a ruler shows {field-width} from the left edge to the right. You print the whole picture {print-width} wide. What was the magnification?',
   givens: (draw) => ({
-    ...draw.pick(smallSensors),
+    ...draw.pick(tellingSensors),
     'field-width': draw.pick([16, 20, 30, 40, 47, 60, 75, 90, 120]),
     'print-width': draw.pick([200, 250, 300, 400]),
   }),
-  tolerance: { relative: 0.02, because: 'a ruler’s edge in a picture is read to a fiftieth' },
+  tolerance: { relative: 0.02, because: 'a ruler’s edge in a picture can be read to one part in fifty' },
   mistakes: [
     {
       id: 'print-enlargement',
       value: (given) => given['print-width'] / given['field-width'],
       because:
-        'That is how much larger the ruler is on the paper, {print-width} over {field-width}. A print can be made in any size; magnification ends at the sensor, which is {sensor-width} wide.',
+        'That is how much larger the ruler is on the paper, {print-width} divided by {field-width}. A print can have any size. Magnification compares the ruler with its image on the sensor, {sensor-width} wide.',
     },
     {
       id: 'times-crop-factor',
       value: (given) => (given['sensor-width'] / given['field-width']) * cropOf(given),
       because:
-        'That is the right number times the crop factor. The small sensor is already counted: it is the {sensor-width} above the line.',
+        'That is the right number times the crop factor. The small sensor is already counted, as {sensor-width}, its own width.',
+    },
+    {
+      id: 'over-crop-factor',
+      value: (given) => given['sensor-width'] / given['field-width'] / cropOf(given),
+      because:
+        'That is the right number divided by the crop factor. The small sensor is already counted, as {sensor-width}, its own width.',
     },
     {
       id: 'upside-down',
       value: (given) => given['field-width'] / given['sensor-width'],
       because:
-        'That is the ruler over the sensor. Magnification is image over subject, so the sensor goes above the line.',
+        'That is the ruler divided by the sensor. Magnification is image divided by subject, so divide the sensor’s width by the ruler.',
     },
     {
       id: 'short-side',
       value: (given) => given['sensor-height'] / given['field-width'],
-      because: 'That takes the short side of the sensor. The ruler lay along the long one, {sensor-width}.',
+      because: 'That uses the short side of the sensor. The ruler lay along the long one, {sensor-width}.',
     },
   ],
-  hint: 'The image of that much ruler is exactly as wide as something you know.',
+  hint: 'What else is exactly as wide as the image of that much ruler?',
   working: [
     {
       formula: magnificationFromFieldFormula,
-      note: 'The image of {field-width} of ruler just fills the sensor. The print does not come into it.',
+      note: 'The image of {field-width} of ruler just fills the sensor. The print does not matter.',
     },
   ],
 });
@@ -67,7 +76,7 @@ const fieldOfABody = numberFamily({
   id: 'field-of-a-body',
   asks: 'field-width',
   question:
-    '{A focal-length} lens gives {magnification} with the subject {focus-distance} from the sensor, which is {sensor-width} by {sensor-height}. How wide a piece of the subject fills the picture?',
+    '{A focal-length} lens gives {magnification}. The subject is {focus-distance} from the sensor, which is {sensor-width} by {sensor-height}. How wide is the field, the part of the subject that fills the picture?',
   givens: (draw) => {
     const lens = {
       focalLength: draw.pick([50, 60, 75, 90, 105]),
@@ -81,37 +90,37 @@ const fieldOfABody = numberFamily({
       'focus-distance': Math.round(distance),
     };
   },
-  tolerance: { relative: 0.02, because: 'nobody frames a picture more closely' },
+  tolerance: { relative: 0.02, because: 'nobody frames a picture more exactly' },
   mistakes: [
     {
       id: 'from-the-focal-length',
       value: (given) => (given['sensor-width'] * given['focus-distance']) / given['focal-length'],
       because:
-        'That is sensor width times distance over focal length, {focus-distance} over {focal-length}. It is the rule for distant subjects; close up it goes wrong, and once m is known you need neither.',
+        'That is the sensor’s width times {focus-distance} divided by {focal-length}. That rule is for distant subjects and fails close up. Once you know m, you need neither.',
     },
     {
       id: 'times-magnification',
       value: (given) => given['sensor-width'] * given.magnification,
       because:
-        'That multiplies the sensor by m. From the sensor back to the subject you divide: the more an image is magnified, the less fits.',
+        'That multiplies the sensor by m. From the sensor back to the subject, divide: the more an image is magnified, the less of the subject fits.',
     },
     {
       id: 'larger-sensor',
       value: (given) => 36 / given.magnification,
-      because: 'That is what a sensor 36 mm wide would see. This one is {sensor-width} wide.',
+      because: 'That is the field of a sensor 36 mm wide. This one is {sensor-width} wide.',
     },
     {
       id: 'crop-counted-twice',
       value: (given) => given['sensor-width'] / given.magnification / cropOf(given),
       because:
-        'That takes the crop factor off as well. The small sensor is already counted, by its own width of {sensor-width}.',
+        'That divides by the crop factor as well. The small sensor is already counted, by its own width of {sensor-width}.',
     },
   ],
-  hint: 'Two of the numbers given are enough. Which piece of the subject has an image as wide as the sensor?',
+  hint: 'Two of the numbers given are enough. Which part of the subject has an image as wide as the sensor?',
   working: [
     {
       formula: fieldWidthFormula,
-      note: 'Only the sensor and m count. Focal length and distance have done their work in bringing about {magnification}.',
+      note: 'Only the sensor and m count. Focal length and distance are already contained in {magnification}.',
     },
   ],
 });
@@ -120,7 +129,7 @@ const imageOnTheSensor = numberFamily({
   id: 'image-on-the-sensor',
   asks: 'image-width',
   question:
-    '{A thing} is {subject-width} wide. You photograph it at {magnification} with a body whose crop factor is {crop-factor}. How wide is its image on the sensor?',
+    '{A thing} is {subject-width} wide. You photograph it at {magnification} with a camera whose crop factor is {crop-factor}. How wide is its image on the sensor?',
   givens: (draw) => ({
     ...draw.pick([
       { thing: 'drawing pin', 'subject-width': 10 },
@@ -132,29 +141,32 @@ const imageOnTheSensor = numberFamily({
     magnification: draw.pick([0.1, 0.2, 0.25, 0.3, 0.4, 0.6, 0.75, 1.5]),
     'crop-factor': draw.pick([1.5, 1.6, 2]),
   }),
-  tolerance: { relative: 0.02, because: 'the sizes of such things are known no better' },
+  tolerance: { relative: 0.02, because: 'you seldom know such sizes any better' },
   mistakes: [
     {
       id: 'times-crop-factor',
       value: (given) => given['subject-width'] * given.magnification * given['crop-factor'],
       because:
-        'That multiplies by the crop factor, {crop-factor}. A smaller sensor catches less of the image. It does not make the image any larger.',
+        'That multiplies by the crop factor, {crop-factor}. A smaller sensor catches less of the image. It does not make the image larger.',
     },
     {
       id: 'over-crop-factor',
       value: (given) => (given['subject-width'] * given.magnification) / given['crop-factor'],
       because:
-        'That divides by the crop factor, {crop-factor}. The sensor is smaller; the image that the lens throws on it is not.',
+        'That divides by the crop factor, {crop-factor}. The sensor is smaller; the image that the lens forms is not.',
     },
     {
       id: 'divided',
       value: (given) => given['subject-width'] / given.magnification,
-      because: 'That divides by m. Magnification says how many times as large as the subject its image is: multiply.',
+      because: 'That divides by m. The image is m times as wide as the subject: multiply.',
     },
   ],
   hint: 'What does the lens know about the sensor behind it?',
   working: [
-    { formula: imageWidthFormula, note: 'The crop factor is of no use here. Image width is m times subject width:' },
+    {
+      formula: imageWidthFormula,
+      note: 'The crop factor does not matter here. The image is m times as wide as the subject:',
+    },
   ],
 });
 
@@ -162,37 +174,37 @@ const pixelsOnAMillimetre = numberFamily({
   id: 'pixels-on-a-millimetre',
   asks: 'pixels-per-millimetre',
   question:
-    'A sensor {sensor-width} wide has {count} pixels along that side. At {magnification}, how many of them lie along one millimetre of the subject?',
+    'A sensor {sensor-width} wide has {count} pixels along that side. At {magnification}, how many pixels are there along one millimetre of the subject?',
   givens: (draw) => ({
     'sensor-width': draw.pick([23.5, 22.3, 17.3, 13.2]),
     count: draw.pick(['5000', '6000', '7200', '8000']),
     magnification: draw.pick([0.1, 0.2, 0.25, 0.5, 0.75, 1.5, 2]),
   }),
-  tolerance: { relative: 0.02, because: 'three figures of the sensor’s width are given' },
+  tolerance: { relative: 0.02, because: 'the sensor’s width is given to three figures' },
   mistakes: [
     {
       id: 'magnification-forgotten',
       value: (given) => 1 / pitchOf(given),
       because:
-        'That is {count} pixels over {sensor-width}: pixels on a millimetre of sensor. Many pixels are not magnification; one millimetre of subject covers {magnification} of a millimetre there.',
+        'That is {count} pixels divided by {sensor-width}: the pixels on one millimetre of the sensor. The image of one millimetre of the subject is {magnification} as long.',
     },
     {
       id: 'divided',
       value: (given) => 1 / pitchOf(given) / given.magnification,
-      because: 'That divides by m. The larger the image of a millimetre, the more pixels lie under it: multiply.',
+      because: 'That divides by m. The larger the image of a millimetre, the more pixels it covers: multiply.',
     },
     {
       id: 'larger-sensor',
       value: (given) => (Number(given.count) * given.magnification) / 36,
       because:
-        'That spreads the {count} pixels over 36 mm. Here they share {sensor-width}, so they stand closer together.',
+        'That spreads the {count} pixels over 36 mm. Here they share {sensor-width}, so they are closer together.',
     },
   ],
   hint: 'First: how wide is one pixel? Then: how wide is the image of one millimetre?',
   working: [
     {
       values: (known) => ({ 'pixel-pitch': pitchOf(known) }),
-      note: 'Each pixel is {sensor-width} over {count} wide. One millimetre of subject is {magnification} of a millimetre on the sensor, and as many pixels as fit into that lie along it.',
+      note: 'Each pixel is {sensor-width} divided by {count} wide. The image of one millimetre of the subject is {magnification} as long. Count how many pixels fit into that.',
       formula: pixelsPerMillimetreFormula,
     },
   ],
@@ -204,44 +216,91 @@ function pitchOf(given: { readonly 'sensor-width': number; readonly count: strin
 
 type Effect = 'same' | 'larger' | 'smaller';
 
-/** A row for each: what is done, what that does to the image, and what people say it does. */
-// prettier-ignore
-const changes: readonly (readonly [change: string, truth: Effect, tempting: Effect])[] = [
-  ['The lens, set as before, goes on a body with a smaller sensor', 'same', 'larger'],
-  ['The lens, set as before, goes on a body with twice the pixels', 'same', 'larger'],
-  ['You crop the picture and print the rest as large as the whole', 'same', 'larger'],
-  ['A ring goes behind the lens, and you move in until it is sharp', 'larger', 'same'],
-  ['You focus farther away, and step back until it is sharp', 'smaller', 'same'],
+interface Change {
+  /** What is done. */
+  readonly change: string;
+  /** What that does to the image. */
+  readonly truth: Effect;
+  /** What people say it does, and why it does not; then the same for the answer that is left. */
+  readonly tempting: Effect;
+  readonly reason: string;
+  readonly other: Effect;
+  readonly otherwise: string;
+}
+
+const changes: readonly Change[] = [
+  {
+    change: 'You put the lens, set as before, on a camera with a smaller sensor, and keep your distance',
+    truth: 'same',
+    tempting: 'larger',
+    reason:
+      'It looks larger on a print or screen, because a picture from a smaller sensor is enlarged more. The lens forms the same image.',
+    other: 'smaller',
+    otherwise: 'A smaller sensor catches a smaller piece of the image. The image itself is as large as before.',
+  },
+  {
+    change: 'You put the lens, set as before, on a camera with twice the pixels, and keep your distance',
+    truth: 'same',
+    tempting: 'larger',
+    reason:
+      'More pixels cut the image into finer pieces, and a screen may show each of them as large as before. The image itself does not grow.',
+    other: 'smaller',
+    otherwise: 'More pixels cut the image into finer pieces. The image itself does not shrink.',
+  },
+  {
+    change: 'You take the picture, crop it, and print the rest as large as you would have printed the whole',
+    truth: 'same',
+    tempting: 'larger',
+    reason: 'It is larger on the print. The image on the sensor was there before anything was cropped.',
+    other: 'smaller',
+    otherwise: 'Cropping cuts off margins of the picture. The image on the sensor was there before that.',
+  },
+  {
+    change: 'You put a tube without glass between camera and lens, and move nearer until it is sharp',
+    truth: 'larger',
+    tempting: 'same',
+    reason: 'The tube has no glass, but it holds the lens farther from the sensor. From nearer, the image is larger.',
+    other: 'smaller',
+    otherwise:
+      'It goes the other way. The lens is farther from the sensor and nearer to the subject, and the image grows.',
+  },
+  {
+    change: 'You turn the focus ring to a greater distance, and step back until it is sharp',
+    truth: 'smaller',
+    tempting: 'same',
+    reason: 'The lens is the same, but its setting and your distance are not. From farther away the image is smaller.',
+    other: 'larger',
+    otherwise: 'It goes the other way. From farther away the same lens forms a smaller image.',
+  },
+  {
+    change:
+      'You change to a lens of twice the focal length, and step back until it fills as much of the picture as before',
+    truth: 'same',
+    tempting: 'larger',
+    reason:
+      'From the same place it would be larger. You stepped back until it filled as much of the same sensor as before.',
+    other: 'smaller',
+    otherwise: 'With the same lens it would be smaller from there. Here it fills as much of the same sensor as before.',
+  },
 ];
 
 const whatChangesIt = choiceFamily({
   id: 'what-changes-the-image',
-  question:
-    '{A thing} is sharp in the finder. {change}; where nothing else is said you keep your distance. What happens to the size of its image on the sensor?',
-  givens: (draw) => {
-    const [change, truth, tempting] = draw.pick(changes);
-    return { change, truth, tempting, thing: draw.pick(['bay leaf', 'drawing pin', 'postage stamp', 'feather']) };
-  },
+  question: '{A thing} is in focus. {change}. What happens to the size of its image on the sensor?',
+  givens: (draw) => ({
+    ...draw.pick(changes),
+    thing: draw.pick(['bay leaf', 'drawing pin', 'postage stamp', 'feather']),
+  }),
   options: { same: 'It stays as it was', larger: 'It gets larger', smaller: 'It gets smaller' },
   answer: (given) => given.truth,
   mistakes: [
-    {
-      id: 'picture-for-image',
-      value: (given) => given.tempting,
-      because:
-        'That is what happens to something else, not to the image on the sensor. The lens, its setting and the distances decide that image; a body, a crop or a print only decides what is done with it.',
-    },
-    {
-      id: 'other-way',
-      value: (given) => (given.truth === 'smaller' ? 'larger' : 'smaller'),
-      because:
-        'Nothing here works in that direction. Coming nearer, with the lens farther from the sensor, makes the image grow; going farther off makes it shrink; a body, a crop or a print leaves it alone.',
-    },
+    { id: 'tempting', value: (given) => given.tempting, because: '{reason}' },
+    { id: 'other-way', value: (given) => given.other, because: '{otherwise}' },
   ],
-  hint: 'Think of the patch of light that the lens throws, as if no sensor were there yet.',
+  hint: 'Think of the image that the lens forms, as if no sensor were there yet.',
   working: [
     {
-      note: 'The image is what the lens throws, with this setting and at this distance. Has either changed? Nearer, with the lens farther from the sensor, it is larger; farther off it is smaller; and if nothing in front of the sensor has changed it is as it was, whatever catches, crops or prints it.',
+      note: 'Lens, setting and distance decide how large the image is. Has any of them changed? If not, the image is as it was: camera, crop and print only decide what becomes of it. From nearer, with the lens farther from the sensor, the image is larger. From farther away, with the same lens, it is smaller.',
     },
   ],
 });

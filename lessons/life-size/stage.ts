@@ -2,34 +2,38 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
-    question: 'The stamp is 30 mm wide. How wide is it on the sensor?',
-    caption: 'Here {image-width}: at {magnification} the lens draws everything half as large as it is.',
+    question: 'The stamp is 30 mm wide. At half life size, is its image 15, 30 or 60 mm wide?',
+    caption: '{image-width}: at {magnification} everything is half as large on the sensor as in reality.',
+    from: { magnification: 0.1 },
     set: { magnification: 0.5 },
   },
   {
-    question: 'How much ruler fills the picture at life size?',
-    caption: '{field-width}, exactly as much as the sensor is wide. Its millimetres lie over the sensor’s own.',
+    question: 'How much ruler fills the picture at life size: 18, 36 or 72 mm?',
+    caption: '{field-width}, exactly the width of the sensor. Each millimetre has an image one millimetre long.',
     set: { magnification: 1 },
   },
   {
-    question: 'Same lens, same setting, smaller sensor: is the stamp larger on it?',
-    caption: 'No. Its image is {image-width}: this one sees only {field-width} of the stamp.',
+    question: 'Same lens, same setting, smaller sensor: is the stamp’s image larger?',
+    caption: 'No. This sensor only catches {field-width} of it. The image: {image-width}.',
     set: { magnification: 1, sensor: 'body-23' },
   },
   {
-    question: 'Then why does the print from the smaller body show it larger?',
-    caption: 'Because that print enlarges more. A crop from the larger body shows the same, with fewer pixels.',
+    question: 'The smaller sensor’s print shows the stamp larger. Has the lens magnified more?',
+    caption: 'No: the print is enlarged more. A crop from the larger camera shows the same, here with fewer pixels.',
+    from: { magnification: 1 },
     set: { magnification: 0.5 },
     sheet: 'print',
   },
   {
-    question: 'The zoom says ‘macro’. How much ruler will it show?',
-    caption: 'Often no less than {field-width}, which is a quarter of life size (common practice).',
+    question: 'A zoom says “macro”. Will it show 36, 72 or 144 mm of ruler?',
+    caption: 'Often {field-width}: a quarter of life size. Some reach a third, few a half (common practice).',
     set: { magnification: 0.25 },
   },
   {
-    question: 'And past life size: what does one millimetre get?',
-    caption: '{pixels-per-millimetre} at {magnification}. The whole picture is {field-width} wide.',
+    question: 'At life size one millimetre gets 167 pixels. And at four times life size?',
+    caption: 'Four times as many: {pixels-per-millimetre}. The whole field is only {field-width} wide.',
+    from: { magnification: 1, subject: 'jumping-spider' },
     set: { magnification: 4, subject: 'jumping-spider' },
+    sheet: 'pixels',
   },
 ];

@@ -13,7 +13,8 @@ import { magnificationAfterStep } from '#core/stack/magnification-after-step.ts'
 import { scaleBetweenFocusSettings } from '#core/stack/scale-between-focus-settings.ts';
 import { scaleChangeOnRailFormula } from '#core/stack/scale-change-on-rail.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
-import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
+import { Bench, choiceOf, keptChoice, picked, startsOf } from '#site/state/bench.svelte.ts';
+import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 import { stackable } from '#site/state/subjects.ts';
 
@@ -30,7 +31,7 @@ const turned = step({
 
 /** What a stack of one frame changes from the first to the last. */
 const nothing = { 'whole-stack.scale-change': 0, 'focus-ring.scale-change': 0 };
-const reached = 'the subject would reach the lens';
+const reached = 'not possible: the subject would touch the lens';
 
 export const bench = new Bench({
   inputs: {
@@ -38,25 +39,25 @@ export const bench = new Bench({
     'f-number': 5.6,
     overlap: 0.25,
     ...startsOf(stackable['drawing-pin'], ['subject-depth', 'edge-height']),
-    'circle-of-confusion': 0.03,
     ...startsOf(lenses['lens-90'], ['focal-length', 'pupil-magnification']),
-    ...startsOf(bodies['body-36'], ['sensor-width', 'pixel-pitch']),
+    ...startsOf(bodies['body-36'], ['circle-of-confusion', 'sensor-width', 'pixel-pitch']),
   },
   choices: {
     subject: { ...choiceOf('Subject', stackable, ['subject-depth', 'edge-height']), kept: true },
     by: keptChoice('Frames taken by', { rail: 'moving the camera on a rail', 'focus-ring': 'turning the focus ring' }),
-    scale: keptChoice('Scale of the frames, when merged', {
-      known: 'set right from the plan',
-      estimated: 'set right by comparing the frames',
-      uncorrected: 'left as it is',
+    scale: keptChoice('Size of the frames when merged', {
+      known: 'corrected as planned',
+      estimated: 'corrected by comparing the frames',
+      uncorrected: 'not corrected',
     }),
     lost: keptChoice('Frames lost', {
       none: 'none',
-      middle: 'one in the middle, to a knock',
-      end: 'the last quarter, to a deadline',
+      middle: 'one in the middle (the table was bumped)',
+      end: 'the last quarter (time ran out)',
     }),
     lens: choiceOf('Lens', lenses, ['focal-length', 'pupil-magnification']),
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'pixel-pitch']),
+    [circleChoice]: circleByBody('sensor-width'),
   },
   formulas: [
     effectiveFNumberFormula,
@@ -75,12 +76,12 @@ export const bench = new Bench({
     hiddenBandFormula,
   ],
   words: {
-    'depth-of-field': { infinite: '∞, no end' },
-    'frame-step': { none: 'one frame shows it all' },
+    'depth-of-field': { infinite: '∞: no far end' },
+    'frame-step': { none: 'none: one frame is enough' },
     'scale-change': { none: reached },
     'whole-stack.scale-change': { none: reached },
-    'focus-ring.scale-change': { none: 'the lens would reach the subject' },
-    'hidden-band': { none: 'an edge so high would be inside the lens' },
+    'focus-ring.scale-change': { none: 'not possible: the lens would touch the subject' },
+    'hidden-band': { none: 'none: an edge so high would be inside the lens' },
   },
   /** A depth of field without end needs no stack, and one frame moves nothing. */
   edge: (known) => {

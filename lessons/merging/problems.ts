@@ -1,37 +1,36 @@
-import { depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
 import { edgeShift, edgeShiftFormula } from '#core/stack/edge-shift.formula.ts';
-import { frameStep, frameStepFormula } from '#core/stack/frame-step.formula.ts';
 import { hiddenBandFormula } from '#core/stack/hidden-band.formula.ts';
 import { scaleChangeOnRail, scaleChangeOnRailFormula } from '#core/stack/scale-change-on-rail.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
-import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
+import { fNumberFromApertureFormula } from '#core/gaussian/f-number-from-aperture.formula.ts';
 import { imageWidth, imageWidthFormula } from '#core/gaussian/image-width.formula.ts';
-import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+import { choiceFamily, numberFamily, type StepFormula } from '#core/practice/family.ts';
+import { circlesOfBodies } from '#site/state/body-circle.ts';
 import { evaluateFormula } from '#core/quantity/formula.ts';
 
 const behindTheEdge = numberFamily({
   id: 'behind-the-edge',
   asks: 'hidden-band',
   question:
-    'A leaf’s edge stands {edge-height} above the ground that a frame is focused on. The entrance pupil is {entrance-pupil} wide and stands {entrance-pupil-distance} from the ground. How wide is the band of ground that is seen past the edge by part of the pupil only?',
+    'A leaf’s edge is {edge-height} above the background that a frame is focused on. The entrance pupil is {entrance-pupil} wide and {entrance-pupil-distance} from the background. How wide is the band of background that only part of the pupil can see?',
   givens: (draw) => ({
     'edge-height': draw.pick([8, 10, 12, 15, 20]),
     'entrance-pupil': draw.pick([5, 8, 10, 12.5, 20]),
     'entrance-pupil-distance': draw.pick([90, 100, 120, 150]),
   }),
-  tolerance: { relative: 0.015, because: 'nearer than this the wrong distance would pass' },
+  tolerance: { relative: 0.015, because: 'beyond that the wrong distance would pass' },
   mistakes: [
     {
       id: 'nothing-hidden',
       value: () => 0,
       because:
-        'That says that some frame shows all of it, which is the hope behind taking more frames. Focused on the ground, the lens still looks past an edge {edge-height} nearer, and from here one side of the pupil does not see past it.',
+        'That says that some frame shows all of it, which is the hope behind taking more frames. Focused on the background, the lens still looks past an edge {edge-height} nearer, and from that band part of the pupil is covered.',
     },
     {
-      id: 'distance-to-the-ground',
+      id: 'distance-to-the-background',
       value: (given) => (given['entrance-pupil'] * given['edge-height']) / given['entrance-pupil-distance'],
       because:
-        'That divides by the pupil’s distance to the ground. The rays cross at the edge, so it is the distance from pupil to edge that counts, shorter by {edge-height}.',
+        'That divides by the pupil’s distance to the background. The rays cross at the edge, so it is the distance from pupil to edge that counts, shorter by {edge-height}.',
     },
     {
       id: 'one-side',
@@ -39,71 +38,80 @@ const behindTheEdge = numberFamily({
         (0.5 * given['entrance-pupil'] * given['edge-height']) /
         (given['entrance-pupil-distance'] - given['edge-height']),
       because:
-        'That is the half that lies outside the edge. The other half lies under it: the whole width of the pupil, {entrance-pupil}, goes into the band.',
+        'That is the half that lies outside the edge. The other half lies behind the leaf: the whole width of the pupil, {entrance-pupil}, goes into the band.',
     },
   ],
   hint: 'Draw the two rays from the rims of the pupil through the edge. They make two triangles of one shape, one on each side of the edge.',
   working: [
-    { formula: hiddenBandFormula, note: 'Behind the edge the triangle is as wide for its length as it is before it:' },
+    {
+      formula: hiddenBandFormula,
+      note: 'The two triangles have the same shape: width over length is the same on both sides of the edge:',
+    },
   ],
 });
 
-interface Lens {
-  readonly magnification: number;
-  readonly 'f-number': number;
-  readonly 'pupil-magnification': number;
-  readonly 'circle-of-confusion': number;
-  readonly overlap: number;
-}
-const worksAt = (given: Lens) => evaluateFormula(effectiveFNumberFormula, given);
-const depthAt = (given: Lens, fNumber: number) =>
-  evaluateFormula(depthOfFieldCloseUpFormula, { ...given, 'effective-f-number': fNumber });
+/** The pupil of which a band is left, by the two triangles of one shape. */
+const pupilForBand = {
+  gives: 'entrance-pupil',
+  from: ['hidden-band', 'entrance-pupil-distance', 'edge-height'],
+  tex: String.raw`\q{entrance-pupil} = \frac{\q{hidden-band} \, (\q{entrance-pupil-distance} - \q{edge-height})}{\q{edge-height}}`,
+  evaluate: (given: { hiddenBand: number; entrancePupilDistance: number; edgeHeight: number }) =>
+    (given.hiddenBand * (given.entrancePupilDistance - given.edgeHeight)) / given.edgeHeight,
+} as const satisfies StepFormula;
 
-const noSoftBand = numberFamily({
-  id: 'no-soft-band',
-  asks: 'frame-step',
+interface Rim {
+  readonly 'rim.hidden-band': number;
+  readonly 'edge-height': number;
+  readonly 'entrance-pupil-distance': number;
+  readonly 'focal-length': number;
+}
+/** The f-number of a lens whose band is so many times as wide as the rim that shows. */
+const fNumberFor = (given: Rim, times: number, distance = given['entrance-pupil-distance'] - given['edge-height']) =>
+  (given['focal-length'] * given['edge-height']) / (times * given['rim.hidden-band'] * distance);
+
+const narrowRim = numberFamily({
+  id: 'aperture-for-a-rim',
+  asks: 'f-number',
   question:
-    'A stack at {magnification}, marked {f-number}, with a lens of pupil magnification {pupil-magnification}, came out striped. {circle-of-confusion} of blur still counts as sharp, and neighbouring frames shall share {overlap} of their depth. How far apart should the frames have been?',
+    'Along an edge {edge-height} above the background, the halo that shows is to be {rim.hidden-band} wide. The lens has a focal length of {focal-length}, and its entrance pupil is {entrance-pupil-distance} from the background. Which f-number do you set?',
   givens: (draw) => ({
-    magnification: draw.pick([0.5, 0.8, 1, 1.5, 2, 3]),
-    'f-number': draw.pick([4, 5.6, 8, 11]),
-    'pupil-magnification': draw.pick([0.7, 0.85, 1.2, 1.5]),
-    'circle-of-confusion': draw.pick([0.012, 0.02, 0.03]),
-    overlap: draw.pick([0.2, 0.25, 0.3]),
+    'rim.hidden-band': draw.pick([0.2, 0.3, 0.4, 0.5]),
+    'edge-height': draw.pick([10, 12, 15]),
+    'entrance-pupil-distance': draw.pick([118, 134, 152]),
+    'focal-length': draw.pick([60, 75, 90, 100]),
   }),
-  tolerance: { relative: 0.03, because: 'depths are known no better than the circle of confusion is' },
+  answer: (given) => fNumberFor(given, 2),
+  tolerance: { relative: 0.03, because: '3 % is a twelfth of a stop, finer than anyone sets a lens' },
   mistakes: [
     {
-      id: 'marked-f-number',
-      value: (given) => frameStep({ depthOfField: depthAt(given, given['f-number']), overlap: given.overlap }),
+      id: 'rim-for-band',
+      value: (given) => fNumberFor(given, 1),
       because:
-        'That takes {f-number} from the ring. At {magnification} the lens works at a larger number, and its depth is larger with it: these frames are closer than they need to be.',
+        'That takes the halo for the whole band. Only the outer half of the band shows, so the band may be twice {rim.hidden-band} wide.',
     },
     {
-      id: 'no-overlap',
-      value: (given) => depthAt(given, worksAt(given)),
+      id: 'distance-to-the-background',
+      value: (given) => fNumberFor(given, 2, given['entrance-pupil-distance']),
       because:
-        'That is the whole depth of a frame. Then every seam lies where both of its frames are just about to be called soft; take {overlap} of the depth off.',
+        'That counts the pupil’s distance to the background. The rays cross at the edge, which is {edge-height} nearer: take that off first.',
     },
     {
-      id: 'overlap-taken-as-step',
-      value: (given) => given.overlap * depthAt(given, worksAt(given)),
-      because: 'That is what neighbours share, {overlap} of the depth. The camera moves by the rest.',
-    },
-    {
-      id: 'one-side-of-the-plane',
-      value: (given) => frameStep({ depthOfField: depthAt(given, worksAt(given)) / 2, overlap: given.overlap }),
-      because: 'That counts the depth on one side of the sharp plane. A frame is sharp before it and behind it.',
+      id: 'both',
+      value: (given) => fNumberFor(given, 1, given['entrance-pupil-distance']),
+      because:
+        'Two slips: the halo is only the outer half of the band, and the pupil’s distance counts from the edge, not from the background.',
     },
   ],
-  hint: 'Three steps: the f-number the lens works at, the depth of one frame, and what is left of it when the shared part is taken off.',
+  hint: 'How wide is the whole band, with the half that the object hides? How wide may the pupil be then? And what is focal length over pupil?',
   working: [
-    { formula: effectiveFNumberFormula, note: 'The lens works at' },
-    { formula: depthOfFieldCloseUpFormula, note: 'so that one frame is sharp over' },
     {
-      formula: frameStepFormula,
-      values: (known) => ({ 'depth-of-field': known['depth-of-field-close-up'] }),
-      note: 'and the camera moves by what is not shared:',
+      formula: pupilForBand,
+      values: (known) => ({ 'hidden-band': 2 * known['rim.hidden-band'] }),
+      note: 'The halo is the outer half of the band, so the band is twice as wide. The two triangles at the edge have the same shape, so the pupil is',
+    },
+    {
+      formula: fNumberFromApertureFormula,
+      note: 'and the f-number says how many times that fits into the focal length:',
     },
   ],
 });
@@ -112,7 +120,7 @@ const wholeStack = numberFamily({
   id: 'whole-stack-on-the-rail',
   asks: 'scale-change',
   question:
-    '{frame-count} frames on a rail, {frame-step} apart, from near to far. A hair lies in the sharp plane of the first. There it is {entrance-pupil-distance} from the entrance pupil and {focus-distance} from the sensor. By how much has its picture grown by the last frame?',
+    '{frame-count} frames on a rail, {frame-step} apart, from near to far. In the first frame a hair lies in the sharp plane, {entrance-pupil-distance} from the entrance pupil and {focus-distance} from the sensor. By how much has its image grown in the last frame?',
   givens: (draw) => ({
     'frame-count': draw.pick([5, 6, 8, 9, 11]),
     'frame-step': draw.pick([1, 1.2, 1.5, 2]),
@@ -125,7 +133,7 @@ const wholeStack = numberFamily({
       id: 'distance-before',
       value: (given) => ((given['frame-count'] - 1) * given['frame-step']) / given['entrance-pupil-distance'],
       because:
-        'That divides the travel by {entrance-pupil-distance}, the distance before the camera moved. The picture grows towards what it is at the end, when the pupil is nearer by the whole travel.',
+        'That divides the travel by {entrance-pupil-distance}, the distance before the camera moved. The image grows towards what it is at the end, when the pupil is nearer by the whole travel.',
     },
     {
       id: 'one-step-too-many',
@@ -155,7 +163,7 @@ const wholeStack = numberFamily({
           entrancePupilDistance: given['entrance-pupil-distance'],
         }),
       because:
-        'That adds up the first step’s change over and over. The camera gets nearer with every step, so each changes the scale by more than the one before.',
+        'That adds up the first step’s change over and over. The camera gets nearer with every step, so each changes the size by more than the one before.',
     },
   ],
   hint: 'How far has the camera moved in all? And how far from the hair is the entrance pupil then?',
@@ -173,7 +181,7 @@ const atTheSide = numberFamily({
   id: 'at-the-side',
   asks: 'edge-shift',
   question:
-    'From one frame to the next the picture grows by {scale-change}. At {magnification} it takes in {field-width} of the subject, on pixels of {pixel-pitch}. How far does a detail at the left or right side move, if the scale is left as it is?',
+    'From one frame to the next the picture grows by {scale-change}. At {magnification} it takes in {field-width} of the subject, on pixels of {pixel-pitch}. How far does a detail at the left or right side move if the size is not corrected?',
   givens: (draw) => ({
     'scale-change': draw.pick([0.001, 0.002, 0.003, 0.004, 0.005]),
     magnification: draw.pick([1.5, 2, 2.5, 3]),
@@ -207,7 +215,7 @@ const atTheSide = numberFamily({
           pixelPitch: given['pixel-pitch'],
           scaleChange: given['scale-change'],
         }),
-      because: 'That divides by the magnification. The image is the field times {magnification}, not over it.',
+      because: 'That divides by the magnification. The image is the field times {magnification}, not divided by it.',
     },
   ],
   hint: 'How wide is the picture on the sensor, how many pixels is half of that, and what part of them is the change?',
@@ -234,12 +242,12 @@ type Remedy = 'frames' | 'scale' | 'pupil' | 'retake';
 
 // prettier-ignore
 const flaws: readonly (readonly [flaw: string, truth: Remedy, tempting: Remedy])[] = [
-  ['A pale soft rim follows every outline that stands before far ground', 'pupil', 'scale'],
-  ['Close to a feeler the ground behind it is never clean, whichever frame you look at', 'pupil', 'retake'],
+  ['A pale soft rim follows every outline that stands in front of a distant background', 'pupil', 'scale'],
+  ['Close to an antenna the background is never clean, whichever frame you look at', 'pupil', 'retake'],
   ['Edges are double, at the sides most and in the middle not at all', 'scale', 'retake'],
   ['Hairs are clean in the middle of the picture and smeared outwards towards its corners', 'scale', 'pupil'],
   ['Sharp and soft stripes follow one another up an even slope, and diffraction allows no smaller aperture', 'frames', 'scale'],
-  ['One hair shows twice, a little apart, and all that surrounds it is clean', 'retake', 'scale'],
+  ['One hair shows twice, a little apart, and everything around it is clean', 'retake', 'scale'],
 ];
 
 const whatHelps = choiceFamily({
@@ -257,7 +265,7 @@ const whatHelps = choiceFamily({
   },
   options: {
     frames: 'More frames, closer together',
-    scale: 'Setting all frames to one scale first',
+    scale: 'Bringing all frames to one size first',
     pupil: 'A smaller aperture',
     retake: 'Taking it again with nothing moving',
   },
@@ -267,21 +275,21 @@ const whatHelps = choiceFamily({
       id: 'another-fault',
       value: (given) => given.tempting,
       because:
-        'That cures another fault. Look at where this one shows: stripes along the depth come from frames too far apart, what grows from the middle to the sides comes from scale, what keeps to one hair has moved, and what follows the outlines is the pupil looking round an edge.',
+        'That cures another fault. Look at where this one shows: stripes along the depth come from frames too far apart, what grows from the middle to the sides comes from frames of different size, what keeps to one hair has moved, and what follows the outlines is the pupil looking round an edge.',
     },
     {
       id: 'more-of-the-same',
       value: (given) => (given.truth === 'frames' ? 'retake' : 'frames'),
       because:
-        'Ask what those frames would hold that the ones you have do not. More frames fill gaps in depth and do nothing else: they have the same blur round the same edge and the same change of scale. The same frames once more help only where something moved.',
+        'Ask what those frames would hold that the ones you have do not. More frames fill gaps in depth and do nothing else: they have the same blur round the same edge and the same change of size. The same frames once more help only where something moved.',
     },
   ],
   hint: 'Where does it show: along the depth, from the middle outwards, at one thing only, or along outlines?',
   working: [
     {
-      note: 'Along the depth, frames were too far apart. From the middle outwards, they had different scales. At one thing only, it moved. Along outlines before a far background, part of the pupil was blocked in every frame that had the background in focus: a smaller pupil makes that band narrower, and no frame is without it.',
+      note: 'Along the depth, frames were too far apart. From the middle outwards, they had different sizes. At one thing only, it moved. Along outlines in front of a distant background, part of the pupil was blocked in every frame that had the background in focus: a smaller pupil makes that band narrower, and no frame is without it.',
     },
   ],
 });
 
-export const families = [behindTheEdge, noSoftBand, wholeStack, atTheSide, whatHelps] as const;
+export const families = [behindTheEdge, narrowRim, wholeStack, atTheSide, whatHelps] as const;

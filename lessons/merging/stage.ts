@@ -1,45 +1,70 @@
 import type { StageStep } from '#site/stage/step.ts';
 
+/** Blur as wide as this is still small beside the halo, and the frames are few. */
+const drop = {
+  subject: 'drop-on-wire',
+  magnification: 1.5,
+  'subject-depth': 12,
+  'edge-height': 11,
+  'circle-of-confusion': 0.2,
+  overlap: 0,
+} as const;
+const ruler = { subject: 'slanted-scale', 'circle-of-confusion': 0.1, 'f-number': 4 } as const;
+
 export const stage: readonly StageStep[] = [
   {
-    question: 'The ground is in focus. How much of it does the lens not see whole?',
-    caption: 'A band of {hidden-band} along the edge. From there the edge stands before part of the pupil.',
+    question:
+      'Only part of the lens can see this band. With the edge three times as high, is the band wider or narrower?',
+    caption: 'Wider, about three times: {hidden-band}. Seen from there, the edge covers part of the lens.',
+    from: { 'edge-height': 1 },
+    set: { 'edge-height': 3 },
     sheet: 'edge',
   },
   {
-    question: 'Twice as many frames. Does the band get narrower?',
+    question: 'Twice as many frames, half as far apart. Does the band get narrower?',
     caption: 'No: {frame-count} frames, and still {hidden-band}. Each of them looks past the same edge.',
     set: { overlap: 0.65 },
     sheet: 'edge',
   },
   {
-    question: 'What does make it narrower?',
-    caption: 'A smaller pupil. At {f-number} the band is {hidden-band}, and {frame-count} frames are enough.',
-    set: { 'f-number': 11 },
+    question: 'Stop down by two stops. Does the band get narrower?',
+    caption: 'Yes, half as wide: {hidden-band}. The pupil is half as wide, too.',
+    set: { overlap: 0.65, 'f-number': 11 },
     sheet: 'edge',
   },
   {
-    question: 'One step along the rail. What moves in the picture?',
-    caption: 'The middle stays, the sides move by {edge-shift}. Unless it is put right, edges there come out double.',
-    sheet: 'scale',
-  },
-  {
-    question: 'Rail or focus ring, at life size?',
-    caption:
-      'First frame to last, {whole-stack.scale-change} on the rail and {focus-ring.scale-change} on the ring: there the ring hardly moves the sharp plane.',
-    sheet: 'scale',
-  },
-  {
-    question: 'The same frames, merged as they are. What gave way?',
-    caption:
-      'On the left {frame-count} frames with no scale put right, on the right all sharp. The rim has moved most.',
-    set: { scale: 'uncorrected' },
+    question: 'A drop in front of a flower, merged, at f/11. Open to f/2.8: what happens along its outline?',
+    caption: 'A halo: the band is {hidden-band} now. Left: {frame-count} frames, merged. Right: everything sharp.',
+    from: { ...drop, 'f-number': 11 },
+    set: { ...drop, 'f-number': 2.8 },
     sheet: 'picture',
   },
   {
-    question: 'A leaning scale, its frames too far apart. What is missing?',
-    caption: '{frame-step} from frame to frame, each {depth-of-field} deep: what lies between them nobody took sharp.',
-    set: { subject: 'slanted-scale', overlap: -2, 'circle-of-confusion': 0.1, 'f-number': 4 },
+    question: 'The camera moves one step nearer. What moves more: the middle of the picture, or its sides?',
+    caption: 'The sides: by {edge-shift}; the middle stays. Uncorrected, edges there come out double.',
+    from: { magnification: 0.25, overlap: 0.9 },
+    set: { magnification: 0.25 },
+    sheet: 'scale',
+  },
+  {
+    question: 'From a quarter of life size to life size: which changes the size more now, rail or focus ring?',
+    caption:
+      'The ring: {focus-ring.scale-change}, the rail {whole-stack.scale-change}. There, the ring hardly moves the sharp plane.',
+    set: { magnification: 1 },
+    sheet: 'scale',
+  },
+  {
+    question: 'This crystal was taken with the ring. What happens if the sizes of the frames are not corrected?',
+    caption: 'Edges are double. Left: {frame-count} frames, sizes uncorrected. Right: everything sharp.',
+    from: { subject: 'frost-crystal', by: 'focus-ring', scale: 'known' },
+    set: { subject: 'frost-crystal', by: 'focus-ring', scale: 'uncorrected' },
+    sheet: 'picture',
+  },
+  {
+    question: 'A slanted ruler, merged. Now the step becomes three times as long as a frame is deep. What is missing?',
+    caption: 'Soft stripes: {frame-step} a step, {depth-of-field} a frame; what lies between is sharp in no frame.',
+    from: ruler,
+    set: { ...ruler, overlap: -2 },
     sheet: 'picture',
   },
 ];

@@ -14,6 +14,7 @@ import { stackTimeFormula } from '#core/stack/stack-time.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
+import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 import { mostOnRing, onRing, turnedOnce } from './figures/slabs.ts';
 import { subjects } from './figures/subjects.ts';
@@ -29,7 +30,7 @@ const printCount = (count: number) => printQuantity('frame-count', count);
 const ofAll = (taken: number | undefined, all: number) =>
   taken! < all ? `${printCount(taken!)} of ${printCount(all)}` : 'all of them';
 
-const oneFrame = { none: 'none: one frame shows it all' };
+const oneFrame = { none: 'none: one frame is enough' };
 
 export const bench = new Bench({
   inputs: {
@@ -41,23 +42,23 @@ export const bench = new Bench({
     'settling-time': 3,
     'recycling-time': 0,
     ...startsOf(subjects['frost-crystal'], ['time-limit']),
-    'circle-of-confusion': 0.02,
     ...startsOf(lenses['lens-90'], ['focal-length', 'pupil-magnification']),
-    ...startsOf(bodies['body-36'], ['sensor-width', 'pixel-pitch']),
+    ...startsOf(bodies['body-36'], ['circle-of-confusion', 'sensor-width', 'pixel-pitch']),
   },
   choices: {
     subject: { ...choiceOf('Subject', subjects, ['subject-depth', 'time-limit']), kept: true },
-    by: keptChoice('Sharp plane moved by', {
+    by: keptChoice('Focus moved by', {
       rail: 'moving the camera on a rail',
       'focus-ring': 'turning the focus ring',
     }),
-    shown: keptChoice('Picture of', {
-      merged: 'all frames taken, merged',
-      first: 'the first frame alone',
-      middle: 'a frame from the middle alone',
+    shown: keptChoice('Show', {
+      merged: 'all finished frames, merged',
+      first: 'the first frame',
+      middle: 'one frame from the middle',
     }),
     lens: choiceOf('Lens', lenses, ['focal-length', 'pupil-magnification']),
     sensor: choiceOf('Camera', bodies, ['sensor-width', 'pixel-pitch']),
+    [circleChoice]: circleByBody('sensor-width'),
   },
   formulas: [
     effectiveFNumberFormula,
@@ -76,14 +77,14 @@ export const bench = new Bench({
     ...under('focus-ring', [onRing, turnedOnce, edgeShiftFormula, stackTimeFormula, inTime]),
   ],
   words: {
-    'depth-of-field': { infinite: '∞, no end' },
-    'far-limit': { infinite: '∞, no limit' },
+    'depth-of-field': { infinite: '∞: no far end' },
+    'far-limit': { infinite: '∞: everything behind is sharp' },
     'frame-step': oneFrame,
-    'scale-change': { none: 'none: the subject would reach the lens' },
+    'scale-change': { none: 'not possible: the subject would touch the lens' },
     'in-time.frame-count': (taken, known) => ofAll(taken, known['frame-count']!),
     'focus-ring.frame-count': (count, known) => {
       if (count !== undefined) return;
-      return known['frame-count']! > mostOnRing ? 'not counted: too many' : 'none: the ring cannot reach it';
+      return known['frame-count']! > mostOnRing ? 'too many to count' : 'not possible: the ring cannot reach it';
     },
     'focus-ring.frame-step': (_, known) => {
       const ends = (['least', 'most'] as const).map((end) => known[`focus-ring.${end}.frame-step`]);
@@ -94,7 +95,7 @@ export const bench = new Bench({
     'focus-ring.second.magnification': oneFrame,
     'focus-ring.stack-travel': (_, known) =>
       known['depth-of-field'] === Infinity ? undefined : 'none: the camera stands still',
-    'focus-ring.scale-change': { none: 'none: the lens would reach the subject' },
+    'focus-ring.scale-change': { none: 'not possible: the lens would touch the subject' },
     'focus-ring.in-time.frame-count': (taken, known) => ofAll(taken, known['focus-ring.frame-count']!),
   },
   /** A depth of field without end needs no stack. */

@@ -6,6 +6,7 @@ import { stackTimeFormula } from '#core/stack/stack-time.formula.ts';
 import { subjectDepthOfTiltFormula } from '#core/depth/subject-depth-of-tilt.formula.ts';
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+import { circlesOfBodies } from '#site/state/body-circle.ts';
 import { evaluateFormula } from '#core/quantity/formula.ts';
 
 interface Lens {
@@ -22,12 +23,12 @@ const step = numberFamily({
   id: 'step-of-the-rail',
   asks: 'frame-step',
   question:
-    'At {magnification}, marked {f-number}, with a lens of pupil magnification {pupil-magnification} and a blur of {circle-of-confusion} allowed, you want neighbours to share {overlap} of their depth. How far does the rail go between two frames?',
+    'A lens of pupil magnification {pupil-magnification} works at {magnification}, set to {f-number}. A blur of {circle-of-confusion} is allowed, and neighbouring frames are to share {overlap} of their depth. How far must the camera move between two frames?',
   givens: (draw) => ({
-    magnification: draw.pick([0.5, 0.8, 1, 1.5, 2, 3]),
+    magnification: draw.pick([0.5, 0.7, 1.5, 2, 3]),
     'f-number': draw.pick([4, 5.6, 8, 11]),
     'pupil-magnification': draw.pick([0.7, 0.85, 1.2, 1.5]),
-    'circle-of-confusion': draw.pick([0.012, 0.02, 0.03]),
+    'circle-of-confusion': draw.pick(circlesOfBodies),
     overlap: draw.pick([0.2, 0.25, 0.3, 0.4]),
   }),
   tolerance: { relative: 0.03, because: 'depths are known no better than the circle of confusion is' },
@@ -36,37 +37,63 @@ const step = numberFamily({
       id: 'no-overlap',
       value: (given) => depthAt(given, worksAt(given)),
       because:
-        'That is the whole depth of a frame: a stack without overlap. The seams would lie just where both frames are about to be soft, and the slightest slip of the rail opens a gap.',
+        'That is the whole depth of a frame: a stack without overlap. The seams would be just where both frames are only just sharp enough, and the slightest slip of the rail opens a gap. Take {overlap} of the depth off.',
     },
     {
       id: 'marked-f-number',
       value: (given) => frameStep({ depthOfField: depthAt(given, given['f-number']), overlap: given.overlap }),
       because:
-        'That takes {f-number} from the ring. At {magnification} the lens works at a larger number, and each frame is deeper: you would take more frames than you need.',
+        'That takes the marked {f-number}. At {magnification} the effective f-number is larger, and each frame is deeper: you would take more frames than you need. Use N (1 + m/P).',
     },
     {
       id: 'overlap-taken-as-step',
       value: (given) => given.overlap * depthAt(given, worksAt(given)),
-      because: 'That is the part that neighbours share. The rail goes by the rest of the depth.',
+      because: 'That is the part that neighbouring frames share. The camera moves by the rest of the depth.',
+    },
+    {
+      id: 'pupils-forgotten',
+      value: (given) =>
+        frameStep({
+          depthOfField: depthAt(given, worksAt({ ...given, 'pupil-magnification': 1 })),
+          overlap: given.overlap,
+        }),
+      because:
+        'That takes N (1 + m) for the effective f-number, right for equal pupils (P = 1). Here m is first divided by {pupil-magnification}.',
+    },
+    {
+      id: 'magnification-once',
+      value: (given) =>
+        given.magnification * frameStep({ depthOfField: depthAt(given, worksAt(given)), overlap: given.overlap }),
+      because:
+        'That divides by m once. It counts twice: on the subject the blur may be only c/m wide, and the cone there is m times as wide as the one at the sensor. The depth is 2 N_w c/m².',
+    },
+    {
+      id: 'one-side',
+      value: (given) => frameStep({ depthOfField: depthAt(given, worksAt(given)) / 2, overlap: given.overlap }),
+      because:
+        'That counts the depth on one side of the sharp plane. A frame is sharp in front of it and behind it: 2 N_w c/m².',
     },
   ],
-  hint: 'The f-number the lens works at, then the depth of one frame, then what is left of it without the shared part.',
+  hint: 'What is the effective f-number? How deep is one frame then, both sides together? And what is left without the shared part?',
   working: [
-    { formula: effectiveFNumberFormula, note: 'The lens works at' },
+    { formula: effectiveFNumberFormula, note: 'The effective f-number is' },
     { formula: depthOfFieldCloseUpFormula, note: 'so that one frame is sharp over' },
     {
       formula: frameStepFormula,
       values: (known) => ({ 'depth-of-field': known['depth-of-field-close-up'] }),
-      note: 'and the rail goes by what is not shared:',
+      note: 'and the camera moves by what is not shared:',
     },
   ],
 });
+
+const stepOf = (given: { readonly 'depth-of-field': number; readonly overlap: number }) =>
+  frameStep({ depthOfField: given['depth-of-field'], overlap: given.overlap });
 
 const howMany = numberFamily({
   id: 'how-many-frames',
   asks: 'frame-count',
   question:
-    'One frame is sharp over {depth-of-field}. The subject is {subject-depth} deep, and neighbours shall share {overlap} of their depth. How many frames does it take?',
+    'One frame is sharp over {depth-of-field}. The subject is {subject-depth} deep. Neighbouring frames are to share {overlap} of their depth. How many frames does it need?',
   givens: (draw) => ({
     'depth-of-field': draw.pick([0.09, 0.14, 0.17, 0.23, 0.31]),
     'subject-depth': draw.pick([2, 3, 4, 5]),
@@ -78,7 +105,19 @@ const howMany = numberFamily({
       id: 'no-overlap',
       value: (given) => Math.ceil(given['subject-depth'] / given['depth-of-field']),
       because:
-        'That lays the depths end to end. With {overlap} shared, each new frame adds only the rest of its depth.',
+        'That puts the depths end to end. With {overlap} shared, each new frame adds only the rest of its depth.',
+    },
+    {
+      id: 'depth-over-step',
+      value: (given) => Math.ceil(given['subject-depth'] / stepOf(given)),
+      because:
+        'That divides the whole depth by the step. The first frame covers its own depth, {depth-of-field}, without any step: divide what is left, and add that first frame.',
+    },
+    {
+      id: 'depth-over-step-and-one',
+      value: (given) => 1 + Math.ceil(given['subject-depth'] / stepOf(given)),
+      because:
+        'That counts the first frame and then steps through the whole depth. The first frame has covered {depth-of-field} of it already: only what is left needs steps.',
     },
     {
       id: 'depth-over-overlap',
@@ -104,14 +143,14 @@ const howLong = numberFamily({
   id: 'how-long',
   asks: 'stack-time',
   question:
-    'A stack of {frame-count} frames, {exposure-time} each. Between frames the rail needs {settling-time} to come to rest, and meanwhile the flash {recycling-time} to be ready. How long does the stack take?',
+    'A stack of {frame-count} frames, {exposure-time} each. Between frames the rail needs {settling-time} to come to rest, and the flash, at the same time, {recycling-time} to recharge. How long does the stack take?',
   givens: (draw) => ({
     'frame-count': draw.pick([10, 15, 20, 30]),
     'exposure-time': draw.pick([0.5, 1, 2]),
     'settling-time': draw.pick([2, 3, 4]),
     'recycling-time': draw.pick([1, 1.5]),
   }),
-  tolerance: { relative: 0.01, because: 'one wait more or less must show' },
+  tolerance: { relative: 0.01, because: 'so that one wait too many shows' },
   mistakes: [
     {
       id: 'waits-added',
@@ -140,7 +179,7 @@ const deadline = numberFamily({
   id: 'before-it-melts',
   asks: 'frame-count',
   question:
-    'A frost crystal will hold for {time-limit}. Each frame takes {exposure-time}. In between the rail needs {settling-time} to come to rest, and the flash {recycling-time} to be ready. How many frames are finished in time?',
+    'A frost crystal will hold for {time-limit}. Each frame takes {exposure-time}. In between the rail needs {settling-time} to come to rest, and the flash, at the same time, {recycling-time} to recharge. How many frames are finished in time?',
   givens: (draw) => ({
     'time-limit': draw.pick([20, 30, 45, 60]),
     'exposure-time': draw.pick([0.5, 1]),
@@ -164,7 +203,7 @@ const deadline = numberFamily({
       id: 'unfinished-frame',
       value: (given) => inTime(given) + 1,
       because:
-        'The last of these would not be finished: the crystal goes while its wait or its exposure still runs. A part of a frame is no frame.',
+        'The last of these would not be finished: the crystal is gone before its exposure ends. Half a frame is no frame.',
     },
   ],
   hint: 'Think of the last frame as having a wait after it as well, give that wait to the time there is, and divide.',
@@ -186,12 +225,12 @@ const tilted = numberFamily({
   id: 'a-tilted-stamp',
   asks: 'subject-depth',
   question:
-    'A flat stamp, {subject-width} long, lies tilted by {subject-tilt} against the sensor. How deep is the stack that it needs?',
+    'A flat stamp, {subject-width} long, is tilted by {subject-tilt} to the sensor. How deep is the stack that it needs?',
   givens: (draw) => ({
     'subject-width': draw.pick([18, 22, 25, 30]),
     'subject-tilt': draw.pick([10, 15, 20, 25]) * (Math.PI / 180),
   }),
-  tolerance: { relative: 0.01, because: 'a slope must not pass for a sine' },
+  tolerance: { relative: 0.01, because: 'so that a tangent does not pass for a sine' },
   mistakes: [
     {
       id: 'cosine',
@@ -212,7 +251,7 @@ const tilted = numberFamily({
     },
   ],
   hint: 'Draw the stamp from the side. Which side of the right-angled triangle points along the axis?',
-  working: [{ formula: subjectDepthOfTiltFormula, note: 'The depth is the side against the angle:' }],
+  working: [{ formula: subjectDepthOfTiltFormula, note: 'The depth is the side opposite the angle:' }],
 });
 
 type Move = 'rail' | 'ring' | 'square';
@@ -220,9 +259,9 @@ type Move = 'rail' | 'ring' | 'square';
 // prettier-ignore
 const cases: readonly (readonly [scene: string, truth: Move, tempting: Move])[] = [
   ['With a lens on a bellows, turning the ring hardly moves the sharp plane', 'rail', 'ring'],
-  ['With a lens that moves as a whole, the sharp plane will not go farther in however you turn the ring', 'rail', 'ring'],
+  ['With a lens that moves as a whole, the sharp plane will not go further in, however you turn the ring', 'rail', 'ring'],
   ['The reversed lens has no ring that does anything', 'rail', 'ring'],
-  ['The subject is a flat engraving, lying a little aslant under the camera', 'square', 'rail'],
+  ['The subject is a flat engraving, a little aslant under the camera', 'square', 'rail'],
   ['The subject is a pressed leaf between two panes, held at an angle', 'square', 'ring'],
 ];
 /** Far below life size the same question has another answer. */
@@ -233,7 +272,7 @@ const whichWay = choiceFamily({
   question: '{scene}. You work at {magnification}. What do you move to have all of it sharp?',
   givens: (draw) => {
     if (draw.pick([0, 1, 2]) === 0) {
-      const scene = `Of ${draw.pick(gardens)} a depth of ${draw.pick([150, 200, 300])} mm is to be sharp, and the rail is 100 mm long`;
+      const scene = `You want ${draw.pick(gardens)} sharp through a depth of ${draw.pick([150, 200, 300])} mm, and the rail is 100 mm long`;
       return { scene, truth: 'ring' as const, tempting: 'rail' as const, magnification: draw.pick([0.05, 0.08, 0.1]) };
     }
     const [scene, truth, tempting] = draw.pick(cases);
@@ -250,7 +289,7 @@ const whichWay = choiceFamily({
       id: 'the-other-way',
       value: (given) => given.tempting,
       because:
-        'Ask what that does to the sharp plane here. The ring moves it well at small magnifications and, in a lens that moves as a whole, not at all at life size. A rail moves it by just as much as the camera goes, which is too little for a garden. And what is flat needs no stack, only a camera turned square to it.',
+        'Ask what that does to the sharp plane here. The ring moves it well at small magnifications and, in a lens that moves as a whole, not at all at life size. A rail moves it by just as much as the camera goes, which is too little for a garden. And a flat subject needs no stack, only a camera turned square to it.',
     },
     {
       id: 'a-stack-for-all',
@@ -262,7 +301,7 @@ const whichWay = choiceFamily({
   hint: 'First: is the subject flat? Then: is it near life size or far below it?',
   working: [
     {
-      note: 'What is flat is turned square to the camera. Near life size and beyond, move the camera: the ring changes size more than it moves the sharp plane. Far below life size turn the ring: it covers any depth, and the size hardly changes.',
+      note: 'Turn a flat subject square to the camera. Near life size and beyond, move the camera: the ring changes size more than it moves the sharp plane. Far below life size turn the ring: it covers any depth, and the size hardly changes.',
     },
   ],
 });

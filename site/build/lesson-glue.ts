@@ -1,4 +1,7 @@
+import { existsSync, globSync, readFileSync } from 'node:fs';
+import { basename, resolve } from 'node:path';
 import type { Plugin } from 'vite';
+import { camelCase } from '#core/quantity/formula.ts';
 
 const lesson = /\/lessons\/([^/]+)\/lesson\.mdx(?:\?|$)/;
 const islands = /\/lessons\/([^/]+)\/figures\/Islands\.astro$/;
@@ -11,17 +14,27 @@ export function gluedProse(mdx: string): string {
   return `${frontmatter}${imports}\n${prose.trimStart()}\n<Islands />\n`;
 }
 
-/** The island script of the lesson in *folder*: its figure and its problems, and nothing of any other lesson. */
-export function islandsOf(slug: string): string {
+/** The names of the formula files that *mdx* shows with numbers; what a bench gives under such a name goes before. */
+export function formulasIn(mdx: string, files: readonly string[]): readonly string[] {
+  const shown = [...mdx.matchAll(/<Formula of="([a-z-]+)"(?![^>]*\sbare\b)/g)].map(([, name]) => name!);
+  return files.filter((file) => shown.includes(basename(file, '.formula.ts')));
+}
+
+/** The island script of the lesson in *folder*: its figure, its problems, formulas in its prose, and nothing of any other lesson. */
+export function islandsOf(slug: string, formulas: readonly string[] = []): string {
+  const named = formulas.map((file) => ({ file, name: basename(file, '.formula.ts') }));
+  const local = (name: string) => `${camelCase(name)}Formula`;
   return `<script>
   import { enliven } from '#site/islands/enliven.ts';
   import Bench from './Bench.svelte';
   import { families } from '../problems.ts';
-
-  enliven({ lesson: '${slug}', Bench, families });
+${named.map(({ file, name }) => `  import { ${local(name)} } from '#${file}';\n`).join('')}
+  enliven({ lesson: '${slug}', Bench, families, formulas: { ${named.map(({ name }) => `'${name}': ${local(name)}`).join(', ')} } });
 </script>
 `;
 }
+
+const root = resolve(import.meta.dirname, '../..');
 
 /**
  * Vite plugin: what every lesson's folder would say alike is made from the folder.
@@ -39,7 +52,11 @@ export function lessonGlue(): Plugin {
     },
     load(id) {
       const slug = islands.exec(id)?.[1];
-      return slug === undefined ? undefined : islandsOf(slug);
+      if (slug === undefined) return undefined;
+      const prose = resolve(root, 'lessons', slug, 'lesson.mdx');
+      const mdx = existsSync(prose) ? readFileSync(prose, 'utf8') : '';
+      this.addWatchFile(prose);
+      return islandsOf(slug, formulasIn(mdx, globSync('core/*/*.formula.ts', { cwd: root }).sort()));
     },
     transform(code, id) {
       // The content layer asks for the same file with other words behind it, for code that is not prose.

@@ -1,7 +1,10 @@
 import { mount, type Component, type ComponentProps } from 'svelte';
 import type { ProblemFamily } from '#core/practice/family.ts';
+import type { LineFormula } from '#core/quantity/printed-line.ts';
 import Practice from '#site/controls/practice/Practice.svelte';
 import Predict from '#site/controls/predict/Predict.svelte';
+import { showMeanings } from '#site/terms/show-meaning.ts';
+import { alsoShown } from '#site/state/formula-line.ts';
 
 /** What a lesson's own script brings: its slug, its figure and its problems. */
 export interface OwnIslands {
@@ -9,15 +12,19 @@ export interface OwnIslands {
   // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a figure has props of its own; what its place in the page carries is JSON
   readonly Bench: Component<any>;
   readonly families: readonly ProblemFamily[];
+  /** Those of its prose that are called by the name of their file. */
+  readonly formulas: Readonly<Record<string, LineFormula>>;
 }
 
 /**
- * Brings the islands of a page to life: what was built stands until the component, drawn anew, takes its place in the same task.
+ * Brings a lesson's page to life. Its terms say what they mean; of its islands, what was built stands until the component, drawn anew, takes its
+ * place in the same task.
  *
  * Each goes where the page has `<Island is="bench">`, `check` or `predict`, with the data that its place carries. Svelte can take over
  * built markup instead, and Astro can load islands one by one, but both weigh more than a lesson can spare and look the same.
  */
-export function enliven({ lesson, Bench, families }: OwnIslands): void {
+export function enliven({ lesson, Bench, families, formulas }: OwnIslands): void {
+  alsoShown(formulas);
   for (const target of document.querySelectorAll<HTMLElement>('[data-island]')) {
     const { island, props: carried = '{}' } = target.dataset;
     const props: unknown = JSON.parse(carried);
@@ -27,4 +34,5 @@ export function enliven({ lesson, Bench, families }: OwnIslands): void {
     else if (island === 'predict') mount(Predict, { target, props: props as ComponentProps<typeof Predict> });
     else throw new Error(`The page has an island “${island}”; there are bench, check and predict.`);
   }
+  showMeanings();
 }

@@ -1,15 +1,15 @@
-/** The parts every lesson has, in their order, and what each is called on the page. `safety` stands where it applies. */
+/** The parts every lesson has, in their order, and what each is called on the page. `safety` stands where it applies, and before the hands. */
 export const parts = {
-  question: 'Before anything moves',
+  question: 'Make a guess first',
   figure: 'The figure',
-  idea: 'The idea',
+  idea: 'How it works',
   formula: 'The formula',
   example: 'A worked example',
-  'hands-on': 'Hands on',
-  check: 'Check yourself',
-  limits: 'Where the model ends',
-  instructor: 'For the instructor',
   safety: 'Safety',
+  'hands-on': 'Hands on',
+  check: 'Try some problems',
+  limits: 'Where this stops being true',
+  instructor: 'For the instructor',
 } as const;
 
 export type PartName = keyof typeof parts;

@@ -5,7 +5,7 @@ import { copyPrefix } from './worker-source.ts';
 const unwanted = stored<boolean>({
   key: 'copy-unwanted',
   words: 'choice about the copy for use without a network',
-  accepted: 'true or false',
+  renewed: 'The next visit saves it anew.',
   fallback: false,
   isValid: (value) => typeof value === 'boolean',
 });

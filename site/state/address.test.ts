@@ -32,7 +32,7 @@ describe('an address', () => {
     expect(inputs).toEqual({});
     expect(notices).toHaveLength(1);
     expect(notices[0]).toMatchObject({ field: 'focal-length' });
-    expect(notices[0]!.text).toMatch(/focal length.*from 4 to 800.*left as it was/s);
+    expect(notices[0]!.text).toMatch(/focal length.*from 4 to 800.*usual value is shown/s);
   });
 
   it.each(['body-99', '', 'constructor'])(
@@ -41,7 +41,7 @@ describe('an address', () => {
       const { choices, notices } = readAddress(`?sensor=${slug}`, plan);
       expect(choices).toEqual({});
       expect(notices[0]!.text).toBe(
-        `The link gives “Camera” as “${slug}”. Choose from: 36 mm body; 23.5 mm body. It was left as it was.`,
+        `The link sets “Camera” to “${slug}”, which this page cannot use. The choices are: 36 mm body, 23.5 mm body. The figure’s usual value is shown.`,
       );
     },
   );

@@ -36,7 +36,7 @@ export function readAddress(search: string, plan: AddressPlan): AddressReading {
     const say = (words: string, accepted: string) =>
       notices.push({
         field: name,
-        text: `The link gives ${words} as “${shorten(text)}”. ${accepted}. It was left as it was.`,
+        text: `The link sets ${words} to “${shorten(text)}”, which this page cannot use. ${accepted}. The figure’s usual value is shown.`,
       });
     if (Object.hasOwn(plan.inputs, name)) {
       const { least, most } = plan.inputs[name]!;
@@ -45,7 +45,7 @@ export function readAddress(search: string, plan: AddressPlan): AddressReading {
       else {
         const { name: words, base } = quantityOf(name as QuantityName);
         const ends = `from ${plainNumber(least)} to ${plainNumber(most)}`;
-        say(words, `Accepted: a plain number${base && ` in ${base}`}, ${ends}`);
+        say(words, `It takes a plain number${base && ` in ${base}`} ${ends}`);
       }
     } else if (Object.hasOwn(plan.choices, name)) {
       const { label, options } = plan.choices[name]!;
@@ -53,9 +53,9 @@ export function readAddress(search: string, plan: AddressPlan): AddressReading {
       else
         say(
           `“${label}”`,
-          `Choose from: ${Object.values(options)
+          `The choices are: ${Object.values(options)
             .map((option) => option.label)
-            .join('; ')}`,
+            .join(', ')}`,
         );
     }
   }

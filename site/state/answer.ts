@@ -1,5 +1,5 @@
 import type { OutOfRange } from '#core/quantity/errors.ts';
-import { printNumber, printQuantity } from '#core/quantity/print.ts';
+import { printQuantity } from '#core/quantity/print.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 
 /** What a bench knows of a quantity: its value, or words where a number alone would mislead, with its value if it has one. */
@@ -18,14 +18,6 @@ export function say<Name extends QuantityName>(answers: Readonly<Record<Name, An
 /** The answer's number in the base unit, where it has one. */
 export function valueOf(answer: Answer): number | undefined {
   return typeof answer === 'number' ? answer : answer.value;
-}
-
-/** The answer as it stands in a formula: a bare number with its unit, ∞ where it is infinite, a dash where there is none. */
-export function answerInFormula(name: QuantityName, answer: Answer | undefined): string {
-  const value = answer === undefined ? undefined : valueOf(answer);
-  if (value === undefined) return '—';
-  const { number, unit } = printNumber(name, value);
-  return unit === '' ? number : `${number}\u2009${unit}`;
 }
 
 /** A quantity outside its range, as the core names it: plain data, which may come from a worker. */

@@ -200,8 +200,9 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     const reading = readQuantity(name, text, this.range(name));
     this.#clear(name);
     if (reading.kind === 'value') this.set(name, reading.value);
+    if (reading.kind === 'value' && reading.asks) this.#notify(name, reading.asks);
     if (!('message' in reading)) return true;
-    this.notices = [...this.notices, { field: name, text: `${reading.message} Nothing was changed.` }];
+    this.#notify(name, `${reading.message} The setting is unchanged.`);
     return false;
   }
 
@@ -257,6 +258,10 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
 
   #rangesOf(plans: object = {}): AddressPlan['inputs'] {
     return Object.fromEntries(Object.keys(plans).map((name) => [name, this.range(name as Input | Pulled)]));
+  }
+
+  #notify(field: string, text: string): void {
+    this.notices = [...this.notices, { field, text }];
   }
 
   #clear(field: string): void {

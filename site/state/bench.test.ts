@@ -80,7 +80,7 @@ describe('a bench', () => {
     bench.set('sensor-width', 1);
     expect(bench.type('field-width', '3 m')).toBe(false);
     expect(bench.notices).toHaveLength(1);
-    expect(bench.notices[0]!.text).toMatch(/field width.*to 50\smm.*Nothing was changed/);
+    expect(bench.notices[0]!.text).toMatch(/Field width.*to 50\smm.*The setting is unchanged/);
     expect(bench.inputs.magnification).toBe(0.5);
   });
 
@@ -88,7 +88,7 @@ describe('a bench', () => {
     bench.read('?field-width=1.5');
     expect(bench.inputs.magnification).toBe(0.5);
     expect(bench.notices.map(({ text }) => text)).toEqual([
-      'The link gives field width as “1.5”. Accepted: a plain number in mm, from 1.8 to 1800. It was left as it was.',
+      'The link sets field width to “1.5”, which this page cannot use. It takes a plain number in mm from 1.8 to 1800. The figure’s usual value is shown.',
     ]);
     bench.read('?field-width=1.5&sensor-width=30');
     expect(bench.inputs.magnification).toBe(20);
@@ -109,10 +109,21 @@ describe('a bench', () => {
       expect(bench.type('magnification', text)).toBe(false);
       expect(bench.inputs.magnification).toBe(0.5);
       expect(bench.notices).toEqual([
-        { field: 'magnification', text: expect.stringMatching(/magnification/) as unknown },
+        { field: 'magnification', text: expect.stringMatching(/Magnification/) as unknown },
       ]);
     },
   );
+
+  it('takes what may be meant as it was typed, and asks', () => {
+    const shares = new Bench({ inputs: { overlap: 0.2 }, formulas: [] });
+    expect(shares.type('overlap', '0.3')).toBe(true);
+    expect(shares.inputs.overlap).toBe(0.003);
+    expect(shares.notices).toMatchObject([
+      { field: 'overlap', text: expect.stringMatching(/Did you mean 30\s%\?/) as unknown },
+    ]);
+    expect(shares.type('overlap', '30')).toBe(true);
+    expect(shares.notices).toEqual([]);
+  });
 
   it('forgets a notice once its field is moved', () => {
     bench.type('magnification', 'abc');

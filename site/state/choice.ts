@@ -19,6 +19,8 @@ export interface ChoicePlan<Input extends QuantityName> {
   readonly label: string;
   /** Stays chosen whatever is set by hand, its first option at the start: a subject, a way of doing things. */
   readonly kept?: true;
+  /** Is no list to choose from: what it says stands beside the input that it fills. */
+  readonly quiet?: true;
   readonly options: Readonly<Record<string, Option<Input>>>;
 }
 

@@ -10,7 +10,7 @@ export function isTheme(value: unknown): value is Theme {
 export const theme = stored<Theme>({
   key: 'theme',
   words: 'choice of colours',
-  accepted: 'system, light or dark',
+  renewed: 'Choose system, light or dark again.',
   fallback: 'system',
   isValid: isTheme,
 });

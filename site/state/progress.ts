@@ -6,7 +6,7 @@ export function progressOf(lesson: string): Stored<Progress> {
   return stored<Progress>({
     key: `progress.${lesson}`,
     words: 'record of your problems',
-    accepted: 'what this workbook wrote itself',
+    renewed: 'Your next answer starts a new record.',
     fallback: {},
     isValid: isProgress,
   });

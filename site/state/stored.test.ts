@@ -33,7 +33,7 @@ describe('a stored preference', () => {
     expect(theme.read()).toEqual({ value: 'system' });
   });
 
-  it('says what it is, what is accepted and keeps the default for whatever else lies there', () => {
+  it('says what it is, what can be done and keeps the default for whatever else lies there', () => {
     fc.assert(
       fc.property(fc.oneof(fc.string(), fc.json()), (text) => {
         withStorage(text);

@@ -21,17 +21,17 @@ export interface StoredPlan<T> {
   readonly key: string;
   /** What is kept, in the reader's words: "choice of colours". */
   readonly words: string;
-  /** What is accepted, in words. */
-  readonly accepted: string;
+  /** A sentence: how a new one comes about. */
+  readonly renewed: string;
   readonly fallback: T;
   readonly isValid: (value: unknown) => value is T;
 }
 
-export function stored<T>({ key, words, accepted, fallback, isValid }: StoredPlan<T>): Stored<T> {
+export function stored<T>({ key, words, renewed, fallback, isValid }: StoredPlan<T>): Stored<T> {
   const name = `ring-and-ruler.${key}`;
   const refused = {
     value: fallback,
-    notice: `The stored ${words} could not be read and is left out; accepted: ${accepted}. It is put aside when something new is stored.`,
+    notice: `This browser’s saved ${words} could not be read, so the page starts without it. ${renewed}`,
   };
   /** What cannot be read is put aside before something else takes its place: nothing that was kept is lost. */
   const putAside = () => {

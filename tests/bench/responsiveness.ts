@@ -77,7 +77,7 @@ export async function responsivenessOf(browser: Browser, address: string): Promi
   const handles: Responsiveness[] = [];
   for (const { label, locator } of await handlesOf(page)) {
     await page.bringToFront();
-    await page.getByRole('button', { name: 'Back to the start' }).click();
+    await page.getByRole('button', { name: 'Reset all settings' }).click();
     const { ours, numbers } = await besideBare(() => drag(page, locator));
     handles.push({
       handle: label,

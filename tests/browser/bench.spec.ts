@@ -24,7 +24,7 @@ for (const path of sharing) {
       await field.press('Enter');
       await expect(field).toHaveAttribute('aria-invalid', 'true');
       await expect(field).toHaveValue('a lot');
-      await page.getByRole('button', { name: 'Back to the start' }).click();
+      await page.getByRole('button', { name: 'Reset all settings' }).click();
       await expect(field).toHaveValue(before);
       await expect(field).not.toHaveAttribute('aria-invalid');
       // Emptied and typed anew, key by key, the text is the reader's until it is given.
@@ -44,7 +44,7 @@ for (const path of sharing) {
         await expect(page.locator('.notices')).toContainText(`as “${link.split('=')[1]}”`);
         expect(await readings(page)).toEqual(before);
       }
-      await page.getByRole('button', { name: 'Back to the start' }).click();
+      await page.getByRole('button', { name: 'Reset all settings' }).click();
       await expect(page.locator('.notices')).toHaveCount(0);
     });
 

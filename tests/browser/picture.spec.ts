@@ -38,7 +38,7 @@ test('a page fetches no worker before its picture is opened', async ({ page }) =
   await page.goto('lessons/depth-of-field/');
   await page.waitForLoadState('networkidle');
   expect(fetched.filter((url) => url.includes('worker'))).toEqual([]);
-  await page.getByRole('button', { name: 'The picture of it' }).click();
+  await page.getByRole('button', { name: 'The picture this gives' }).click();
   await expect.poll(() => fetched.some((url) => url.includes('worker'))).toBe(true);
 });
 
@@ -47,10 +47,10 @@ test.describe('a picture', () => {
 
   test('is compared with the sharp one, in words too, and put aside', async ({ page }) => {
     await page.goto(path);
-    await sheet(page).getByLabel('beside it').selectOption('sharp');
+    await sheet(page).getByLabel('Compare with').selectOption('sharp');
     await expect(sheet(page).locator('output')).toContainText(/dB|same/, { timeout: 60_000 });
-    await sheet(page).getByRole('button', { name: 'Put aside' }).click();
-    await sheet(page).getByLabel('beside it').selectOption('aside');
+    await sheet(page).getByRole('button', { name: 'Keep for comparison' }).click();
+    await sheet(page).getByLabel('Compare with').selectOption('aside');
     await sheet(page).getByLabel('shown').selectOption('divided');
     await expect(sheet(page).getByLabel('Where the picture is divided')).toBeVisible();
   });

@@ -16,10 +16,10 @@ for (const path of sharing) {
       await expect(page).toHaveURL(/stage=2/);
       expect(problem()).toBe(named);
       await page.keyboard.press('Escape');
-      await page.getByRole('button', { name: 'Back to the start' }).click();
+      await page.getByRole('button', { name: 'Reset all settings' }).click();
       await expect(page).not.toHaveURL(/stage/);
       expect(problem()).toBe(named);
-      await page.locator('.practice').getByRole('button', { name: 'Fresh numbers' }).click();
+      await page.locator('.practice').getByRole('button', { name: 'New numbers' }).click();
       expect(problem()).not.toBe(named);
     });
 
@@ -36,7 +36,7 @@ for (const path of sharing) {
       await page.reload();
       await page.locator('.practice').scrollIntoViewIfNeeded();
       await expect(page.locator('.practice .notice')).toContainText('record of your problems');
-      await page.locator('.practice').getByRole('button', { name: 'Full working' }).click();
+      await page.locator('.practice').getByRole('button', { name: 'Show the working' }).click();
       await page.reload();
       await page.locator('.practice').scrollIntoViewIfNeeded();
       await expect(page.locator('.practice .score')).toContainText('1 worked');

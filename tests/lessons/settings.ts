@@ -61,7 +61,20 @@ export function extremesOf(bench: AnyBench): readonly Setting[] {
 
 /** Any state that an address can reach: inputs by ratio where their range allows it, often at an end, and choices. */
 export function anySettingOf(bench: AnyBench): fc.Arbitrary<Setting> {
-  const part = fc.oneof(fc.constantFrom(0, 1), fc.double({ min: 0, max: 1, noNaN: true }));
+  return settingOf(bench, fc.oneof(fc.constantFrom(0, 1), fc.double({ min: 0, max: 1, noNaN: true })));
+}
+
+/** Any state that an address can reach, no input likelier to stand near an end than elsewhere. */
+export function innerSettingOf(bench: AnyBench): fc.Arbitrary<Setting> {
+  const steps = 10000;
+  return settingOf(
+    bench,
+    fc.noBias(fc.integer({ min: 0, max: steps })).map((step) => step / steps),
+  );
+}
+
+/** Inputs where the shares of their ranges fall, and choices. */
+function settingOf(bench: AnyBench, part: fc.Arbitrary<number>): fc.Arbitrary<Setting> {
   const inputs = inputsOf(bench).map((name) => {
     const { least, most } = bench.range(name);
     const value = (share: number) => (least > 0 ? least * (most / least) ** share : least + share * (most - least));

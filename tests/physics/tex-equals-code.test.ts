@@ -60,8 +60,9 @@ describe.each(await everyFormula())('$path', ({ name, formula, exports }) => {
 
   it('renders in letters and in numbers', () => {
     expect(symbolicFormula(formula.tex)).toContain(`data-quantity="${formula.gives}"`);
-    const inNumbers = numericFormula(formula, () => '1');
-    for (const id of [formula.gives, ...formula.from]) expect(inNumbers).toContain(`data-number="${id}"`);
+    const ids = [formula.gives, ...formula.from];
+    const inNumbers = numericFormula(formula, Object.fromEntries(ids.map((id) => [id, '1'])));
+    for (const id of ids) expect(inNumbers).toContain(`data-number="${id}"`);
   });
 
   it('refuses by name every input that is no number, or below zero where there is no such thing', () => {

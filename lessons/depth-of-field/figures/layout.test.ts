@@ -48,7 +48,7 @@ describe('the sheet of the slab', () => {
   });
 
   it('draws both cones as wide in the sharp plane as the circle of confusion carried back to the subject', () => {
-    const slab = slabAt({ magnification: 0.02, 'f-number': 64 });
+    const slab = slabAt({ magnification: 0.02, 'f-number': 64, 'circle-of-confusion': 0.014 });
     const place = sheetLayout(slab, box);
     const spot = (slab.circleOfConfusion / slab.magnification) * place.across.pixelsPerMillimetre;
     for (const side of ['far-limit', 'near-limit']) {

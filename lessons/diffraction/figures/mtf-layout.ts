@@ -4,7 +4,7 @@ import type { Label, PlotFrame } from '#site/figures/plot/frame.ts';
 import { curvePath, evenSamples } from '#site/figures/plot/plot.ts';
 import type { LensState } from './lens-state.ts';
 
-/** Contrast passed on at a frequency by a lens with this cutoff. */
+/** Contrast left at a frequency by a lens with this cutoff. */
 export type ContrastAt = (frequency: number, cutoff: number) => number;
 
 /**
@@ -44,7 +44,7 @@ export function mtfRemarks(
     const atY = y.at(contrastAt(quarter(mark), (cutoff * fNumber) / mark)) + (isLeft ? text : -5);
     return label(mark === fNumber ? 'contrast' : '', isNear ? '' : printQuantity('f-number', mark), atX, atY, isLeft);
   });
-  const readOff = `${share > 0 ? printQuantity('contrast', share) : 'nothing gets through'} at ${lp(frequency)}`;
+  const readOff = `${share > 0 ? printQuantity('contrast', share) : 'an even grey'} at ${lp(frequency)}`;
   return {
     hereX,
     hereY,
@@ -60,7 +60,7 @@ export function mtfRemarks(
     },
     labels: [
       ...named,
-      label('nyquist-frequency', `pixel Nyquist ${lp(nyquist)}`, nyquistX + 6, top + 1.1 * text),
+      label('nyquist-frequency', `pixels’ limit (Nyquist) ${lp(nyquist)}`, nyquistX + 6, top + 1.1 * text),
       beside('cutoff-frequency', cutoffX, `cutoff ${lp(cutoff)}${cutoffX > right ? ' →' : ''}`, bottom - 0.6 * text),
       beside('contrast', hereX, readOff, Math.max(top + 2.6 * text, Math.min(hereY - 0.5 * text, bottom - 2.2 * text))),
     ],

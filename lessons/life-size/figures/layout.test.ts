@@ -6,7 +6,7 @@ const frame = (sensorWidth: number, sensorHeight: number): Frame => ({
   sensorHeight,
   pitch: 0.006,
   name: '',
-  sees: '',
+  field: '',
   pixelsPerMillimetre: 83,
 });
 const large = frame(36, 24);
@@ -31,20 +31,29 @@ describe.each(boxes)('on a sheet of $width by $height', (box) => {
     [frame(1, 1), large],
     [frame(70, 60), large],
   ])('both sensors and both strips of pixels lie on the sheet', (...frames) => {
-    const { outer, places, strips } = sensorLayout(box, frames);
+    const { outer, places, strips } = sensorLayout(box, frames, true);
     for (const place of [outer, ...places, ...strips]) expect(isInside(place, box)).toBe(true);
   });
 
   it('strips and picture keep apart', () => {
-    const { outer, strips } = sensorLayout(box, [large, small]);
+    const { outer, strips } = sensorLayout(box, [large, small], true);
     for (const strip of strips) {
       if (isWide(box)) expect(strip.left).toBeGreaterThan(outer.left + outer.width);
       else expect(strip.top).toBeGreaterThan(outer.top + outer.height);
     }
   });
 
+  it('without strips nothing is smaller, and the image goes on beyond the sensors as far on either side', () => {
+    const { outer, image, strips, pixels } = sensorLayout(box, [small, large], false);
+    expect(strips).toEqual([]);
+    expect(pixels).toBeGreaterThanOrEqual(sensorLayout(box, [small, large], true).pixels);
+    for (const place of [outer, image]) expect(isInside(place, box)).toBe(true);
+    expect(image.left).toBeLessThanOrEqual(outer.left);
+    expect(image.left + image.width / 2).toBeCloseTo(outer.left + outer.width / 2, 9);
+  });
+
   it('sensors are drawn to one scale about one middle', () => {
-    const { places, pixels } = sensorLayout(box, [small, large]);
+    const { places, pixels } = sensorLayout(box, [small, large], true);
     for (const place of places) {
       expect(place.width / place.sensorWidth).toBeCloseTo(pixels, 9);
       expect(place.height / place.sensorHeight).toBeCloseTo(pixels, 9);

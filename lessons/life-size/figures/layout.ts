@@ -22,8 +22,8 @@ export interface Frame {
   readonly pitch: number;
   /** How it is called: its size. */
   readonly name: string;
-  /** The field it sees, in words. */
-  readonly sees: string;
+  /** Its field, in words. */
+  readonly field: string;
   readonly pixelsPerMillimetre: number;
 }
 
@@ -53,10 +53,11 @@ export const rulerHeight = 2.35;
 export const isWide = ({ width, height }: SheetBox) => width > 1.45 * height;
 
 /**
- * The sensors *frames* about one middle, as large as the sheet allows, with room for dimensions above, beside and below and for the
- * loupe's two strips of pixels: beside the picture on a wide sheet, which then stands left; else below it.
+ * The sensors *frames* about one middle, as large as the sheet allows, with room for dimensions above, beside and below. With
+ * *strips* also for the magnifier's two of pixels: beside the picture on a wide sheet, which is then at the left; else below it.
+ * Without them the image goes on beyond the sensors to both sides.
  */
-export function sensorLayout(box: SheetBox, frames: readonly Frame[]) {
+export function sensorLayout(box: SheetBox, frames: readonly Frame[], strips: boolean) {
   const { text, small } = box;
   const wide = isWide(box);
   const sensorWidth = Math.max(...frames.map((frame) => frame.sensorWidth));
@@ -65,16 +66,20 @@ export function sensorLayout(box: SheetBox, frames: readonly Frame[]) {
   const top = (wide ? 3.6 : 2) * text;
   const foot = box.height - 2.3 * small;
   const room = {
-    width: box.width - left - (wide ? 14.1 : 0.6) * text,
-    height: foot - top - 2 * text - (wide ? 0 : 3.6 * small + 2.4 * text),
+    width: box.width - left - (wide && strips ? 14.1 : 0.6) * text,
+    // Under a narrow picture: the strips, or at least the title block.
+    height: foot - top - 2 * text - (wide ? 0 : strips ? 3.6 * small + 2.4 * text : 2 * small),
   };
   const most = Math.min(room.width / sensorWidth, room.height / sensorHeight) / paper;
   const pixels = (scales.find((scale) => scale <= most) ?? scales.at(-1)!) * paper;
   const half = (sensorWidth / 2) * pixels;
-  const x = wide ? left + half : Math.max(left + half, box.width / 2);
+  const x = wide && strips ? left + half : Math.max(left + half, (left + box.width) / 2);
   const y = top + (sensorHeight / 2) * pixels;
   const outer = placed({ sensorWidth, sensorHeight }, pixels, x, y);
   const bottom = outer.top + outer.height;
+  // No farther than twice the sensor: the rest of a lens's image is dark.
+  const beyond = strips ? 0 : Math.min(x - half - left, box.width - 0.6 * text - x - half, half);
+  const image = { ...outer, left: outer.left - beyond, width: outer.width + 2 * beyond };
   const stripX = wide ? x + half + 1.6 * text : 0.5 * text;
   const stripY = (wide ? 2.1 * text : bottom + 2.1 * text) + 1.3 * small;
   const stripWidth = wide ? box.width - stripX - 0.6 * text : (box.width - 1.5 * text) / 2;
@@ -84,9 +89,11 @@ export function sensorLayout(box: SheetBox, frames: readonly Frame[]) {
     wide,
     pixels,
     outer,
+    /** What of the lens's image is drawn. */
+    image,
     bottom,
     places: frames.map((frame) => ({ ...frame, ...placed(frame, pixels, x, y) })),
-    strips: [0, 1].map((index) => ({
+    strips: (strips ? [0, 1] : []).map((index) => ({
       ...strip,
       left: stripX + (wide ? 0 : index * (stripWidth + 0.5 * text)),
       top: stripY + index * step,

@@ -14,6 +14,7 @@ function edgeAt(changes: Partial<typeof bench.starts>): EdgeState {
     entrancePupilDistance: bench.would('entrance-pupil-distance', changes),
     band: bench.would('hidden-band', changes, undefined),
     usualBand: bench.would('hidden-band', { ...changes, 'f-number': 5.6 }, 1),
+    frameStep: bench.would('frame-step', changes, undefined),
   };
 }
 
@@ -33,6 +34,13 @@ describe('the sheet of an edge', () => {
     const [narrow, wide] = [8, 4].map((fNumber) => edgeLayout(edgeAt({ 'f-number': fNumber }), box));
     expect(wide!.across).toEqual(narrow!.across);
     expect(wide!.halfBand / narrow!.halfBand).toBeCloseTo(2, 9);
+  });
+
+  it('draws the sharp planes of frames one step apart from background to edge, unless they would run together', () => {
+    const state = edgeAt({ overlap: 0.25 });
+    expect(edgeLayout(state, box).planes).toBe(Math.floor(state.edgeHeight / state.frameStep!));
+    expect(edgeLayout({ ...state, frameStep: state.edgeHeight / 1000 }, box).planes).toBe(0);
+    expect(edgeLayout({ ...state, frameStep: undefined }, box).planes).toBe(0);
   });
 
   it('is drawn in finite numbers everywhere, the band never off the sheet', () => {

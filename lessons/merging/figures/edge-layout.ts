@@ -9,12 +9,17 @@ export interface EdgeState {
   readonly band: number | undefined;
   /** The band that an everyday aperture leaves: the scale across is chosen for this one. */
   readonly usualBand: number;
+  /** From one frame's sharp plane to the next, mm, where there is a stack. */
+  readonly frameStep: number | undefined;
 }
 
 export interface EdgeScales {
   readonly along: DrawingScale;
   readonly across: DrawingScale;
 }
+
+/** Sharp planes closer than this are not drawn, pixels. */
+const closest = 3;
 
 /** A stroke of the drawing: its line type, the quantity it shows, its path. */
 export type Stroke = readonly [line: string, quantity: string | undefined, path: string];
@@ -56,6 +61,9 @@ export function edgeLayout(state: EdgeState, box: SheetBox, held?: EdgeScales) {
   const thick = Math.min(0.3 * (edgeX - groundX), 1.4 * text);
   const opening = Math.min(isPupilFar ? rim(endX) : halfPupil, 0.9 * middle);
   const zigzag = `M${endX} ${middle - 16}l6 12l-6 6l6 12`;
+  const between = (state.frameStep ?? Infinity) * along.pixelsPerMillimetre;
+  // Too close to be told apart they are none.
+  const planes = between < closest ? 0 : Math.floor((edgeX - groundX) / between);
   const rays: Stroke[] = [
     ['free', undefined, `M${groundX} ${middle}H${endX}V${middle + cone(endX)}z`],
     ['blocked', undefined, `M${groundX} ${middle}H${edgeX}V${middle - cone(edgeX)}z`],
@@ -72,11 +80,18 @@ export function edgeLayout(state: EdgeState, box: SheetBox, held?: EdgeScales) {
     edgeX,
     pupilX,
     halfBand: Math.min(halfBand, middle),
+    /** How many sharp planes of other frames are drawn between background and edge. */
+    planes,
     grip: { x: gripX, y: middle - rim(gripX), half: rim(gripX) },
     plate: [['plate', undefined, `M${edgeX} ${middle}V0h${-thick}V${middle - thick}z`]] satisfies Stroke[],
     strokes: [
       ['axis', undefined, `M4 ${middle}H${width}`],
       ...(state.band === undefined ? [] : rays),
+      [
+        'planes',
+        'frame-step',
+        Array.from({ length: planes }, (_, at) => `M${groundX + (at + 1) * between} 0V${height}`).join(''),
+      ],
       ['ground', undefined, `M${groundX} 0V${height}`],
       ...(state.band === undefined
         ? []

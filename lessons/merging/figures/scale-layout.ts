@@ -1,6 +1,5 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { roundStep } from '#site/state/rungs.ts';
-import { labelOfPixels } from '#site/figures/scale/drawing-scale.ts';
 import type { Stroke } from './edge-layout.ts';
 
 /** What became of the first frame’s size in the last, by both routes, and at the side from one frame to the next. */
@@ -57,7 +56,6 @@ export function scaleLayout(state: ScaleState, box: SheetBox, heldSpan?: number)
       nextX === undefined
         ? undefined
         : { x: nextX, line: [['last', 'edge-shift', `M${nextX} 0V${loupe}`]] satisfies Stroke[] },
-    scale: labelOfPixels((2 * half) / state.sensorWidth),
     /** Where text goes at the outline of this size: just within its upper or lower side, or above it. */
     textAt: (times: number, where: 'within' | 'low' | 'over') => ({
       x: Math.max(4, x - half * Math.min(1, times) + 0.5 * small),

@@ -1,20 +1,32 @@
-/** How a quantity reads inside a formula (a bare number with unit) and in running text (as the trade writes it). */
+import type { FormulaLine } from '#site/state/formula-line.ts';
+import { lineIn } from './line.ts';
+
+/** How a page's numbers read: a formula's line by the formula's name, a quantity in running text as the trade writes it. */
 export interface Printers {
-  readonly inFormula: (id: string) => string | undefined;
+  readonly line: (name: string) => FormulaLine | undefined;
   readonly inProse: (id: string) => string | undefined;
 }
 
 /** The numbers of one part of the page, which come into view together. */
 interface Place {
-  readonly slots: Slot[];
+  readonly followers: Follower[];
   inView: boolean;
 }
 
-type Slot = ReturnType<typeof slotOf>;
+/** Something that shows what is printed under a name; *built* is what the build put there. */
+interface Follower {
+  readonly name: string;
+  readonly printer: keyof Printers;
+  readonly example: Element | null;
+  readonly built: Printed;
+  readonly show: (printed: Printed) => void;
+}
+
+type Printed = FormulaLine | string;
 
 /**
  * Keeps the numbers that stand in a page's formulas and prose up to date without rendering anything anew:
- * the text of every `[data-number]` below *root* follows.
+ * every `[data-equation]` of a formula and every `[data-printed]` number below *root* follows.
  *
  * Inside `[data-still]` it stays as it was built; inside `[data-example]` too, until that has `data-following`.
  *
@@ -23,23 +35,21 @@ type Slot = ReturnType<typeof slotOf>;
  */
 export function numberPatcher(root: ParentNode): (print: Printers, all?: boolean) => void {
   const places = new Map<Element | null, Place>();
-  for (const element of root.querySelectorAll<HTMLElement>('[data-number]')) {
+  for (const element of root.querySelectorAll<HTMLElement>('[data-equation], [data-printed]')) {
     if (element.closest('[data-still]')) continue;
     const part = element.closest('.part');
-    if (!places.has(part)) places.set(part, { slots: [], inView: part === null });
-    places.get(part)!.slots.push(slotOf(element));
+    if (!places.has(part)) places.set(part, { followers: [], inView: part === null });
+    places.get(part)!.followers.push(element.dataset['equation'] === undefined ? wordIn(element) : formulaIn(element));
   }
 
   let latest: Printers | undefined;
   function follow(inPlaces: Iterable<Place>) {
-    const printed: Record<keyof Printers, Record<string, string | undefined>> = { inFormula: {}, inProse: {} };
-    for (const { slots } of inPlaces) {
-      for (const slot of slots) {
-        const follows = slot.example?.hasAttribute('data-following') ?? true;
-        const text = follows ? (printed[slot.printer][slot.id] ??= latest?.[slot.printer](slot.id)) : slot.built;
-        if (text === undefined || text === slot.shown) continue;
-        slot.element.textContent = text;
-        slot.shown = text;
+    const printed: Record<keyof Printers, Record<string, Printed | undefined>> = { line: {}, inProse: {} };
+    for (const { followers } of inPlaces) {
+      for (const { name, printer, example, built, show } of followers) {
+        const follows = example?.hasAttribute('data-following') ?? true;
+        const now = follows ? (printed[printer][name] ??= latest?.[printer](name)) : built;
+        if (now !== undefined) show(now);
       }
     }
   }
@@ -63,19 +73,25 @@ export function numberPatcher(root: ParentNode): (print: Printers, all?: boolean
   };
 }
 
-function slotOf(element: HTMLElement) {
-  return {
-    element,
-    id: element.dataset['number']!,
-    printer: printerOf(element),
-    example: element.closest('[data-example]'),
-    built: element.textContent,
-    shown: element.textContent,
-  };
+function formulaIn(place: HTMLElement): Follower {
+  const { built, show } = lineIn(place);
+  const example = place.closest('[data-example]');
+  return { name: place.dataset['equation']!, printer: 'line', example, built, show: (line) => show(line as FormulaLine) };
 }
 
-function printerOf(slot: HTMLElement): keyof Printers {
-  return slot.dataset['printed'] === undefined ? 'inFormula' : 'inProse';
+function wordIn(element: HTMLElement): Follower {
+  const built = element.textContent;
+  let shown = built;
+  return {
+    name: element.dataset['number']!,
+    printer: 'inProse',
+    example: element.closest('[data-example]'),
+    built,
+    show(text) {
+      if (text === shown) return;
+      element.textContent = shown = text as string;
+    },
+  };
 }
 
 /** Turns the example around *button* from the crate's numbers to the figure's or back. */

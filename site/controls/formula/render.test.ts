@@ -8,6 +8,11 @@ function spoken(html: string): string {
   return /<math.*?<\/math>/s.exec(html)![0].replaceAll(/<[^>]*>/g, '');
 }
 
+/** Each number printed as the name of its quantity. */
+function asThemselves({ gives, from }: { readonly gives: string; readonly from: readonly string[] }) {
+  return Object.fromEntries([gives, ...from].map((id) => [id, `|${id}|`]));
+}
+
 describe('a formula', () => {
   it('in letters keeps them side by side, each marked with its quantity', () => {
     const html = symbolicFormula(depthOfFieldCloseUpFormula.tex);
@@ -16,7 +21,7 @@ describe('a formula', () => {
   });
 
   it('in numbers has a sign between those that are multiplied, and a slot for each', () => {
-    const html = numericFormula(depthOfFieldCloseUpFormula, (id) => `<${id}>`.replaceAll(/[<>]/g, '|'));
+    const html = numericFormula(depthOfFieldCloseUpFormula, asThemselves(depthOfFieldCloseUpFormula));
     expect(spoken(html)).toBe(
       'Tc=2×|circle-of-confusion|×|effective-f-number||magnification|2=|depth-of-field-close-up|',
     );
@@ -24,7 +29,15 @@ describe('a formula', () => {
   });
 
   it('in numbers takes a unit to the power together with its number', () => {
-    const numbers = spoken(numericFormula(depthOfFieldFormula, (id) => (id === 'magnification' ? '0.5' : '6 mm')));
+    const numbers = spoken(
+      numericFormula(depthOfFieldFormula, {
+        'circle-of-confusion': '6 mm',
+        'entrance-pupil-distance': '6 mm',
+        'entrance-pupil': '6 mm',
+        magnification: '0.5',
+        'depth-of-field': '6 mm',
+      }),
+    );
     expect(numbers).toContain('0.52×(6 mm)2−(6 mm)2');
   });
 });

@@ -24,12 +24,13 @@ export function symbolicFormula(tex: string): string {
 
 /**
  * HTML with MathML of a formula with numbers put in: the letter on the left, the numbers in its place on the right, the result.
- * *numbers* gives each quantity's text, with its unit.
+ * *texts* has each quantity's, with its unit; a dash stands where there is none.
  */
 export function numericFormula(
   { tex, gives }: Pick<Formula<never>, 'tex' | 'gives'>,
-  numbers: (id: QuantityName) => string,
+  texts: Readonly<Record<string, string>>,
 ): string {
+  const numbers = (id: QuantityName) => texts[id] ?? '—';
   // Letters may stand side by side, numbers may not; and a power is that of the number with its unit.
   const rightHandSide = tex.slice(tex.indexOf('=') + 1).replaceAll('\\,', '\\times ');
   const marked = rightHandSide

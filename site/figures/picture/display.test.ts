@@ -40,7 +40,9 @@ describe('a file name', () => {
 
 test('likeness is told in words where a number would not be one', () => {
   const picture = { columns: 1, rows: 1, rgba: new Uint8ClampedArray(4) };
-  expect(likenessInWords({ picture, likeness: Infinity })).toBe('the same in every pixel');
-  expect(likenessInWords({ picture, likeness: 31.24 })).toContain('31.2 dB');
+  expect(likenessInWords({ picture, likeness: Infinity })).toBe('identical to the perfectly sharp picture');
+  expect(likenessInWords({ picture, likeness: 31.24 })).toBe(
+    'differs from the perfectly sharp picture by typically 2.7\u202f% of white (31.2 dB)',
+  );
   expect(likenessInWords({ picture })).toBe('');
 });

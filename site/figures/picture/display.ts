@@ -53,8 +53,10 @@ export function canvasOf({ columns, rows, rgba }: Pixels): HTMLCanvasElement {
 /** How like two pictures are, in words and a number. */
 export function likenessInWords({ likeness }: Rendered): string {
   if (likeness === undefined) return '';
-  if (likeness === Infinity) return 'the same in every pixel';
-  return `${likeness.toFixed(1)} dB from perfectly sharp; more is nearer`;
+  if (likeness === Infinity) return 'identical to the perfectly sharp picture';
+  // The root mean square difference as a share of white.
+  const difference = Number((100 * 10 ** (-likeness / 20)).toPrecision(2));
+  return `differs from the perfectly sharp picture by typically ${difference}\u202f% of white (${likeness.toFixed(1)} dB)`;
 }
 
 /** A file name that says what the picture shows and how it was taken. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawingScale, labelOfPixels, scaleLabel, steadyScale } from './drawing-scale.ts';
+import { acrossInWords, drawingScale, timesAsLarge, labelOfPixels, scaleLabel, steadyScale } from './drawing-scale.ts';
 
 describe('the scale of a drawing', () => {
   it('is life size where 96 pixels hold the inch', () => {
@@ -24,6 +24,13 @@ describe('the scale of a drawing', () => {
         },
       ),
     );
+  });
+
+  it('is said in words where a drawing has two', () => {
+    const along = drawingScale(100, 400);
+    expect(acrossInWords(drawingScale(10, 400), along)).toBe('across 10 times that along');
+    expect(acrossInWords(along, along)).toBeUndefined();
+    expect(timesAsLarge(7, 2)).toBe('3.5');
   });
 
   it('is a ratio to one', () => {

@@ -37,6 +37,20 @@ export function scaleLabel(scale: number): string {
   return scale >= 1 ? `${round(scale)}:1` : `1:${round(1 / scale)}`;
 }
 
+/**
+ * What a rule along a drawing cannot say where it is drawn larger across: `across 10 times that along`, for the title block. Undefined where
+ * both are alike.
+ */
+export function acrossInWords(across: DrawingScale, along: DrawingScale): string | undefined {
+  const times = timesAsLarge(across.pixelsPerMillimetre, along.pixelsPerMillimetre);
+  return times === '1' ? undefined : `across ${times} times that along`;
+}
+
+/** How many times as large as another a scale is, to two figures: the one ratio that is true on any screen. */
+export function timesAsLarge(scale: number, other: number): string {
+  return String(Number((scale / other).toPrecision(2)));
+}
+
 /** The label of a scale that a figure chose for itself. */
 export function labelOfPixels(pixelsPerMillimetre: number): string {
   return scaleLabel(pixelsPerMillimetre / pixelsPerPaperMillimetre);

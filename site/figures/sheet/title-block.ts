@@ -4,7 +4,8 @@ import { textWidth } from '../dimension/text-width.ts';
 export const titleHeight = 1.7;
 
 export function titleCells(title: string, scale: string | undefined, unit: string): string[] {
-  return scale === undefined ? [title, unit] : [title, `scale ${scale}`, unit];
+  // A plot's axes name their units: it gives none.
+  return [title, scale === undefined ? '' : `scale ${scale}`, unit].filter((cell) => cell !== '');
 }
 
 export function cellWidth(cell: string, size: number): number {

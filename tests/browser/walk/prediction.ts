@@ -11,6 +11,6 @@ export async function predict(page: Page): Promise<void> {
     await expect(form.locator('.verdict')).toContainText(/That is what happens|The figure says otherwise/);
     await expect(form.locator('[data-holds]')).toHaveCount(1);
     await expect.poll(() => page.locator('.readings').innerText(), 'what the figure says').not.toBe(before);
-    await page.getByRole('button', { name: 'Back to the start' }).click();
+    await page.getByRole('button', { name: 'Reset all settings' }).click();
   }
 }

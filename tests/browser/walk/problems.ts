@@ -24,7 +24,7 @@ export async function practise(page: Page, family: ProblemFamily, seed: number):
     await answer.press('Enter');
     await expect(verdict).toContainText(words);
   };
-  await marked('a lot', 'Not ready to mark');
+  await marked('a lot', 'Not checked yet');
   const mistake = problem.mistakes.find(({ value }) => value > 0);
   if (mistake) await marked(printQuantity(problem.family.asks, mistake.value, { exact: true }), mistake.because);
   await answer.fill(printQuantity(problem.family.asks, problem.answer, { exact: true }));
@@ -46,7 +46,7 @@ export async function openEveryKind(page: Page, families: readonly ProblemFamily
 }
 
 async function expectWorking(page: Page, family: ProblemFamily): Promise<void> {
-  await page.locator('.practice').getByRole('button', { name: 'Full working' }).click();
+  await page.locator('.practice').getByRole('button', { name: 'Show the working' }).click();
   const working = page.locator(`[data-working="${family.id}"]`);
   await expect(working).toBeVisible();
   await expect(working.locator('.katex, [data-note]').first()).toBeVisible();

@@ -1,0 +1,52 @@
+import { mostFigures, printedLine, type LineFormula, type NoLine } from '#core/quantity/printed-line.ts';
+import type { PrintedNumber } from '#core/quantity/print.ts';
+import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
+import { printAnswer, refusalInWords, valueOf, type Answer } from './answer.ts';
+
+/** A formula's line as a page shows it: the text of each of its numbers, by name; or, where it has none, why. */
+export type FormulaLine = { readonly texts: Readonly<Record<string, string>> } | { readonly words: string };
+
+/** The line of *formula* with what a bench knows: its own result from its own numbers, whatever else the bench has under that name. */
+export function formulaLine(formula: LineFormula, answers: Readonly<Record<string, Answer | undefined>>): FormulaLine {
+  const values = Object.fromEntries(
+    formula.from.map((name) => [name, answers[name] === undefined ? undefined : valueOf(answers[name])]),
+  );
+  const line = printedLine(formula, values);
+  return line.kind === 'numbers' ? { texts: textsOf(line.numbers) } : { words: inWords(line, formula, answers) };
+}
+
+function textsOf(numbers: Readonly<Record<string, PrintedNumber>>): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    Object.entries(numbers).map(([name, { number, unit }]) => [name, unit === '' ? number : `${number}\u2009${unit}`]),
+  );
+}
+
+/** Why there are no numbers, for a reader: an equation would be false, or look it. */
+function inWords(line: NoLine, { gives }: LineFormula, answers: Readonly<Record<string, Answer | undefined>>): string {
+  if (line.kind === 'lacking') {
+    return `No numbers here. ${asSaid(line.of, answers)}`;
+  }
+  if (line.kind === 'refused') return `No numbers here. ${refusalInWords(line.refused)}`;
+  if (line.kind === 'beyond') return `No numbers here: the formula does not reach so far. ${asSaid(gives, answers)}`;
+  if (line.kind === 'infinite') return `No numbers here: the ${quantityOf(gives).name} is infinite.`;
+  return `No numbers here: the ${quantityOf(gives).name} hangs on more than ${mostFigures} figures of each.`;
+}
+
+function asSaid(of: QuantityName, answers: Readonly<Record<string, Answer | undefined>>): string {
+  const { name } = quantityOf(of);
+  const answer = answers[of];
+  return `${name[0]!.toUpperCase()}${name.slice(1)}: ${answer === undefined ? 'none' : printAnswer(of, answer)}.`;
+}
+
+/** The formulas that a page's prose shows and its bench does not go by, by the name that the prose calls them. */
+const others: Record<string, LineFormula> = {};
+
+/** Tells the page of formulas that its prose calls by the names of their files. */
+export function alsoShown(formulas: Readonly<Record<string, LineFormula>>): void {
+  Object.assign(others, formulas);
+}
+
+/** The formula that a line in the page is of: what its bench gives by one, or one of the others. */
+export function lineFormula(name: string, steps: readonly object[]): LineFormula | undefined {
+  return (steps as readonly LineFormula[]).find(({ gives }) => gives === (name as QuantityName)) ?? others[name];
+}

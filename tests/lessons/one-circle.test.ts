@@ -1,0 +1,49 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { AnyBench } from '#site/controls/workbench/workbench.ts';
+import { byBody, circleChoice, circleOfBody } from '#site/state/body-circle.ts';
+import { bodies } from '#site/state/crate.ts';
+import { everyLessonFile } from '#tests/support/lessons.ts';
+
+/** The lessons that ask for a circle of confusion. */
+const asking = (await everyLessonFile('bench.svelte.ts'))
+  .map(({ slug, exports }) => [slug, exports['bench'] as AnyBench] as const)
+  .filter(([, bench]) => 'circle-of-confusion' in bench.starts);
+
+it('finds lessons that ask for a circle of confusion, and none that has one of its own making', async () => {
+  expect(asking.length).toBeGreaterThan(2);
+  const answering = (await everyLessonFile('bench.svelte.ts')).filter(({ exports }) =>
+    (exports['bench'] as AnyBench).formulas.some(({ gives }) => gives === 'circle-of-confusion'),
+  );
+  expect(answering.map(({ slug }) => slug)).toEqual([]);
+});
+
+describe.each(asking)('the circle of confusion of %s', (_, bench) => {
+  const circle = () => bench.inputs['circle-of-confusion'];
+
+  beforeEach(() => void bench.read(''));
+
+  it('is that of the crate’s larger body at the start, and of whichever is chosen', () => {
+    expect(circle()).toBe(bodies['body-36']['circle-of-confusion']);
+    expect(bench.chosen(circleChoice)).toBe(byBody);
+    bench.choose('sensor', 'body-23');
+    expect(circle()).toBe(bodies['body-23']['circle-of-confusion']);
+    expect(bench.chosen('sensor')).toBe('body-23');
+  });
+
+  it('stays the reader’s own through any change of body, and goes back to the body’s when asked', () => {
+    bench.set('circle-of-confusion', 0.02);
+    bench.choose('sensor', 'body-23');
+    expect(circle()).toBe(0.02);
+    expect(bench.chosen('sensor')).toBe('body-23');
+    bench.choose(circleChoice, byBody);
+    expect(circle()).toBe(bodies['body-23']['circle-of-confusion']);
+  });
+});
+
+it('is a 1500th of the diagonal, by the width or by a pixel, for other bodies too', () => {
+  expect(bodies['body-36']['circle-of-confusion']).toBeCloseTo(0.02884, 5);
+  expect(bodies['body-23']['circle-of-confusion']).toBeCloseTo(0.0188, 5);
+  expect(circleOfBody('sensor-width', 36)).toBe(circleOfBody('pixel-pitch', 0.006));
+  expect(circleOfBody('sensor-width', 48)).toBeCloseTo((48 * Math.sqrt(13)) / 3 / 1500, 12);
+  expect(circleOfBody('pixel-pitch', 0.008)).toBe(circleOfBody('sensor-width', 48));
+});

@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import type { AnyBench } from '#site/controls/workbench/workbench.ts';
+import { printerFor } from '#site/controls/workbench/workbench.ts';
+import { settingAt, type Setting, type StageStep } from '#site/stage/step.ts';
+import { fillCaption } from '#site/stage/steps.ts';
+import { printAnswer } from '#site/state/answer.ts';
+import { everyLessonFile } from '#tests/support/lessons.ts';
+
+/** What a hall reads at a glance, in letters. */
+const longest = 110;
+
+const benches = new Map((await everyLessonFile('bench.svelte.ts')).map(({ slug, exports }) => [slug, exports]));
+const lessons = (await everyLessonFile('stage.ts')).map(({ slug, exports }) => ({
+  slug,
+  stage: exports['stage'] as readonly StageStep[],
+  bench: benches.get(slug)!['bench'] as AnyBench,
+}));
+
+describe.each(lessons)('the demonstration of $slug', ({ stage, bench }) => {
+  const shown = (setting: Setting, { sheet = '' }: StageStep) =>
+    JSON.stringify([sheet, bench.stateAfter(new URLSearchParams(setting as Record<string, string>).toString())]);
+  const steps = stage.map((step, index) => ({
+    step: index + 1,
+    asked: shown(settingAt(stage, { step: index + 1, answered: false }), step),
+    answered: shown(settingAt(stage, { step: index + 1, answered: true }), step),
+    caption: fillCaption(step.caption, printerFor(bench.atStep(step.set ?? {}), printAnswer)),
+    question: step.question,
+  }));
+
+  it('asks one thing at a time', () => {
+    for (const { question } of steps) expect(question).toMatch(/\?$/);
+  });
+
+  it('has captions that a hall reads at a glance, every mark filled', () => {
+    const faulty = steps.filter(({ caption }) => caption.length > longest || /[{}]/.test(caption));
+    expect(faulty.map(({ caption }) => caption)).toEqual([]);
+  });
+
+  it.each(steps)('shows no answer in the figure while step $step is asked', ({ asked, answered }) => {
+    expect(asked).not.toBe(answered);
+  });
+
+  it('never shows one figure for two answers in a row', () => {
+    const same = steps.filter(({ answered }, index) => answered === steps[index - 1]?.answered);
+    expect(same.map(({ step }) => step)).toEqual([]);
+  });
+});
