@@ -28,12 +28,7 @@ export class Renderer {
   #busy: { readonly job: PictureJob; readonly quality: Quality; readonly took: () => number } | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(
-    listener: Listener,
-    start: StartWorker = startWorker,
-    pause = 250,
-    prepared: Preparation = preparation,
-  ) {
+  constructor(listener: Listener, start: StartWorker = startWorker, pause = 250, prepared: Preparation = preparation) {
     this.#prepared = prepared;
     this.#listener = listener;
     this.#start = start;
@@ -49,6 +44,11 @@ export class Renderer {
     if (job) this.again();
     else this.stop();
     return true;
+  }
+
+  /** Whether *job* is the one asked for last. */
+  isAsked(job: PictureJob): boolean {
+    return JSON.stringify(job) === this.#asked;
   }
 
   /** What was asked last is wanted after all. */
