@@ -33,7 +33,7 @@ export const depthOfFieldOfConeFormula = {
   evaluate: depthOfFieldOfCone,
   says: 'Exact for any chain; where the pupil is far away only m and the effective f-number are left.',
   source: 'derived in core/depth/README.md#any-chain',
-  checkedBy: ['cones-tanks-and-queues', 'depth-of-focus', 'depth-with-pupils'],
+  checkedBy: ['cones-tanks-and-queues', 'depth-of-focus', 'depth-with-pupils', 'pupils-in-matrices'],
   // The expression holds for a pupil wider than the blur in the subject plane; otherwise the depth is infinite.
   sample: {
     'circle-of-confusion': [0.001, 0.05],

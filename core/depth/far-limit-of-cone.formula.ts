@@ -33,7 +33,7 @@ export const farLimitOfConeFormula = {
   evaluate: farLimitOfCone,
   says: 'The side away from the pupil is the deeper one: behind the plane for most lenses, in front of it where the pupil lies behind.',
   source: 'derived in core/depth/README.md#any-chain',
-  checkedBy: ['cones-tanks-and-queues', 'depth-of-focus'],
+  checkedBy: ['cones-tanks-and-queues', 'depth-of-focus', 'pupils-in-matrices'],
   // The expression holds for a pupil behind the subject, or one wider than the blur in front of it; otherwise the limit is infinite.
   sample: {
     'circle-of-confusion': [0.001, 0.05],

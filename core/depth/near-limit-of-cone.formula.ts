@@ -37,7 +37,7 @@ export const nearLimitOfConeFormula = {
   evaluate: nearLimitOfCone,
   says: 'Three numbers of a chain say how deep it sees: m, the effective f-number, and from how far its pupil looks.',
   source: 'derived in core/depth/README.md#any-chain',
-  checkedBy: ['cones-tanks-and-queues', 'depth-of-focus'],
+  checkedBy: ['cones-tanks-and-queues', 'depth-of-focus', 'pupils-in-matrices'],
   // The expression holds for a pupil in front of the subject, or one wider than the blur behind it; otherwise the limit is infinite.
   sample: {
     'circle-of-confusion': [0.001, 0.05],

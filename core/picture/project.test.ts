@@ -10,9 +10,9 @@ import { scaleAt } from './view.ts';
 const view = { ...lifeSize, columns: 61, rows: 41, pitch: 0.01, focusHeight: 2 };
 const { grid } = samplingGrid(view, 1, 0);
 
-function seen(surface: SmallSurface) {
+function seen(surface: SmallSurface, by = view) {
   const binned = binnedScene(smallScene({ columns: 101, rows: 81, pitch: 0.01 }, surface), 1, 1);
-  return projected(binned, binned.surfaces[0]!, view, grid);
+  return projected(binned, binned.surfaces[0]!, by, grid);
 }
 
 describe('a projected surface', () => {
@@ -26,16 +26,17 @@ describe('a projected surface', () => {
     expect(height.every((value) => value === 2)).toBe(true);
   });
 
-  it('on a slope shows each place at the scale of its own height', () => {
+  it.each([100, Infinity, -40])('on a slope shows each place at the scale of its own height, from %d mm', (from) => {
+    const by = { ...view, entrancePupilDistance: from };
     const slope = (x: number) => 4 + x / 20;
     // Light that says where it comes from: between samples a straight line stays straight.
-    const { light, height } = seen({ light: (x) => 0.5 + x / 200, height: slope });
+    const { light, height } = seen({ light: (x) => 0.5 + x / 200, height: slope }, by);
     for (let x = -30; x <= 30; x++) {
-      const from = (light[0]![20 * 61 + x + 30]! - 0.5) * 200;
+      const place = (light[0]![20 * 61 + x + 30]! - 0.5) * 200;
       expect(height[20 * 61 + x + 30]).toEqual(
-        closeTo(slope(from), { absolute: 1e-3, because: 'the search stops at a hundredth of a sample' }),
+        closeTo(slope(place), { absolute: 1e-3, because: 'the search stops at a hundredth of a sample' }),
       );
-      expect(from * scaleAt(view, slope(from))).toEqual(
+      expect(place * scaleAt(by, slope(place))).toEqual(
         closeTo(x, { absolute: 0.01, because: 'the search stops there' }),
       );
     }

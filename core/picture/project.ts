@@ -47,7 +47,7 @@ export function projected(scene: BinnedScene, surface: PremultipliedSurface, vie
       let scale = atNone - known * perHeight;
       let across = x * scale - left;
       let down = y * scale - top;
-      const enough = 0.01 / (perHeight * (Math.abs(x) + Math.abs(y)));
+      const enough = 0.01 / (Math.abs(perHeight) * (Math.abs(x) + Math.abs(y)));
       for (let round = flat ? 3 : 0; round < 3; round++) {
         // Linear between the four samples around. Places are never negative here: cutting off is rounding down.
         const inColumn = across < 0 ? 0 : across > lastColumn ? lastColumn : across;
@@ -76,7 +76,7 @@ export function projected(scene: BinnedScene, surface: PremultipliedSurface, vie
   return { light, coverage, height };
 }
 
-/** Samples of the scene per millimetre on the sensor, at the height 0, and by how much fewer they are for each mm of height. */
+/** Samples of the scene per millimetre on the sensor, at the height 0, and by how much fewer they are for each mm of height: more where the pupil looks from behind. */
 function scaleOf({ pitch }: BinnedScene, { magnification, entrancePupilDistance, focusHeight }: View) {
   const atFocus = 1 / (magnification * pitch);
   const perHeight = atFocus / entrancePupilDistance;

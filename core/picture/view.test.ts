@@ -8,7 +8,7 @@ const depth = 8;
 
 describe('requireView', () => {
   it('says that the sharp plane lies inside the lens', () => {
-    for (const entrancePupilDistance of [0, -12, NaN])
+    for (const entrancePupilDistance of [0, NaN])
       expect(() => requireView({ ...lifeSize, entrancePupilDistance }, depth)).toThrow(
         /sharp plane in front of the entrance pupil/,
       );
@@ -19,6 +19,14 @@ describe('requireView', () => {
     expect(() => requireView(low, depth)).toThrow(OutOfRange);
     expect(() => requireView(low, depth)).toThrow(/in front of the entrance pupil as a whole/);
     expect(() => requireView(low, 4.9)).not.toThrow();
+  });
+
+  it('lets the pupil be infinitely far away, or behind the subject but not within it', () => {
+    for (const entrancePupilDistance of [Infinity, -Infinity, -10.1])
+      expect(() => requireView({ ...lifeSize, entrancePupilDistance }, depth)).not.toThrow();
+    expect(() => requireView({ ...lifeSize, entrancePupilDistance: -10 }, depth)).toThrow(
+      /entrance-pupil-distance is 0; .* in front of the entrance pupil as a whole/,
+    );
   });
 
   it.each([
@@ -55,6 +63,24 @@ describe('the lens of a view', () => {
     expect(blurAt(lifeSize, 12)).toBeLessThan(0);
     // m² u δ/(N_w (u + δ)) = 100 × 5/(16 × 105)
     expect(blurAt(lifeSize, 5)).toEqual(closeTo(0.297619, { relative: 1e-5, because: 'six figures' }));
+  });
+
+  it('shows every depth at one scale where it is telecentric, blurred alike on either side', () => {
+    const telecentric = { ...lifeSize, entrancePupilDistance: Infinity };
+    for (const height of [0, 10, 18]) expect(scaleAt(telecentric, height)).toBe(1);
+    // m² δ/N_w = 8/16
+    expect([blurAt(telecentric, 2), blurAt(telecentric, 18)]).toEqual([0.5, -0.5]);
+    expect(entrancePupilOf(telecentric)).toBe(Infinity);
+  });
+
+  it('shows what is deeper larger where the pupil lies behind it, and needs a field as wide as the nearest place asks', () => {
+    const behind = { ...lifeSize, entrancePupilDistance: -40, columns: 300, rows: 200, pitch: 0.01 };
+    // 1 + δ/u: 0.75 ten behind the plane, 1.25 ten before it; m² |δ|/N_w over that.
+    expect([scaleAt(behind, 0), scaleAt(behind, 20)]).toEqual([1 / 0.75, 0.8]);
+    expect([blurAt(behind, 0), blurAt(behind, 20)]).toEqual([10 / 16 / 0.75, -0.5]);
+    const { width } = fieldOf(behind, 20);
+    expect(width).toEqual(closeTo((3 + 10 / 16 / 0.75) * 1.25, { relative: 1e-12, because: 'rounding' }));
+    expect(entrancePupilOf(behind)).toBe(2.5);
   });
 
   it('shows more of what is deeper', () => {

@@ -1,6 +1,6 @@
 import { OutOfRange, requireFinite, requirePositive } from '#core/quantity/errors.ts';
-import { defocusBlur } from '#core/depth/defocus-blur.ts';
-import { magnificationOffPlane } from '#core/depth/magnification-off-plane.ts';
+import { defocusBlurOfCone, magnificationOffPlaneOfCone } from '#core/depth/blur-of-cone.ts';
+import type { Cone } from '#core/depth/cone.ts';
 
 /** The camera of one frame, focused on a plane of the scene and square to the axis. */
 export interface View {
@@ -10,7 +10,7 @@ export interface View {
   readonly effectiveFNumber: number;
   /** *P*, exit over entrance pupil diameter, above 0 */
   readonly pupilMagnification: number;
-  /** *u*, entrance pupil to sharp plane, mm, above 0 */
+  /** *u*, entrance pupil to sharp plane, mm, not 0: `Infinity` for a telecentric chain, below 0 for a pupil behind the subject */
   readonly entrancePupilDistance: number;
   /** height of the sharp plane in the scene, mm towards the camera from its deepest point; may lie outside the scene */
   readonly focusHeight: number;
@@ -61,19 +61,16 @@ export function requireView(view: View, depth: number): void {
   requirePixels('columns', view.columns);
   requirePixels('rows', view.rows);
   const { entrancePupilDistance } = view;
-  if (!(entrancePupilDistance > 0 && entrancePupilDistance < Infinity))
-    throw new OutOfRange(
-      'entrance-pupil-distance',
-      entrancePupilDistance,
-      'a sharp plane in front of the entrance pupil',
-    );
-  const toTop = entrancePupilDistance + view.focusHeight - depth;
-  if (!(toTop > 0))
-    throw new OutOfRange(
-      'entrance-pupil-distance',
-      toTop,
-      'a subject that lies in front of the entrance pupil as a whole',
-    );
+  if (!(Math.abs(entrancePupilDistance) > 0)) {
+    const accepted = 'that of a sharp plane in front of the entrance pupil, or of a pupil behind the subject';
+    throw new OutOfRange('entrance-pupil-distance', entrancePupilDistance, accepted);
+  }
+  // The pupil looks at the top first, or from behind at the deepest place.
+  const toNearest = entrancePupilDistance + view.focusHeight - (entrancePupilDistance > 0 ? depth : 0);
+  if (!(toNearest * Math.sign(entrancePupilDistance) > 0)) {
+    const accepted = 'that of a subject that lies in front of the entrance pupil as a whole';
+    throw new OutOfRange('entrance-pupil-distance', toNearest, accepted);
+  }
 }
 
 function requirePixels(what: string, count: number): void {
@@ -85,32 +82,38 @@ function requireNumber(what: string, value: number): void {
   if (!Number.isFinite(value)) throw new RangeError(`the ${what} is ${value}; accepted: a finite number`);
 }
 
-/** *D* = m u/N_w, mm: the rim ray leaves the subject at the slope m/(2 N_w) and meets the pupil in the distance u. */
+/** *D* = m |u|/N_w, mm: the rim ray leaves the subject at the slope m/(2 N_w) and meets the pupil in the distance u. `Infinity` where u is. */
 export function entrancePupilOf({ magnification, entrancePupilDistance, effectiveFNumber }: View): number {
-  return (magnification * entrancePupilDistance) / effectiveFNumber;
+  return (magnification * Math.abs(entrancePupilDistance)) / effectiveFNumber;
+}
+
+/** What depth and perspective ask of a view. */
+function coneOf({ magnification, effectiveFNumber, entrancePupilDistance }: View): Cone {
+  return { magnification, effectiveFNumber, inverseEntrancePupilDistance: 1 / entrancePupilDistance };
 }
 
 /** Diameter on the sensor of the blur of a place at a height of the scene, mm: below zero for places nearer than the sharp plane. */
 export function blurAt(view: View, height: number): number {
   const offset = view.focusHeight - height;
-  return Math.sign(offset) * defocusBlur({ ...view, entrancePupil: entrancePupilOf(view), offset });
+  return Math.sign(offset) * defocusBlurOfCone({ ...coneOf(view), offset });
 }
 
 /** Image over subject size of a place at a height of the scene. */
 export function scaleAt(view: View, height: number): number {
-  return magnificationOffPlane({ ...view, offset: view.focusHeight - height });
+  return magnificationOffPlaneOfCone({ ...coneOf(view), offset: view.focusHeight - height });
 }
 
 /**
  * How much of a scene a view shows: what a scene has to cover so that nothing at the picture's rim is made up.
  *
- * @returns width and height on the subject, mm, at the deepest place, with the blur that reaches in from outside
+ * @returns width and height on the subject, mm, where most of it is seen, with the blur that reaches in from outside: at the deepest place,
+ *   or at the nearest for a pupil behind the subject
  * @throws OutOfRange as {@link requireView}
  */
 export function fieldOf(view: View, depth: number): { readonly width: number; readonly height: number } {
   requireView(view, requireFinite('subject-depth', depth));
   const blur = Math.max(Math.abs(blurAt(view, 0)), Math.abs(blurAt(view, depth)));
   const rim = blur + (view.motionBlur?.width ?? 0);
-  const scale = scaleAt(view, 0);
+  const scale = Math.min(scaleAt(view, 0), scaleAt(view, depth));
   return { width: (view.columns * view.pitch + rim) / scale, height: (view.rows * view.pitch + rim) / scale };
 }

@@ -36,5 +36,5 @@ export const stackTimeInTurnFormula = {
   evaluate: stackTimeInTurn,
   says: 'Waits that follow one another add up; let both run at once and only the longer counts.',
   source: 'adding up',
-  checkedBy: ['angles-tanks-and-lights', 'cones-tanks-and-queues'],
+  checkedBy: ['angles-tanks-and-lights', 'cones-tanks-and-queues', 'stack-schedules'],
 } as const satisfies Formula<Inputs>;

@@ -16,7 +16,7 @@ const views: fc.Arbitrary<View> = fc
     magnification: between(0.05, 12),
     effectiveFNumber: between(1, 90),
     pupilMagnification: between(0.3, 3),
-    entrancePupilDistance: between(2, 400),
+    entrancePupilDistance: fc.oneof(between(2, 400), between(-400, -2), fc.constant(Infinity)),
     focusHeight: between(-3, 8),
     pitch: between(0.002, 0.08),
     columns: fc.integer({ min: 1, max: 40 }),

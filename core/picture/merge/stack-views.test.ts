@@ -112,6 +112,14 @@ describe('stacks of unusual length', () => {
     expect(() => stackViews(view, { ...plan, frameStep: 500 })).toThrow('a smaller one still works');
   });
 
+  it('goes any way on a rail where the pupil is no obstacle, and is not focused by a ring', () => {
+    for (const entrancePupilDistance of [Infinity, -40]) {
+      const rig = { ...view, entrancePupilDistance };
+      expect(stackViews(rig, { ...plan, frameStep: 500 }).at(-1)).toMatchObject({ entrancePupilDistance });
+      expect(() => stackViews(rig, { ...plan, by: 'focus-ring', focalLength: 60 })).toThrow(/entrance-pupil-distance/);
+    }
+  });
+
   it('each have noise of their own', () => {
     const noisy = stackViews({ ...view, electronsAtWhite: 1000, seed: 7 }, plan);
     expect(noisy.map(({ seed }) => seed)).toEqual([7, 8, 9, 10, 11]);

@@ -33,7 +33,7 @@ const mostFrames = 2000;
  * @throws OutOfRange for a plan that cannot be taken, in words that say what can: above all more than 2000 frames, and a travel that
  *   carries the entrance pupil to the first sharp plane
  *
- * Assumes a rail along the axis, and for `focus-ring` a lens that keeps its shape and its iris.
+ * Assumes a rail along the axis, and for `focus-ring` a lens alone, its pupil in front of the subject, that keeps its shape and its iris.
  * Derived in [README](README.md#frames).
  *
  * @example stackViews(view, { frameCount: 3, frameStep: 0.5, firstHeight: 2, by: 'rail' })[2].focusHeight // 1
@@ -55,7 +55,7 @@ export function stackViews(view: View, plan: StackPlan): readonly View[] {
       ...(index > 0 && focusedAfter(travel)),
       ...(view.electronsAtWhite !== undefined && { seed: (view.seed ?? 0) + index }),
     };
-    if (!(focused.entrancePupilDistance > travel))
+    if (focused.entrancePupilDistance > 0 && focused.entrancePupilDistance <= travel)
       throw new OutOfRange(
         'frame-step',
         travel - travels[index - 1]!,
@@ -85,6 +85,7 @@ function focalLengthOf({ entrancePupilDistance, magnification, pupilMagnificatio
 
 /** What changes of a view when its lens, moved as a whole, has carried the sharp plane on by a travel. */
 function racked(view: View, focalLength: number) {
+  requirePositive('entrance-pupil-distance', view.entrancePupilDistance);
   const { magnification: first, effectiveFNumber, pupilMagnification, entrancePupilDistance } = view;
   return (travel: number) => {
     const magnification = magnificationAfterStep({ focalLength, magnification: first, step: travel });

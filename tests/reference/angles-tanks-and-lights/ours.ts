@@ -10,11 +10,21 @@ import {
 } from '#core/gaussian/working-distance-into-tank.formula.ts';
 import { onlyRoot } from '#core/quantity/solve.ts';
 import { stackTimeInTurn } from '#core/stack/stack-time-in-turn.formula.ts';
+import { defocusAberrationOfDepth } from '#core/wave/defocus-aberration-of-depth.formula.ts';
 import { oursById } from '#tests/support/reference-case.ts';
 
 const angles = (given: { sensorWidth: number; focalLength: readonly number[]; magnification?: number }) => ({
   angle: given.focalLength.map((focalLength) =>
     angleOfView({ ...given, focalLength, magnification: given.magnification ?? 0, pupilMagnification: 1 }),
+  ),
+});
+
+const waves = (given: { index: number; wavelength: number; numericalAperture: readonly number[] }) => ({
+  depth: given.numericalAperture.map((numericalAperture) =>
+    depthOfFieldInMedium({
+      refractiveIndex: given.index,
+      depthOfField: waveDepth({ wavelength: given.wavelength, numericalAperture }),
+    }),
   ),
 });
 
@@ -43,9 +53,15 @@ export const ours = oursById({
       },
     }),
   }),
-  'waves-in-water': (given: { index: number; wavelength: number; numericalAperture: number }) => ({
-    depth: depthOfFieldInMedium({ refractiveIndex: given.index, depthOfField: waveDepth(given) }),
-  }),
+  'waves-in-oil': waves,
+  'waves-in-oil-wide': waves,
+  'waves-in-oil-objective': waves,
+  // In the oil light is n times as short, and sin α is NA/n. Defocus grows evenly with depth; the step leads to one side of the focus only.
+  'axial-sampling': (given: { index: number; wavelength: number; numericalAperture: number; defocus: number }) => {
+    const numericalAperture = given.numericalAperture / given.index;
+    const oneMillimetre = { subjectDepth: 1, numericalAperture, wavelength: given.wavelength / given.index };
+    return { step: given.defocus / defocusAberrationOfDepth(oneMillimetre) / 2 };
+  },
   'lighting-ratio': ({ main, fill }: { main: readonly number[]; fill: readonly number[] }) => ({
     stops: main.map((light, k) => lightingDifference({ mainLightIlluminance: light, fillLightIlluminance: fill[k]! })),
   }),

@@ -4,11 +4,13 @@ Run: python3 expected.py   (Python 3, sympy 1.14.0), then format the file.
 """
 import sys
 from pathlib import Path
+from types import SimpleNamespace
 
 sys.path.append(str(Path(__file__).parents[2] / "support" / "python"))
 
 import sympy
 from sympy import Abs, Rational, diff, oo, solve
+from sympy.physics.optics import ThinLens
 
 from chain import effective_f_number, image_side, lenses, magnification, subject_side, through, x
 from rows import printed, row, write
@@ -95,6 +97,26 @@ def case(index, name, ahead, circle, behind, step):
     return row(f"pupils-matrix-{index}", title, source, inputs, expected, tolerance, reason)
 
 
+def cone(index, what, behind, ahead, circle):
+    """Front lens of 60 mm, stop *behind* it, back lens of 50 mm: where the stop stands decides where the chain looks from."""
+    front, back, apart = ThinLens(60), ThinLens(50), 100
+    chain = SimpleNamespace(glass=[front, apart, back], to_stop=[front, behind], from_stop=[apart - behind, back], hole=Rational(6))
+    sensor, circle = image_side(chain.glass, ahead), Rational(circle)
+    to_stop = through(ahead, *chain.to_stop)
+    inverse = to_stop.A / to_stop.B
+    roots = [root for sign in (1, -1) for root in solve(blur(chain, x, sensor) - sign * circle, x)]
+    near = ahead - only_between(roots, 0, ahead)
+    far = only_between(roots, ahead, ahead - 1 / inverse if inverse < 0 else oo) - ahead
+    inputs = {
+        "circleOfConfusion": printed(circle, "mm"),
+        "effectiveFNumber": printed(effective_f_number(chain.to_stop, chain.from_stop, chain.hole, ahead, sensor)),
+        "magnification": printed(Abs(magnification(chain.glass, ahead, sensor))),
+        "inverseEntrancePupilDistance": printed(inverse),
+    }
+    expected = {"nearLimit": printed(near, "mm"), "farLimit": printed(far, "mm"), "depthOfField": printed(near + far, "mm")}
+    return row(f"cone-matrix-{index}", f"limits through a chain whose pupil {what}", source, inputs, expected, {"relative": 1e-11}, because)
+
+
 def only_between(roots, least, most):
     """The one root between two numbers."""
     (root,) = [root for root in roots if least < root < most]
@@ -143,4 +165,11 @@ setups = [
 rows = [case(index, *setup) for index, setup in enumerate(setups, 1)]
 rows += [hyperfocal(index, name, "0.03") for index, name in enumerate(lenses, 1)]
 rows += [nearest(index, name) for index, name in enumerate(lenses, 1)]
+cones = [
+    ("stands in front of the subject", 40, 80, "0.02"),
+    ("lies infinitely far away", 60, 80, "0.02"),
+    ("lies behind the subject", 75, 80, "0.03"),
+    ("lies just behind the subject", 90, 150, "0.05"),
+]
+rows += [cone(index, *setup) for index, setup in enumerate(cones, 1)]
 write(__file__, rows)

@@ -1,9 +1,12 @@
 import { backgroundBlur } from '#core/depth/background-blur.formula.ts';
 import { backgroundWidth } from '#core/depth/background-width.formula.ts';
 import { depthOfFieldCloseUp } from '#core/depth/depth-of-field-close-up.formula.ts';
+import { depthOfFieldOfCone } from '#core/depth/depth-of-field-of-cone.formula.ts';
 import { depthOfField } from '#core/depth/depth-of-field.formula.ts';
+import { farLimitOfCone } from '#core/depth/far-limit-of-cone.formula.ts';
 import { farLimit } from '#core/depth/far-limit.formula.ts';
 import { hyperfocalDistanceFromPupil } from '#core/depth/hyperfocal-distance-from-pupil.formula.ts';
+import { nearLimitOfCone } from '#core/depth/near-limit-of-cone.formula.ts';
 import { nearLimit } from '#core/depth/near-limit.formula.ts';
 import { motionBlurTurningAboutPupil } from '#core/exposure/motion-blur-turning-about-pupil.formula.ts';
 import { motionBlurTurningAboutSensor } from '#core/exposure/motion-blur-turning-about-sensor.formula.ts';
@@ -75,6 +78,12 @@ const nearest = (given: Parameters<typeof nearestFocusDistance>[0]) => ({
   nearestFocusDistance: nearestFocusDistance(given),
 });
 
+const cone = (given: Parameters<typeof depthOfFieldOfCone>[0]) => ({
+  nearLimit: nearLimitOfCone(given),
+  farLimit: farLimitOfCone(given),
+  depthOfField: depthOfFieldOfCone(given),
+});
+
 export const ours = oursById({
   'pupils-matrix-1': focused,
   'pupils-matrix-2': focused,
@@ -89,4 +98,8 @@ export const ours = oursById({
   'nearest-matrix-2': nearest,
   'nearest-matrix-3': nearest,
   'nearest-matrix-4': nearest,
+  'cone-matrix-1': cone,
+  'cone-matrix-2': cone,
+  'cone-matrix-3': cone,
+  'cone-matrix-4': cone,
 });
