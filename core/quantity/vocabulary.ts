@@ -88,7 +88,7 @@ const rows = {
   'viewing-distance': row('', 'mm', 100, 10000),
   'circle-of-confusion': row('c', 'mm', 0.001, 0.2, { shown: 'µm' }),
   'depth-of-field': row('T', 'mm', 0.00001, 1000000),
-  'depth-of-field-in-medium': row('', 'mm', 0.0001, 100000),
+  'depth-of-field-in-medium': row('', 'mm', 0.00001, 1000000),
   'depth-of-field-close-up': row('T_c', 'mm', 0.00001, 1000000, { name: 'depth of field, close-up form' }),
   'near-limit': row('', 'mm', 0.00001, 1000000),
   'far-limit': row('', 'mm', 0.00001, 1000000),

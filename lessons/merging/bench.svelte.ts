@@ -13,7 +13,7 @@ import { magnificationAfterStep } from '#core/stack/magnification-after-step.ts'
 import { scaleBetweenFocusSettings } from '#core/stack/scale-between-focus-settings.ts';
 import { scaleChangeOnRailFormula } from '#core/stack/scale-change-on-rail.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
-import { Bench, choiceOf, keptChoice, picked, startsOf } from '#site/state/bench.svelte.ts';
+import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
 import { stackable } from '#site/state/subjects.ts';

@@ -5,8 +5,6 @@ import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
 import { fNumberFromApertureFormula } from '#core/gaussian/f-number-from-aperture.formula.ts';
 import { imageWidth, imageWidthFormula } from '#core/gaussian/image-width.formula.ts';
 import { choiceFamily, numberFamily, type StepFormula } from '#core/practice/family.ts';
-import { circlesOfBodies } from '#site/state/body-circle.ts';
-import { evaluateFormula } from '#core/quantity/formula.ts';
 
 const behindTheEdge = numberFamily({
   id: 'behind-the-edge',

@@ -13,6 +13,8 @@ export interface StageStep {
   readonly from?: Setting;
   /** The sheet to show where a lesson has several. */
   readonly sheet?: string;
+  /** How a picture is arranged, for question and answer alike: 'side-by-side', 'divided', 'difference' or 'enlarged' where it differs most. */
+  readonly arranged?: string;
 }
 
 /** Where a demonstration stands: at a step, counted from 1, and whether its answer is shown. */
@@ -31,8 +33,9 @@ export function settingAt(stage: readonly StageStep[], { step, answered }: Place
 export function stepAddress(stage: readonly StageStep[], place: Place): string {
   const parameters = new URLSearchParams({ stage: String(place.step) });
   if (place.answered) parameters.set('answered', '');
-  const { sheet } = stage[place.step - 1] ?? {};
+  const { sheet, arranged } = stage[place.step - 1] ?? {};
   if (sheet !== undefined) parameters.set('sheet', sheet);
+  if (arranged !== undefined) parameters.set('arranged', arranged);
   for (const [name, value] of Object.entries(settingAt(stage, place))) parameters.set(name, String(value));
   return `?${parameters.toString()}`;
 }

@@ -28,6 +28,8 @@ export interface SheetPlan {
 export interface PlaceState {
   readonly projected: boolean;
   readonly rests: number;
+  /** How the address wants a picture arranged, by name. */
+  readonly arranged: string | undefined;
 }
 
 /** A sheet that draws itself instead of being drawn on: a picture. */
@@ -35,6 +37,8 @@ export interface OwnSheet {
   readonly id: string;
   readonly title: string;
   readonly own: Snippet<[PlaceState]>;
+  /** Begins what it will show with the bench as it is at this moment; what a demonstration shows is asked for when that opens. */
+  readonly prepare?: (arranged: string | undefined) => void;
 }
 
 /** How the reader's answers print, by id; undefined for what the bench does not have. */

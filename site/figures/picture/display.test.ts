@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { areasOf, fileName, fitted, likenessInWords } from './display.ts';
+import { areasOf, fileName, fitted, likenessInWords, mostDifferent } from './display.ts';
 
 const shape = { columns: 768, rows: 512 };
 
@@ -45,4 +45,24 @@ test('likeness is told in words where a number would not be one', () => {
     'differs from the perfectly sharp picture by typically 2.7\u202f% of white (31.2 dB)',
   );
   expect(likenessInWords({ picture })).toBe('');
+});
+
+describe('the part that differs most', () => {
+  const dark = (columns: number, rows: number) => ({ columns, rows, rgba: new Uint8ClampedArray(4 * columns * rows) });
+
+  test('holds the pixel in which alone two pictures differ, is a quarter as wide and high, and lies within', () => {
+    for (const [x, y] of [
+      [5, 4],
+      [47, 31],
+      [30, 0],
+      [0, 31],
+    ] as const) {
+      const difference = dark(48, 32);
+      difference.rgba[4 * (y * 48 + x)] = 200;
+      const part = mostDifferent(difference);
+      expect(part).toMatchObject({ width: 12, height: 8 });
+      expect(x >= part.x && x < part.x + 12 && y >= part.y && y < part.y + 8).toBe(true);
+      expect(part.x >= 0 && part.y >= 0 && part.x + 12 <= 48 && part.y + 8 <= 32).toBe(true);
+    }
+  });
 });

@@ -2,7 +2,11 @@ import type { Rendered, Pixels } from './messages.ts';
 
 /** What stands beside the picture, and how. */
 export type Beside = 'nothing' | 'sharp' | 'aside';
-export type Arrangement = 'side-by-side' | 'divided' | 'difference';
+export const arrangements = ['side-by-side', 'divided', 'difference', 'enlarged'] as const;
+export type Arrangement = (typeof arrangements)[number];
+
+/** How many times the enlarged part is larger than it is in the whole picture. */
+export const enlargement = 4;
 
 /** A rectangle of the screen, pixels. */
 export interface Area {
@@ -39,6 +43,36 @@ export function areasOf(
     left: fitted(shape.columns, shape.rows, place(0)),
     right: fitted(shape.columns, shape.rows, place(1)),
   };
+}
+
+/**
+ * The part of a picture, one *enlargement*-th of its width and height, in which it differs most from the other: where *difference* is lightest in all.
+ * Parts are tried a quarter of their own size apart. Pixels of the picture.
+ */
+export function mostDifferent({ columns, rows, rgba }: Pixels): Area {
+  const [width, height] = [Math.ceil(columns / enlargement), Math.ceil(rows / enlargement)];
+  // Sums from the top left corner: those of any rectangle follow from its four corners.
+  const sums = new Float64Array((columns + 1) * (rows + 1));
+  const at = (x: number, y: number) => y * (columns + 1) + x;
+  for (let y = 0; y < rows; y++) {
+    for (let x = 0; x < columns; x++) {
+      const pixel = 4 * (y * columns + x);
+      const light = rgba[pixel]! + rgba[pixel + 1]! + rgba[pixel + 2]!;
+      sums[at(x + 1, y + 1)] = light + sums[at(x, y + 1)]! + sums[at(x + 1, y)]! - sums[at(x, y)]!;
+    }
+  }
+  let best: Area = { x: 0, y: 0, width, height };
+  let most = -1;
+  for (let y = 0; y + height <= rows; y += Math.max(1, height >> 2)) {
+    for (let x = 0; x + width <= columns; x += Math.max(1, width >> 2)) {
+      const [right, bottom] = [x + width, y + height];
+      const sum = sums[at(right, bottom)]! - sums[at(x, bottom)]! - sums[at(right, y)]! + sums[at(x, y)]!;
+      if (sum <= most) continue;
+      most = sum;
+      best = { x, y, width, height };
+    }
+  }
+  return best;
 }
 
 /** A picture as something that can be drawn at any size. */

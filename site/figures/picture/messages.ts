@@ -30,3 +30,12 @@ export type RenderReply =
   | { readonly id: number; readonly kind: 'progress'; readonly share: number }
   | { readonly id: number; readonly kind: 'done'; readonly rendered: Rendered }
   | { readonly id: number; readonly kind: 'failed'; readonly words: string; readonly refused?: Refused };
+
+/** What a figure is told while its pictures are made. */
+export interface Listener {
+  /** From 0 to 1 while the fine picture is being made; undefined when nothing is. */
+  progress: (share: number | undefined) => void;
+  picture: (rendered: Rendered, isSketch: boolean) => void;
+  /** In words why there is no picture. */
+  failed: (words: string) => void;
+}

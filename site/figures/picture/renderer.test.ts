@@ -1,5 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { Renderer, type StartWorker } from './renderer.ts';
+import { Preparation } from './preparation.ts';
+import { Renderer } from './renderer.ts';
+import type { StartWorker } from './start-worker.ts';
 import { finished, sketch, type PictureJob } from './job.ts';
 import type { RenderRequest, RenderReply } from './messages.ts';
 
@@ -29,10 +31,12 @@ function underTest() {
     return { send: (request) => requests.push(request), close: () => undefined };
   });
   const listener = { progress: vi.fn(), picture: vi.fn(), failed: vi.fn() };
-  const renderer = new Renderer(listener, open, 250);
+  const prepared = new Preparation(open);
+  const renderer = new Renderer(listener, open, 250, prepared);
   const done = () => replied({ id: requests.at(-1)!.id, kind: 'done', rendered: { picture: pixels } });
   return {
     renderer,
+    prepared,
     requests,
     open,
     listener,
@@ -146,6 +150,35 @@ describe('a renderer', () => {
     renderer.render(job(2));
     done();
     expect(listener.picture).toHaveBeenCalledTimes(1);
+  });
+
+  test('shows a picture that was made beforehand at once, without a sketch, and one that is under way when it is there', () => {
+    const { renderer, requests, done, hear, listener, prepared } = underTest();
+    prepared.want(job(1));
+    prepared.want(job(2));
+    prepared.want(job(2));
+    expect(requests).toMatchObject([{ job: { seed: 1 }, fineness: finished }]);
+    done();
+    renderer.render(job(1));
+    expect(listener.picture).toHaveBeenLastCalledWith({ picture: pixels }, false);
+    renderer.render(job(2));
+    hear({ id: requests.at(-1)!.id, kind: 'progress', share: 0.4 });
+    expect(listener.progress).toHaveBeenLastCalledWith(0.4);
+    done();
+    expect(listener.picture).toHaveBeenCalledTimes(2);
+    expect(requests.map((request) => request.fineness)).toEqual([finished, finished]);
+  });
+
+  test('has what is wanted now made before what may be wanted later', () => {
+    const { renderer, requests, done, prepared } = underTest();
+    for (const seed of [1, 2, 3]) prepared.want(job(seed));
+    renderer.render(job(3));
+    done();
+    done();
+    done();
+    expect(requests.flatMap((request) => request.job?.seed ?? [])).toEqual([1, 3, 1, 2]);
+    renderer.render(job(4));
+    expect(requests.at(-1)).toMatchObject({ job: { seed: 4 }, fineness: sketch });
   });
 
   test('says so when the worker breaks down, and opens another for the next picture', () => {

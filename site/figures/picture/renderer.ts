@@ -1,44 +1,11 @@
 import { refusalInWords } from '#site/state/answer.ts';
 import { stopwatch } from '#site/state/stopwatch.ts';
 import { finished, sketch, sketchAfter, type PictureJob } from './job.ts';
-import type { Rendered, RenderRequest, RenderReply } from './messages.ts';
+import type { Listener, RenderReply } from './messages.ts';
+import { preparation, type Preparation } from './preparation.ts';
+import { startWorker, type RenderWorker, type StartWorker } from './start-worker.ts';
 
-/** What a figure is told while its pictures are made. */
-export interface Listener {
-  /** From 0 to 1 while the fine picture is being made; undefined when nothing is. */
-  progress: (share: number | undefined) => void;
-  picture: (rendered: Rendered, isSketch: boolean) => void;
-  /** In words why there is no picture. */
-  failed: (words: string) => void;
-}
-
-/** What renders: a worker, or in tests something like one. */
-export interface RenderWorker {
-  send: (request: RenderRequest) => void;
-  close: () => void;
-}
 type Quality = 'sketch' | 'finished';
-
-export type StartWorker = (onreply: (reply: RenderReply) => void, onerror: (words: string) => void) => RenderWorker;
-
-const unavailable =
-  'This browser does not let the page work in the background, so no picture is drawn here. The other sheets and all numbers still work.';
-
-/** A worker, started when its first picture is wanted. */
-export const startWorker: StartWorker = (onreply, onerror) => {
-  try {
-    const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
-    worker.onmessage = ({ data }: MessageEvent<RenderReply>) => onreply(data);
-    worker.onerror = (event) => {
-      event.preventDefault();
-      onerror(unavailable);
-    };
-    return { send: (request) => worker.postMessage(request), close: () => worker.terminate() };
-  } catch {
-    onerror(unavailable);
-    return { send: () => undefined, close: () => undefined };
-  }
-};
 
 /**
  * Has pictures rendered: a sketch at once while a hand moves, the fine picture when it rests. Each has a worker of its own, so that no sketch
@@ -51,6 +18,7 @@ export class Renderer {
   readonly #listener: Listener;
   readonly #start: StartWorker;
   readonly #pause: number;
+  readonly #prepared: Preparation;
   readonly #workers = new Map<Quality, RenderWorker>();
   #sketch = sketch;
   #wanted: PictureJob | undefined;
@@ -60,7 +28,8 @@ export class Renderer {
   #busy: { readonly job: PictureJob; readonly quality: Quality; readonly took: () => number } | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(listener: Listener, start: StartWorker = startWorker, pause = 250) {
+  constructor(listener: Listener, start: StartWorker = startWorker, pause = 250, prepared: Preparation = preparation) {
+    this.#prepared = prepared;
     this.#listener = listener;
     this.#start = start;
     this.#pause = pause;
@@ -77,21 +46,31 @@ export class Renderer {
     return true;
   }
 
+  /** Whether *job* is the one asked for last. */
+  isAsked(job: PictureJob): boolean {
+    return JSON.stringify(job) === this.#asked;
+  }
+
   /** What was asked last is wanted after all. */
   again(): void {
     clearTimeout(this.#timer);
-    if (this.#wanted && this.#busy?.quality !== 'sketch') this.#send('sketch');
+    if (!this.#wanted) return;
+    // A picture that was begun beforehand is not begun again, and one that is there needs no sketch.
+    if (this.#prepared.follow(this.#wanted, this.#listener)) this.#leaveOff();
+    else if (this.#busy?.quality !== 'sketch') this.#send('sketch');
   }
 
   /** Leaves off what is being made; the picture there stays. */
   stop(): void {
     clearTimeout(this.#timer);
+    this.#prepared.leave(this.#listener);
     this.#leaveOff();
     this.#listener.progress(undefined);
   }
 
   close(): void {
     clearTimeout(this.#timer);
+    this.#prepared.leave(this.#listener);
     for (const worker of this.#workers.values()) worker.close();
     this.#workers.clear();
     this.#busy = undefined;

@@ -1,5 +1,15 @@
 import { expect, type Page } from '@playwright/test';
+import { crowded } from './room.ts';
 import { drawn } from './watch.ts';
+
+/** Old and new projectors, a laptop’s window, a large screen, and a phone lying. */
+const walls = [
+  { width: 1024, height: 768 },
+  { width: 1280, height: 600 },
+  { width: 1920, height: 1080 },
+  { width: 844, height: 390 },
+  { width: 1280, height: 720 },
+];
 
 /** Plays all steps forward on a projector's screen, question and answer, and backward on a phone's, and leaves. */
 export async function projectAllSteps(page: Page): Promise<void> {
@@ -18,6 +28,7 @@ export async function projectAllSteps(page: Page): Promise<void> {
   for (const place of places) {
     await at(place);
     await expectLegible(page, place.step, place.half);
+    if (place.half === 'answer') await expectRoom(page, place.step);
     await page.keyboard.press('PageDown');
   }
   await page.setViewportSize({ width: 390, height: 844 });
@@ -31,6 +42,15 @@ export async function projectAllSteps(page: Page): Promise<void> {
   await expect(stage).toBeHidden();
   await page.emulateMedia({ reducedMotion: null });
   await page.setViewportSize({ width: 1280, height: 720 });
+}
+
+/** On no wall one thing lies on another, is cut off or has to be scrolled to. Ends at the size it began with. */
+async function expectRoom(page: Page, step: number): Promise<void> {
+  for (const wall of walls) {
+    await page.setViewportSize(wall);
+    await drawn(page);
+    expect(await crowded(page), `step ${step} at ${wall.width} × ${wall.height}`).toEqual([]);
+  }
 }
 
 /** Words that hold, none smaller than 1/25 of the height, none outside the sheet. */
