@@ -101,6 +101,7 @@ export function byHand({ elements, frontGap, length, camera }: Rig) {
     fNumber: l.fNumber,
     lightLoss: 2 * Math.log2(width / 2 / l.fNumber),
     apertureControl: l.control,
+    inverseEntrancePupilDistance: (v2 * slope) / b,
     pupil: {
       entrancePupil: (2 * Math.abs(b / slope)) / width,
       entrancePupilDistance: workingDistance + (b * y1 - a * y2) / slope,
