@@ -5,6 +5,7 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { foldParts } from './site/build/fold-parts.ts';
 import { lessonGlue } from './site/build/lesson-glue.ts';
 import { setWithinExamples } from './site/build/set-within-examples.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
@@ -38,7 +39,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
   markdown: {
-    processor: unified({ remarkPlugins: [remarkMath, setWithinExamples], rehypePlugins: [rehypeKatex, failOnBadTex] }),
+    processor: unified({ remarkPlugins: [remarkMath, setWithinExamples, foldParts], rehypePlugins: [rehypeKatex, failOnBadTex] }),
   },
   integrations: [svelte({ compilerOptions: { cssHash, discloseVersion: false, runes: true } }), mdx(), offline()],
   security: {
