@@ -32,7 +32,7 @@ function foldFrom(part: MdxJsxFlowElement, at: number, summary: string): void {
   part.children = [...part.children.slice(0, start), fold(summary, part.children.slice(start))];
 }
 
-/** Where the formula after the *count*th one stands that does not follow it at once. */
+/** Where formulas stand among the children of a part. */
 const places = (part: MdxJsxFlowElement) =>
   part.children.flatMap((child, at) => (isElement(child, 'Formula') ? [at] : []));
 
