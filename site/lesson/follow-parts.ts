@@ -21,11 +21,14 @@ export function followParts(): void {
   // A part is read while it crosses a line a little below the middle: above that the figure stands on a phone.
   const watch = new IntersectionObserver(
     (entries) => {
-      for (const { isIntersecting, target } of entries) if (isIntersecting) say(target.id);
+      for (const { isIntersecting, target } of entries) if (isIntersecting) say(target.id || 'figure');
     },
     { rootMargin: '-60% 0px -39% 0px' },
   );
   for (const section of sections) if (section.id !== 'figure') watch.observe(section);
+  // Beside the text the figure is always there; below it, on a phone, its controls are a place of their own.
+  const controls = lesson.querySelector('.part-figure .below');
+  if (controls && matchMedia('(max-width: 63.99rem)').matches) watch.observe(controls);
 
   function openNamed(): void {
     const part = location.hash.length > 1 ? document.getElementById(location.hash.slice(1)) : null;
