@@ -38,7 +38,7 @@ export const defocusAberrationOfDepthFormula = {
   evaluate: defocusAberrationOfDepth,
   says: 'A wide cone gets its rim out of step within a few thousandths of a millimetre.',
   source: 'Young, Zeng, Strack et al., Depth-of-focus in microscopy, SCIA 1993 (from memory)',
-  checkedBy: ['cones-tanks-and-queues'],
+  checkedBy: ['angles-tanks-and-lights', 'cones-tanks-and-queues'],
   // With a cone that is a thread the difference on the right of the TeX has no digits left.
   sample: { 'numerical-aperture': [0.01, 0.99] },
 } as const satisfies Formula<Inputs>;
