@@ -5,6 +5,7 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { foldParts } from './site/build/fold-parts.ts';
 import { lessonGlue } from './site/build/lesson-glue.ts';
 import { partsInOrder } from './site/build/parts-in-order.ts';
 import { setWithinExamples } from './site/build/set-within-examples.ts';
@@ -43,7 +44,7 @@ export default defineConfig({
   devToolbar: { enabled: false },
   markdown: {
     processor: unified({
-      remarkPlugins: [remarkMath, partsInOrder, setWithinExamples, [linkTerms, { base }]],
+      remarkPlugins: [remarkMath, partsInOrder, setWithinExamples, foldParts, [linkTerms, { base }]],
       rehypePlugins: [rehypeKatex, failOnBadTex],
     }),
   },

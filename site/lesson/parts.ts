@@ -13,3 +13,9 @@ export const parts = {
 } as const;
 
 export type PartName = keyof typeof parts;
+
+/** The parts that a lesson's text has, in its order. */
+export function partsIn(text: string): readonly PartName[] {
+  const named = [...text.matchAll(/<Part is="([^"]+)"/g)].map(([, name]) => name as PartName);
+  return named.filter((name) => name in parts);
+}

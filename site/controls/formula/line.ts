@@ -19,7 +19,9 @@ export function lineIn(place: HTMLElement): {
   }));
   const asBuilt = words.textContent;
   return {
-    built: numbers.hidden ? { words: asBuilt.trim() } : { texts: Object.fromEntries(slots.map(({ id, shown }) => [id, shown])) },
+    built: numbers.hidden
+      ? { words: asBuilt.trim() }
+      : { texts: Object.fromEntries(slots.map(({ id, shown }) => [id, shown])) },
     show(line) {
       const areNumbers = 'texts' in line;
       if (numbers.hidden === areNumbers) {

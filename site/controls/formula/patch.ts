@@ -76,7 +76,13 @@ export function numberPatcher(root: ParentNode): (print: Printers, all?: boolean
 function formulaIn(place: HTMLElement): Follower {
   const { built, show } = lineIn(place);
   const example = place.closest('[data-example]');
-  return { name: place.dataset['equation']!, printer: 'line', example, built, show: (line) => show(line as FormulaLine) };
+  return {
+    name: place.dataset['equation']!,
+    printer: 'line',
+    example,
+    built,
+    show: (line) => show(line as FormulaLine),
+  };
 }
 
 function wordIn(element: HTMLElement): Follower {
