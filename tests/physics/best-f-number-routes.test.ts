@@ -88,7 +88,10 @@ describe('the closed form of the best f-number', () => {
       fc.property(drawn, (chain) => {
         const effectiveFNumber = bestEffectiveFNumberOfCone({ ...chain, wavelength });
         // The disc of an f-number that no cone in air has is a number too, which `airyDiameter` rightly refuses.
-        const disc = closeTo(2 * firstDarkRing * wavelength * effectiveFNumber, { relative: 1e-9, because: 'cancelling' });
+        const disc = closeTo(2 * firstDarkRing * wavelength * effectiveFNumber, {
+          relative: 1e-9,
+          because: 'cancelling',
+        });
         const { toNearest, toFarthest } = balancedFocus(chain);
         for (const offset of [-toNearest, toFarthest]) {
           expect(defocusBlurOfCone({ ...chain, effectiveFNumber, offset })).toEqual(disc);
