@@ -1,6 +1,10 @@
-declare namespace App {
-  interface Locals {
-    /** The lesson whose page is being made: its prose and the parts of it take everything from here. */
-    lesson: import('#site/lesson/lesson.ts').Lesson;
+import type { Lesson } from '#site/lesson/lesson.ts';
+
+declare global {
+  namespace App {
+    interface Locals {
+      /** The lesson whose page is being made: its prose and the parts of it take everything from here. */
+      lesson: Lesson;
+    }
   }
 }

@@ -2,7 +2,7 @@ import type { Rule } from 'eslint';
 
 /** Calls that are done when they return: of the language, of a process, of what a test listens with. */
 const immediate =
-  /^(?:on|once|push|set|add|delete|clear|kill|close|write|end|mkdirSync|writeFileSync|rmSync|assign|observe|disconnect|listen|unref|exit|throw|use|withRules|setTimeout)$/;
+  /^(?:on|once|push|set|add|delete|clear|kill|close|write|end|mkdirSync|writeFileSync|rmSync|assign|observe|disconnect|listen|unref|exit|throw|use|serve|stop|cpSync|withRules|setTimeout)$/;
 
 /** Assertions on a value that is at hand; those on a page wait for it and give a promise. */
 const onValues =
