@@ -26,8 +26,11 @@ export type NoLine =
   /** The result hangs on more than {@link mostFigures} figures of what is put in. */
   | { readonly kind: 'unprintable' };
 
-/** What a line needs of a formula. */
-export type LineFormula = Pick<Formula<never>, 'gives' | 'from' | 'evaluate' | 'holds'>;
+/** What a line needs of a formula, whatever it takes. */
+export interface LineFormula extends Pick<Formula, 'gives' | 'from'> {
+  readonly evaluate: (given: never) => number;
+  readonly holds?: (given: never) => boolean;
+}
 
 /**
  * The numbers of a formula's line, rounded so that **what is printed on the right gives what is printed as the result**.

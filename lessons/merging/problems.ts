@@ -4,7 +4,8 @@ import { scaleChangeOnRail, scaleChangeOnRailFormula } from '#core/stack/scale-c
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
 import { fNumberFromApertureFormula } from '#core/gaussian/f-number-from-aperture.formula.ts';
 import { imageWidth, imageWidthFormula } from '#core/gaussian/image-width.formula.ts';
-import { choiceFamily, numberFamily, type StepFormula } from '#core/practice/family.ts';
+import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+import type { StepFormula } from '#core/practice/step.ts';
 
 const behindTheEdge = numberFamily({
   id: 'behind-the-edge',

@@ -4,7 +4,7 @@ import { stored } from './stored.ts';
 export const openFolds = stored<readonly string[]>({
   key: 'open-folds',
   words: 'list of opened groups',
-  accepted: 'a list of names',
+  renewed: 'Fold or unfold them again.',
   fallback: [],
   isValid: (value): value is readonly string[] =>
     Array.isArray(value) && value.every((name) => typeof name === 'string'),

@@ -9,7 +9,7 @@ const { least, most } = quantityOf(name);
 export const ownCircle = stored<number | null>({
   key: name,
   words: 'circle of confusion of your own',
-  accepted: 'a length from 1 µm to 0.2 mm',
+  renewed: 'Set it again where you need it.',
   fallback: null,
   isValid: (value): value is number | null =>
     value === null || (typeof value === 'number' && value >= least && value <= most),

@@ -1,4 +1,3 @@
-import type { LineFormula } from '#core/quantity/printed-line.ts';
 import type { Problem } from '#core/practice/problem.ts';
 import { workingNumbers } from '#core/practice/working.ts';
 import { fillLine } from '#site/controls/formula/line.ts';
@@ -17,8 +16,7 @@ export function fillWorking(problem: Problem): void {
     const step = steps[index]!;
     const words = step.querySelector('[data-note]');
     if (words) words.textContent = note;
-    if (formula)
-      fillLine(step.querySelector<HTMLElement>('[data-equation]')!, formulaLine(formula as LineFormula, numbers));
+    if (formula) fillLine(step.querySelector<HTMLElement>('[data-equation]')!, formulaLine(formula, numbers));
   }
   place.hidden = false;
 }
