@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { root } from '../support/run.ts';
 import { lessons } from './pages.ts';
@@ -21,9 +21,11 @@ function spreadOf(page: Page): Promise<number> {
     });
 }
 
-/** A lesson that makes a picture has a file that says which. */
-const withPicture = lessons.filter((path) => existsSync(`${root}/${path}figures/picture-job.ts`));
-if (withPicture.length === 0) throw new Error('No lesson has a picture-job.ts: nothing to render.');
+/** A lesson that makes a picture has a sheet for it. */
+const withPicture = lessons.filter((path) =>
+  readFileSync(`${root}/${path}figures/Bench.svelte`, 'utf8').includes('<PictureSheet'),
+);
+if (withPicture.length === 0) throw new Error('No lesson has a <PictureSheet>: nothing to render.');
 
 for (const path of withPicture) {
   test(`/${path} renders its picture beside the page`, async ({ page }) => {
