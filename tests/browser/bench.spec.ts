@@ -41,7 +41,7 @@ for (const path of sharing) {
       const before = await readings(page);
       for (const link of [`${name}=garbage`, 'sheet=garbage', 'stage=99', 'stage=abc']) {
         await page.goto(`${path}?${link}`);
-        await expect(page.locator('.notices')).toContainText(`as “${link.split('=')[1]}”`);
+        await expect(page.locator('.notices')).toContainText(`“${link.split('=')[1]}”`);
         expect(await readings(page)).toEqual(before);
       }
       await page.getByRole('button', { name: 'Reset all settings' }).click();

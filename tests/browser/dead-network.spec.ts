@@ -5,12 +5,12 @@ import { expect, test, type Page } from '@playwright/test';
 import { listen } from '../support/listen.ts';
 import { moodyServer, type Mood, type MoodyServer } from '../support/moody-server.ts';
 import { root } from '../support/run.ts';
-import { normalBase } from '../support/static-server.ts';
+import { builtBase } from '../support/built-base.ts';
 import { lessons } from './pages.ts';
 
 test.use({ serviceWorkers: 'allow' });
 
-const base = normalBase(process.env.BASE_PATH ?? '/');
+const base = builtBase();
 
 let moody: MoodyServer;
 let address: string;

@@ -53,13 +53,13 @@ test.describe('a picture', () => {
     await expect(sheet(page).locator('output')).toContainText(/dB|same/, { timeout: 60_000 });
     await sheet(page).getByRole('button', { name: 'Keep for comparison' }).click();
     await sheet(page).getByLabel('Compare with').selectOption('aside');
-    await sheet(page).getByLabel('shown').selectOption('divided');
-    await expect(sheet(page).getByLabel('Where the picture is divided')).toBeVisible();
+    await sheet(page).getByLabel('Layout').selectOption('divided');
+    await expect(sheet(page).getByLabel('Position of the dividing line')).toBeVisible();
   });
 
   test('is saved as a file that carries its settings in its name', async ({ page }) => {
     await page.goto(path);
-    const save = sheet(page).getByRole('button', { name: 'Save as PNG' });
+    const save = sheet(page).getByRole('button', { name: 'Save picture' });
     await expect(save).toBeEnabled({ timeout: 60_000 });
     const [download] = await Promise.all([page.waitForEvent('download'), save.click()]);
     expect(download.suggestedFilename()).toMatch(/stamp.*f8.*\.png$/);
@@ -70,6 +70,8 @@ test.describe('a picture', () => {
     await expect(sheet(page).getByRole('status')).toContainText(/in front of the entrance pupil/, { timeout: 60_000 });
     await expect(sheet(page).getByRole('status')).toContainText(/would be −[\d.]+\smm/);
     await expect(sheet(page).locator('canvas')).toBeHidden();
+    // What the lesson is not about is folded.
+    await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => (fold.open = true)));
     await page.locator('input[name="magnification"]').fill('0.5');
     await page.locator('input[name="magnification"]').press('Enter');
     await page.locator('input[name="focal-length"]').fill('100');

@@ -9,11 +9,13 @@ for (const path of sharing) {
       const named = `${family!.id}:7`;
       const problem = () => new URL(page.url()).searchParams.get('practice');
       await page.goto(`${path}?practice=${named}`);
+      // The instructor's part is folded until it is asked for.
+      await page.locator('.part-instructor summary').first().click();
       await page.locator('.stage-steps a').first().click();
       await expect(page).toHaveURL(/stage=1/);
       expect(problem()).toBe(named);
       await page.keyboard.press('PageDown');
-      await expect(page).toHaveURL(/stage=2/);
+      await expect(page).toHaveURL(/stage=1&answered/);
       expect(problem()).toBe(named);
       await page.keyboard.press('Escape');
       await page.getByRole('button', { name: 'Reset all settings' }).click();
@@ -39,7 +41,7 @@ for (const path of sharing) {
       await page.locator('.practice').getByRole('button', { name: 'Show the working' }).click();
       await page.reload();
       await page.locator('.practice').scrollIntoViewIfNeeded();
-      await expect(page.locator('.practice .score')).toContainText('1 worked');
+      await expect(page.locator('.practice .score')).toContainText('1 tried');
     });
   });
 }
