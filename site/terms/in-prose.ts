@@ -97,7 +97,7 @@ function attributeText(element: Element, name: string): string {
 export function termsInProse(tree: Root): readonly Occurrence[] {
   const found: Occurrence[] = [];
   const walk = (node: Node, parent: Parent, part: string, isBold: boolean): void => {
-    if (leftAlone.has(node.type) || isRunInHead(node, parent)) return;
+    if (leftAlone.has(node.type) || ('name' in node && node.name === 'summary') || isRunInHead(node, parent)) return;
     if (node.type === 'text') {
       for (const { term, from, to } of termsIn((node as Text).value)) {
         found.push({ term, part, introduces: isBold, place: { parent, text: node as Text, from, to } });

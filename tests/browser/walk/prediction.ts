@@ -7,7 +7,7 @@ export async function predict(page: Page): Promise<void> {
   for (const form of forms) {
     const before = await page.locator('.readings').innerText();
     await form.locator('input[type=radio]').first().check();
-    await form.getByRole('button', { name: 'Commit' }).click();
+    await form.getByRole('button', { name: 'That is my guess' }).click();
     await expect(form.locator('.verdict')).toContainText(/That is what happens|The figure says otherwise/);
     await expect(form.locator('[data-holds]')).toHaveCount(1);
     await expect.poll(() => page.locator('.readings').innerText(), 'what the figure says').not.toBe(before);
