@@ -1,5 +1,5 @@
 import type { ProblemFamily } from './family.ts';
-import { isSeed, mostSeed } from './seed.ts';
+import { isSeed } from './seed.ts';
 
 /** What `?practice=ring-on-a-lens:12` in an address says. */
 export interface PracticeAddress {
