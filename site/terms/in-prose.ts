@@ -7,7 +7,7 @@ export interface Occurrence {
   readonly term: Term;
   /** The part of the lesson, by the name that `<Part is="…">` gives it. */
   readonly part: string;
-  /** In bold, by itself: here the lesson says what it means. */
+  /** In bold or, for a word by the way, in italics, by itself: here the lesson says what it means. */
   readonly introduces: boolean;
   /** Set where it can be made a link: where in the tree the text is, and which of its letters are the term. */
   readonly place?: { readonly parent: Parent; readonly text: Text; readonly from: number; readonly to: number };
@@ -96,11 +96,16 @@ function attributeText(element: Element, name: string): string {
 /** Every term in the running prose of a lesson's tree, in reading order. */
 export function termsInProse(tree: Root): readonly Occurrence[] {
   const found: Occurrence[] = [];
+<<<<<<< HEAD
   const walk = (node: Node, parent: Parent, part: string, isBold: boolean): void => {
     if (leftAlone.has(node.type) || ('name' in node && node.name === 'summary') || isRunInHead(node, parent)) return;
+=======
+  const walk = (node: Node, parent: Parent, part: string, isSetOff: boolean): void => {
+    if (leftAlone.has(node.type) || isRunInHead(node, parent)) return;
+>>>>>>> words
     if (node.type === 'text') {
       for (const { term, from, to } of termsIn((node as Text).value)) {
-        found.push({ term, part, introduces: isBold, place: { parent, text: node as Text, from, to } });
+        found.push({ term, part, introduces: isSetOff, place: { parent, text: node as Text, from, to } });
       }
       return;
     }
@@ -112,8 +117,8 @@ export function termsInProse(tree: Root): readonly Occurrence[] {
       }
     }
     const here = element?.name === 'Part' ? attributeText(element, 'is') : part;
-    const bold = node.type === 'strong' ? isNameAlone(plainText(node)) : isBold;
-    for (const child of 'children' in node ? (node as Parent).children : []) walk(child, node as Parent, here, bold);
+    const setOff = node.type === 'strong' || node.type === 'emphasis' ? isNameAlone(plainText(node)) : isSetOff;
+    for (const child of 'children' in node ? (node as Parent).children : []) walk(child, node as Parent, here, setOff);
   };
   walk(tree, tree, '', false);
   return found;

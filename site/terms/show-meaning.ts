@@ -66,8 +66,15 @@ export function showMeanings(): void {
   document.addEventListener('keydown', ({ key }) => {
     if (key === 'Escape') close();
   });
-  window.addEventListener('resize', close);
-  document.addEventListener('scroll', close, { passive: true, capture: true });
+  /** The bubble goes with its term, which the keyboard's focus may just have brought into view, and ends with it. */
+  function follow() {
+    if (!term) return;
+    const { top, bottom } = term.getBoundingClientRect();
+    if (bottom < 0 || top > document.documentElement.clientHeight) close();
+    else place(bubble, term);
+  }
+  window.addEventListener('resize', follow);
+  document.addEventListener('scroll', follow, { passive: true, capture: true });
 }
 
 /** Below the term's first line, else above it; within the window. */

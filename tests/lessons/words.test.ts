@@ -23,11 +23,11 @@ describe.each([...written.values()])('the words of lessons/$slug', (lesson) => {
     expect(lesson.leansOn.filter((slug) => !earlier.includes(slug))).toEqual([]);
   });
 
-  it('are each explained, in bold and before their first use, here or in a lesson that it leans on', () => {
+  it('are each explained, in bold or italics and before their first use, here or in a lesson that it leans on', () => {
     const missing = unknownWords(lesson, written).map(({ id, part, explainedLater }) =>
       explainedLater
         ? `“${id}” is used in the part “${part}” before the sentence that explains it: move that sentence up`
-        : `“${id}” is used in the part “${part}” and explained nowhere: say there what it means, the word in **bold**`,
+        : `“${id}” is used in the part “${part}” and explained nowhere: say there what it means, the word in **bold** or _italics_`,
     );
     expect(missing).toEqual([]);
   });
@@ -56,11 +56,12 @@ describe('a word in prose', () => {
     );
   const idsIn = (prose: string) => termsOfLesson(prose).map(({ term }) => term.id);
 
-  it('is unknown until it stands in bold', () => {
+  it('is unknown until it stands in bold or in italics', () => {
     expect(one('<Part is="idea">\n\nThe focal length counts.\n\n</Part>')).toEqual([
       { id: 'focal-length', part: 'idea', explainedLater: false },
     ]);
     expect(one('The **focal length** says how strongly. So the focal length counts.')).toEqual([]);
+    expect(one('The _focal length_ says how strongly. So the focal length counts.')).toEqual([]);
     expect(one('The focal length counts. The **focal length** says …')).toMatchObject([{ explainedLater: true }]);
   });
 
