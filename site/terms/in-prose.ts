@@ -96,13 +96,8 @@ function attributeText(element: Element, name: string): string {
 /** Every term in the running prose of a lesson's tree, in reading order. */
 export function termsInProse(tree: Root): readonly Occurrence[] {
   const found: Occurrence[] = [];
-<<<<<<< HEAD
-  const walk = (node: Node, parent: Parent, part: string, isBold: boolean): void => {
-    if (leftAlone.has(node.type) || ('name' in node && node.name === 'summary') || isRunInHead(node, parent)) return;
-=======
   const walk = (node: Node, parent: Parent, part: string, isSetOff: boolean): void => {
-    if (leftAlone.has(node.type) || isRunInHead(node, parent)) return;
->>>>>>> words
+    if (leftAlone.has(node.type) || ('name' in node && node.name === 'summary') || isRunInHead(node, parent)) return;
     if (node.type === 'text') {
       for (const { term, from, to } of termsIn((node as Text).value)) {
         found.push({ term, part, introduces: isSetOff, place: { parent, text: node as Text, from, to } });
