@@ -2,6 +2,8 @@ import { expect, type Page } from '@playwright/test';
 
 /** Every letter can be pointed at, and no formula is wider than its column; ends with all parts and workings open. */
 export async function expectFormulasInReach(page: Page): Promise<void> {
+  // Later formulas are folded: here all lie open.
+  await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => (fold.open = true)));
   const found = await page.evaluate(() => {
     for (const part of document.querySelectorAll<HTMLElement>('.part')) part.style.contentVisibility = 'visible';
     const letters = [...document.querySelectorAll<HTMLElement>('.katex-html [data-quantity]')].filter(
