@@ -5,12 +5,12 @@ export async function predict(page: Page): Promise<void> {
   const forms = await page.locator('.predict').all();
   expect(forms.length).toBeGreaterThan(0);
   for (const form of forms) {
-    const before = await page.locator('.readings').innerText();
+    const before = await page.locator('.readings').textContent();
     await form.locator('input[type=radio]').first().check();
     await form.getByRole('button', { name: 'That is my guess' }).click();
     await expect(form.locator('.verdict')).toContainText(/That is what happens|The figure says otherwise/);
     await expect(form.locator('[data-holds]')).toHaveCount(1);
-    await expect.poll(() => page.locator('.readings').innerText(), 'what the figure says').not.toBe(before);
+    await expect.poll(() => page.locator('.readings').textContent(), 'what the figure says').not.toBe(before);
     await page.getByRole('button', { name: 'Reset all settings' }).click();
   }
 }
