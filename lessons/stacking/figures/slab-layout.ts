@@ -16,7 +16,7 @@ const mound = [0.02, 0.3, 0.44, 0.52, 0.6, 0.66, 0.72, 0.76, 0.8] as const;
 /** Pixels: the lens is on the right, so depth runs to the left; slabs are bands across the axis. */
 export function slabLayout({ subjectDepth, slabs, taken }: StackState, box: SheetBox, held?: DrawingScale) {
   const { text, small, width } = box;
-  const top = 3.4 * text;
+  const top = 3.8 * text;
   const height = Math.max(5 * text, box.height - top - 5.6 * text - 1.4 * small);
   const axisY = height / 2;
   const first = slabs[0];

@@ -31,7 +31,11 @@ export async function dragFirstHandle(page: Page): Promise<void> {
 
 /** Slider and field of the first input do the same, and nonsense does nothing. */
 export async function moveFirstInput(page: Page): Promise<void> {
-  const field = page.locator('.controls input.field:visible').first();
+  // Where a lesson begins with choices, its numbers are folded.
+  await page.evaluate(() =>
+    document.querySelectorAll('.controls details').forEach((fold) => ((fold as HTMLDetailsElement).open = true)),
+  );
+  const field = page.locator('.controls input.field').first();
   const name = (await field.getAttribute('name'))!;
   const slider = page.locator(`.controls [data-quantity="${name}"] input[type=range]`);
   const before = await field.inputValue();
