@@ -93,7 +93,8 @@ export function sensorLayout(box: SheetBox, frames: readonly Frame[], strips: bo
     image,
     bottom,
     places: frames.map((frame) => ({ ...frame, ...placed(frame, pixels, x, y) })),
-    strips: (strips ? [0, 1] : []).map((index) => ({
+    // A strip lower than its own text shows nothing.
+    strips: (strips && strip.height > small ? [0, 1] : []).map((index) => ({
       ...strip,
       left: stripX + (wide ? 0 : index * (stripWidth + 0.5 * text)),
       top: stripY + index * step,

@@ -12,6 +12,14 @@ export function crowded(page: Page): Promise<string[]> {
     };
     type Box = ReturnType<typeof boxOf>;
     const isSeen = (element: Element) => element.checkVisibility({ opacityProperty: true, visibilityProperty: true });
+    /** The window of a drawing within a drawing, where what leaves it is not shown: its own box counts all that it holds. */
+    const windowOf = (drawing: SVGSVGElement): Box => {
+      const { a, d, e, f } = (drawing.parentElement as unknown as SVGGraphicsElement).getScreenCTM()!;
+      const [x, y, width, height] = [drawing.x, drawing.y, drawing.width, drawing.height].map(
+        (length) => length.baseVal.value,
+      ) as [number, number, number, number];
+      return { left: e + a * x, top: f + d * y, right: e + a * (x + width), bottom: f + d * (y + height) };
+    };
     /** Of a line of text the letters, without the room that the face keeps over and under them, as far as its drawing shows them. */
     const letters = (text: SVGTextElement) => {
       const { left, top, right, bottom } = boxOf(text);
@@ -23,7 +31,7 @@ export function crowded(page: Page): Promise<string[]> {
         : { left: left + slack, top, right: right - slack, bottom };
       for (let drawing = text.ownerSVGElement; drawing?.ownerSVGElement; drawing = drawing.ownerSVGElement) {
         if (getComputedStyle(drawing).overflow === 'visible') continue;
-        const shown = boxOf(drawing);
+        const shown = windowOf(drawing);
         box.left = Math.max(box.left, shown.left);
         box.top = Math.max(box.top, shown.top);
         box.right = Math.min(box.right, shown.right);
@@ -43,7 +51,8 @@ export function crowded(page: Page): Promise<string[]> {
     const sheet = boxOf(stage.querySelector('.figure .place')!);
     const texts = [...stage.querySelectorAll<SVGTextElement>('.figure svg text')]
       .filter((text) => isSeen(text) && text.textContent.trim() !== '')
-      .map((text) => ({ text, box: letters(text), block: text.closest('.title-block') }));
+      .map((text) => ({ text, box: letters(text), block: text.closest('.title-block') }))
+      .filter(({ box }) => box.left < box.right && box.top < box.bottom);
     for (const [index, { text, box, block }] of texts.entries()) {
       if (!within(box, sheet)) faults.push(`${said(text)} is cut off`);
       for (const other of texts.slice(index + 1))
