@@ -1,6 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
-import { OutOfRange } from '#core/quantity/errors.ts';
+import { describeAnyNumber } from '#tests/support/any-number.ts';
 import { airyIntensity, encircledEnergy } from './airy-pattern.ts';
 import { airyProfile } from './airy-profile.ts';
 import { airyRings } from './airy-rings.ts';
@@ -75,29 +74,4 @@ const functions: Readonly<Record<string, (values: Given) => unknown>> = {
   pointSpreadProfile: (values) => pointSpreadProfile({ ...values, imageRadius: values.imageRadius / 1e3 }, 3),
 };
 
-/** Every number in an answer, however deep. */
-const numbersIn = (answer: unknown): number[] =>
-  typeof answer === 'number'
-    ? [answer]
-    : typeof answer === 'object' && answer !== null
-      ? Object.values(answer).flatMap(numbersIn)
-      : [];
-
-describe.each(Object.keys(functions))('%s, whatever numbers come', (name) => {
-  it('answers with finite numbers or refuses with OutOfRange', () => {
-    let answered = 0;
-    fc.assert(
-      fc.property(given, (values) => {
-        try {
-          const numbers = numbersIn(functions[name]?.(values));
-          answered++;
-          for (const number of numbers) expect(Number.isFinite(number), JSON.stringify(values)).toBe(true);
-        } catch (error) {
-          if (!(error instanceof OutOfRange)) throw error;
-        }
-      }),
-      { seed: 7, numRuns: 400 },
-    );
-    expect(answered).toBeGreaterThan(10);
-  }, 120_000);
-});
+describeAnyNumber(functions, given, 400);

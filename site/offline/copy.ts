@@ -16,7 +16,12 @@ export type CopyState =
   | { readonly kind: 'none' }
   | { readonly kind: 'fetching' }
   | { readonly kind: 'failed' }
-  | { readonly kind: 'kept'; readonly files: number; readonly bytes: number; readonly newer: boolean };
+  | { readonly kind: 'kept'; readonly size: CopySize | undefined; readonly newer: boolean };
+
+export interface CopySize {
+  readonly files: number;
+  readonly bytes: number;
+}
 
 const base = import.meta.env.BASE_URL.replace(/\/?$/, '/');
 
@@ -49,28 +54,26 @@ export async function keepCopy(told: (state: CopyState) => void): Promise<void> 
   }
 }
 
-async function stateOf(registration: ServiceWorkerRegistration): Promise<CopyState> {
-  if (!registration.active) return { kind: 'fetching' };
-  const size = await sizeOfCopies();
-  return { kind: 'kept', ...size, newer: registration.waiting !== null };
+async function stateOf({ active, waiting }: ServiceWorkerRegistration): Promise<CopyState> {
+  if (!active) return { kind: 'fetching' };
+  return { kind: 'kept', size: await sizeOfCopy(active), newer: waiting !== null };
 }
 
 async function namesOfCopies(): Promise<readonly string[]> {
   return (await caches.keys()).filter((name) => name.startsWith(copyPrefix(base)));
 }
 
-/** Files and bytes of all copies held, two where a newer edition waits. */
-async function sizeOfCopies(): Promise<{ files: number; bytes: number }> {
-  let files = 0;
-  let bytes = 0;
-  for (const name of await namesOfCopies()) {
-    const copy = await caches.open(name);
-    for (const answer of await copy.matchAll()) {
-      files += 1;
-      bytes += (await answer.blob()).size;
-    }
-  }
-  return { files, bytes };
+/**
+ * How large the copy in use is, as the worker that keeps it knows: nothing of it is read for that. Nothing where a worker of an earlier
+ * edition does not answer.
+ */
+function sizeOfCopy(worker: ServiceWorker): Promise<CopySize | undefined> {
+  return new Promise((done) => {
+    const { port1, port2 } = new MessageChannel();
+    setTimeout(() => done(undefined), 2000);
+    port1.onmessage = ({ data }: MessageEvent<CopySize>) => done(data);
+    worker.postMessage('size', [port2]);
+  });
 }
 
 /** Looks for a newer edition. False where the network did not answer in *patience* milliseconds; the copy stays as it is then. */

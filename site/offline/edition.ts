@@ -20,8 +20,7 @@ async function filesBelow(folder: string): Promise<string[]> {
 
 async function editionFile(folder: string, file: string, base: string): Promise<EditionFile> {
   const inside = relative(folder, file).split(sep).join('/');
-  const digest = createHash('sha256')
-    .update(await readFile(file))
-    .digest('base64');
-  return { path: base + inside.replace(/index\.html$/, ''), integrity: `sha256-${digest}` };
+  const content = await readFile(file);
+  const digest = createHash('sha256').update(content).digest('base64');
+  return { path: base + inside.replace(/index\.html$/, ''), integrity: `sha256-${digest}`, bytes: content.length };
 }

@@ -2,6 +2,7 @@
 export interface EditionFile {
   readonly path: string;
   readonly integrity: string;
+  readonly bytes: number;
 }
 
 export interface Edition {
@@ -24,6 +25,7 @@ export function workerSource({ base, name, files }: Edition): string {
 const edition = prefix + ${JSON.stringify(name)};
 const base = ${JSON.stringify(base)};
 const files = ${JSON.stringify(files.map(({ path, integrity }) => [path, integrity]))};
+const bytes = ${files.reduce((sum, file) => sum + file.bytes, 0)};
 
 async function fetchEdition() {
   const copy = await caches.open(edition);
@@ -48,8 +50,9 @@ self.addEventListener('activate', (event) => {
   })());
 });
 
-self.addEventListener('message', ({ data }) => {
+self.addEventListener('message', ({ data, ports }) => {
   if (data === 'take-over') self.skipWaiting();
+  if (data === 'size') ports[0].postMessage({ files: files.length, bytes });
 });
 
 async function kept(path) {
