@@ -62,6 +62,11 @@ export { nearLimitOfCone, nearLimitOfConeFormula } from './depth/near-limit-of-c
 export { backgroundBlur, backgroundBlurFormula } from './depth/background-blur.formula.ts';
 export { backgroundWidth, backgroundWidthFormula } from './depth/background-width.formula.ts';
 export {
+  circlesAcrossWidth,
+  circleOfConfusionByWidth,
+  circleOfConfusionByWidthFormula,
+} from './depth/circle-of-confusion-by-width.formula.ts';
+export {
   circlesAlongDiagonal,
   circleOfConfusionByDiagonal,
   circleOfConfusionByDiagonalFormula,

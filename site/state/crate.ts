@@ -1,12 +1,12 @@
-import { circleOfConfusionByDiagonal } from '#core/depth/circle-of-confusion-by-diagonal.formula.ts';
+import { circleOfConfusionByWidth } from '#core/depth/circle-of-confusion-by-width.formula.ts';
 
 /**
  * The Saltmarsh Camera Club's lending crate: invented gear with the sizes such gear has. Every lesson's numbers start here.
  * Lengths in mm.
  */
 /*
- * A body's circle of confusion is the same in all lessons until the reader chooses another: by the sensor's diagonal, which of the usual
- * ways is the one that asks for nothing but the body.
+ * A body's circle of confusion is the same in all lessons until the reader chooses another: 1/1800 of the sensor's width, one arcminute in
+ * a picture that is seen as an A5 page is read. It asks for nothing but the body.
  */
 export const bodies = {
   'body-36': {
@@ -15,7 +15,7 @@ export const bodies = {
     'sensor-height': 24,
     'pixel-pitch': 36 / 6000,
     'register-distance': 44,
-    'circle-of-confusion': circleOfConfusionByDiagonal({ sensorWidth: 36, sensorHeight: 24 }),
+    'circle-of-confusion': circleOfConfusionByWidth({ sensorWidth: 36 }),
   },
   'body-23': {
     label: '23.5 × 15.6 mm body, 24 megapixels',
@@ -23,7 +23,7 @@ export const bodies = {
     'sensor-height': 15.6,
     'pixel-pitch': 23.5 / 6000,
     'register-distance': 44,
-    'circle-of-confusion': circleOfConfusionByDiagonal({ sensorWidth: 23.5, sensorHeight: 15.6 }),
+    'circle-of-confusion': circleOfConfusionByWidth({ sensorWidth: 23.5 }),
   },
 } as const;
 
