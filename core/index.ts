@@ -83,6 +83,7 @@ export {
 } from './depth/circle-of-confusion-by-viewing.formula.ts';
 export { combinedDepth } from './depth/combined-depth.ts';
 export { defocusBlur, type PointOffPlane } from './depth/defocus-blur.ts';
+export { defocusBlurOfEnds, defocusBlurOfEndsFormula } from './depth/defocus-blur-of-ends.formula.ts';
 export { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from './depth/depth-of-field-close-up.formula.ts';
 export { depthOfFieldInMedium, depthOfFieldInMediumFormula } from './depth/depth-of-field-in-medium.formula.ts';
 export { depthOfField, depthOfFieldFormula } from './depth/depth-of-field.formula.ts';
@@ -471,7 +472,9 @@ export { airyProfile, type RadialProfile } from './wave/airy-profile.ts';
 export { airyRings, type AiryRings } from './wave/airy-rings.ts';
 export { airyTable, type AiryTable } from './wave/airy-table.ts';
 export { besselJ0, besselJ1 } from './wave/bessel.ts';
+export { balancedFNumber, balancedFNumberFormula } from './wave/balanced-f-number.formula.ts';
 export { bestEffectiveFNumber, bestEffectiveFNumberFormula } from './wave/best-effective-f-number.formula.ts';
+export { contrastAtPlace, type PlaceInDepth } from './wave/contrast-at-place.ts';
 export { bestEffectiveFNumberOfCone } from './wave/best-effective-f-number-of-cone.ts';
 export {
   bestFNumber,

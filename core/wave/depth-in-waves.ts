@@ -32,7 +32,7 @@ export function inWaves(cone: Cone, given: Readonly<Named<'subject-depth' | 'wav
  * W₀₂₀ of a place δ off the plane, b/(8 λ N_w) with the sign of δ: far points come to focus early, in front of the sensor.
  * Infinite at the entrance pupil and on its other side, for what lies between has been lost already.
  */
-function wavesAt({ wavesPerMillimetre, inverseEntrancePupilDistance }: SubjectInWaves, offset: number): number {
+export function wavesAt({ wavesPerMillimetre, inverseEntrancePupilDistance }: SubjectInWaves, offset: number): number {
   const stretch = 1 + inverseEntrancePupilDistance * offset;
   return stretch > 0 ? (wavesPerMillimetre * offset) / stretch : Infinity;
 }

@@ -27,5 +27,5 @@ export const spatialFrequencyOfCircleFormula = {
   evaluate: spatialFrequencyOfCircle,
   says: 'The circle of confusion as a pattern: lines and gaps each as wide as the circle.',
   source: 'a convention of this workbook, core/wave/README.md#best',
-  checkedBy: ['resolution-of-pixels'],
+  checkedBy: ['contrast-through-depth', 'resolution-of-pixels'],
 } as const satisfies Formula<Inputs>;
