@@ -44,6 +44,15 @@ describe('contrastAtPlace', () => {
     expect(at(0, 16, near)).toBe(0);
   });
 
+  it('goes over into geometry where light is hundreds of waves out of step', () => {
+    const coarse = { spatialFrequency: 0.4, subjectDepth: 200, planeDepth: 100 };
+    // 3.551 waves a millimetre: 200 are 56.3 mm off the plane.
+    const [waves, geometry] = [43.8, 43.6].map((placeDepth) => at(placeDepth, 4, coarse));
+    expect(geometry).toEqual(closeTo(waves!, { absolute: 2e-3, because: '0.2 mm apart, of a slow fall' }));
+    expect(geometry).toBeGreaterThan(0.02);
+    expect(at(0, 0.6, { ...coarse, subjectDepth: 1e5, planeDepth: 5e4 })).toBeLessThan(0.01);
+  });
+
   it('refuses a place outside the subject, and an f-number wider than the lens opens', () => {
     expect(() => at(2.1, 8)).toThrow(OutOfRange);
     expect(() => at(1, 2, { wideOpen: { sphericalAberration: 0, maxAperture: 2.8 } })).toThrow(/f-number is 2/);

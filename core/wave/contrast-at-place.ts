@@ -2,7 +2,8 @@ import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
 import type { DepthAtFrequency } from './best-f-number.ts';
 import { inWaves, wavesAt } from './depth-in-waves.ts';
 import { transferAt } from './optical-transfer.ts';
-import { requirePupil, stoppedDownAberration } from './pupil.ts';
+import { blurDiscTransfer } from './blur-disc-transfer.ts';
+import { mostDefocus, requirePupil, stoppedDownAberration } from './pupil.ts';
 
 /** A subject with the sharp plane put somewhere, and a place in it: both counted from its nearest part, mm, from 0 to *Z*. */
 export interface PlaceInDepth extends DepthAtFrequency {
@@ -13,7 +14,7 @@ export interface PlaceInDepth extends DepthAtFrequency {
 /**
  * The contrast that a marked f-number leaves at one place of a deep subject, through any chain: what `worstContrast` is the least of.
  *
- * OTF(ν) for W₀₂₀ = m² δ/(8 λ N_w² (1 + δ/u)) about best focus, a reversed one counting as 0
+ * OTF(ν) for W₀₂₀ = m² δ/(8 λ N_w² (1 + δ/u)) about best focus, a reversed one counting as 0; beyond 200 waves that of the blur disc
  *
  * @param given the subject, the chain and the detail as `bestFNumber` takes them, the sharp plane and the place
  * @param fNumber *N*, as marked; above 0, and not below `wideOpen.maxAperture`
@@ -39,5 +40,11 @@ export function contrastAtPlace(given: PlaceInDepth, fNumber: number): number {
   const waves = wavesAt(depth, given.placeDepth - given.planeDepth);
   if (!Number.isFinite(waves)) return 0;
   const share = frequency * given.wavelength * cone.effectiveFNumber;
-  return Math.max(0, transferAt({ defocusAberration: waves - sphericalAberration, sphericalAberration }, share));
+  const defocusAberration = waves - sphericalAberration;
+  if (share < 1 && Math.abs(defocusAberration) > mostDefocus) {
+    // b = 8 λ N_w W₀₂₀.
+    const defocusBlur = 8 * given.wavelength * cone.effectiveFNumber * Math.abs(defocusAberration);
+    return Math.max(0, blurDiscTransfer({ defocusBlur, spatialFrequency: frequency }));
+  }
+  return Math.max(0, transferAt({ defocusAberration, sphericalAberration }, share));
 }

@@ -11,7 +11,7 @@ import type { Named } from '#core/quantity/formula.ts';
 export type Pupil = Named<'defocus-aberration' | 'spherical-aberration'>;
 
 /** Beyond these geometry answers better than waves, and the integrals would take a page's time. */
-const mostDefocus = 200;
+export const mostDefocus = 200;
 const mostSpherical = 20;
 
 /** Throws OutOfRange unless both aberrations are within what {@link Pupil} allows. Returns the pupil alone. */
