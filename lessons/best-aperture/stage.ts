@@ -1,0 +1,54 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+export const stage: readonly StageStep[] = [
+  {
+    question: '2 mm deep, life size. At f/5.6, does the worst place keep half of its contrast?',
+    caption: 'No, {contrast} at {spatial-frequency}: out of focus, the ends blur {defocus-blur}.',
+    from: { 'f-number': 14 },
+    set: { 'f-number': 5.6 },
+  },
+  {
+    question: 'So we close all the way, to f/32. Is everything sharp now?',
+    caption: 'No: {contrast} is left. Nothing is far out of focus, but the Airy disc is {airy-diameter}, everywhere.',
+    set: { 'f-number': 32 },
+  },
+  {
+    question: 'One blur falls, the other rises. Where do they meet: nearer to f/5.6, to f/11 or to f/22?',
+    caption: 'At {balanced-f-number}: there the ends of the depth blur as widely as the Airy disc.',
+    from: { 'f-number': 5.6 },
+    set: { 'f-number': 13 },
+    sheet: 'blurs',
+  },
+  {
+    question: 'And at which mark is most left in the worst place?',
+    caption: 'At {best-f-number}: {best.contrast}. Right beside the place where the blurs meet.',
+    from: { 'f-number': 5.6 },
+    set: { 'f-number': 14 },
+  },
+  {
+    question: 'A stop wider, f/10. Is that a disaster?',
+    caption: 'No: {contrast}, against {best.contrast} at the top. A stop either way is a matter of taste.',
+    set: { 'f-number': 10 },
+  },
+  {
+    question: 'The subject gets twice as deep. How many stops further on is the best f-number?',
+    caption: 'One, not two: balanced at {balanced-f-number}. But less is left, {best.contrast} at best.',
+    set: { 'f-number': 10, 'subject-depth': 4 },
+  },
+  {
+    question:
+      'A hoverfly’s head, life size, 2 mm deep: f/5.6, the best, two stops on. Will f/8 catch up with the best?',
+    caption: 'No: {contrast} in its worst place, the best keeps {best.contrast}. Two stops on, everything is veiled.',
+    from: { 'f-number': 5.6 },
+    set: { 'f-number': 8 },
+    sheet: 'picture',
+  },
+  {
+    question: 'Four times life size. Can one frame show all 2 mm?',
+    caption:
+      'No: {best.contrast} at best. Stack: {frame-count} frames at {f-number}, each {depth-of-field-close-up} deep.',
+    from: { 'f-number': 5.6 },
+    set: { magnification: 4, 'f-number': 5.6 },
+    sheet: 'through',
+  },
+];
