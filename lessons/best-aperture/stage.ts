@@ -3,7 +3,7 @@ import type { StageStep } from '#site/stage/step.ts';
 export const stage: readonly StageStep[] = [
   {
     question: '2 mm deep, life size. At f/5.6, does the worst place keep half of its contrast?',
-    caption: 'No, {contrast} at {spatial-frequency}: out of focus, the ends blur {defocus-blur}.',
+    caption: 'Far from it: the ends are out of focus and blur {defocus-blur}. In the worst place: {contrast}.',
     from: { 'f-number': 14 },
     set: { 'f-number': 5.6 },
   },

@@ -43,7 +43,7 @@ export function blursRemarks(
   const um = (name: 'defocus-blur' | 'airy-diameter' | 'circle-of-confusion', value: number) =>
     printQuantity(name, value);
   const beside = (atX: number, atY: number): Spot[] =>
-    [-0.6, 1.3, -1.9, 2.6].flatMap((down): Spot[] => [
+    [-0.6, 1.3, -1.9, 2.6, -3.2, 3.9, -4.5, 5.2].flatMap((down): Spot[] => [
       { x: atX + 1.1 * text, y: atY + down * text, anchor: 'start' },
       { x: atX - 1.1 * text, y: atY + down * text, anchor: 'end' },
     ]);

@@ -50,6 +50,12 @@ export function contrastRemarks(
       { x: at.x + 0.4 * text, y: at.y - rise * text, anchor: 'start' as const },
       { x: at.x - 0.4 * text, y: at.y - rise * text, anchor: 'end' as const },
     ]);
+  /** So near that no other mark can be meant. */
+  const beside = (at: { x: number; y: number }): Spot[] =>
+    [0.5, 1.2].flatMap((rise) => [
+      { x: at.x - 0.6 * text, y: at.y - rise * text, anchor: 'end' as const },
+      { x: at.x + 0.6 * text, y: at.y - rise * text, anchor: 'start' as const },
+    ]);
   const isBest = best?.fNumber === lens.fNumber;
   /** The two habits that a reader may have: always f/8, always the smallest hole. */
   const habits = [eight, smallestMark].filter(
@@ -82,7 +88,7 @@ export function contrastRemarks(
       key: `habit-${habit}`,
       texts: [`${mark(habit)}: ${share(on(habit).contrast)}`],
       size: text,
-      spots: around4(on(habit), 0.8),
+      spots: beside(on(habit)),
     })),
     ...(isOnSheet
       ? [

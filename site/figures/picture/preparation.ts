@@ -21,8 +21,8 @@ export class Preparation {
   #busy: (Wanted & { share: number }) | undefined;
   #worker: RenderWorker | undefined;
   #id = 0;
-  /** Who waits for which picture. */
-  #follower: { readonly key: string; readonly listener: Listener } | undefined;
+  /** Who waits for which picture: a sheet may show several. */
+  readonly #followers = new Map<Listener, string>();
 
   constructor(start: StartWorker = startWorker) {
     this.#start = start;
@@ -39,7 +39,7 @@ export class Preparation {
   /** Tells *listener* of *job*, at once where it is done. False where it is none of those begun: it is for others to make then. */
   follow(job: PictureJob, listener: Listener): boolean {
     const key = JSON.stringify(job);
-    this.#follower = undefined;
+    this.#followers.delete(listener);
     const rendered = this.#kept.get(key);
     if (rendered) {
       listener.progress(undefined);
@@ -48,22 +48,31 @@ export class Preparation {
     }
     const first = this.#waiting.find((other) => other.key === key);
     if (!first && this.#busy?.key !== key) return false;
-    this.#follower = { key, listener };
+    this.#followers.set(listener, key);
     if (first) this.#putFirst(first);
-    listener.progress(this.#busy!.share);
+    listener.progress(this.#busy!.key === key ? this.#busy!.share : 0);
     return true;
   }
 
   /** *listener* waits no more; what was begun goes on. */
   leave(listener: Listener): void {
-    if (this.#follower?.listener === listener) this.#follower = undefined;
+    this.#followers.delete(listener);
   }
 
   #putFirst(first: Wanted): void {
     const others = this.#waiting.filter((other) => other !== first);
+    // What somebody else waits for is finished before.
+    if (this.#busy && this.#waitingFor(this.#busy.key).length > 0) {
+      this.#waiting = [first, ...others];
+      return;
+    }
     this.#waiting = [first, ...(this.#busy ? [this.#busy] : []), ...others];
     this.#busy = undefined;
     this.#next();
+  }
+
+  #waitingFor(key: string): readonly Listener[] {
+    return [...this.#followers].filter(([, wanted]) => wanted === key).map(([listener]) => listener);
   }
 
   #next(): void {
@@ -81,31 +90,34 @@ export class Preparation {
   #receive(reply: RenderReply): void {
     if (reply.id !== this.#id || !this.#busy) return;
     const { key } = this.#busy;
-    const listener = this.#follower?.key === key ? this.#follower.listener : undefined;
+    const listeners = this.#waitingFor(key);
     if (reply.kind === 'progress') {
       this.#busy.share = reply.share;
-      listener?.progress(reply.share);
+      for (const listener of listeners) listener.progress(reply.share);
       return;
     }
     this.#busy = undefined;
-    if (listener) this.#follower = undefined;
-    listener?.progress(undefined);
-    if (reply.kind === 'done') {
-      this.#kept.set(key, reply.rendered);
-      listener?.picture(reply.rendered, false);
-    } else listener?.failed(reply.refused ? refusalInWords(reply.refused) : reply.words);
+    if (reply.kind === 'done') this.#kept.set(key, reply.rendered);
+    for (const listener of listeners) {
+      this.#followers.delete(listener);
+      listener.progress(undefined);
+      if (reply.kind === 'done') listener.picture(reply.rendered, false);
+      else listener.failed(reply.refused ? refusalInWords(reply.refused) : reply.words);
+    }
     this.#next();
   }
 
   #fail(words: string): void {
-    const listener = this.#follower?.listener;
+    const listeners = [...this.#followers.keys()];
     this.#worker?.close();
     this.#worker = undefined;
     this.#busy = undefined;
     this.#waiting = [];
-    this.#follower = undefined;
-    listener?.progress(undefined);
-    listener?.failed(words);
+    this.#followers.clear();
+    for (const listener of listeners) {
+      listener.progress(undefined);
+      listener.failed(words);
+    }
   }
 }
 
