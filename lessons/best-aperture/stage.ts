@@ -36,11 +36,10 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 10, 'subject-depth': 4 },
   },
   {
-    question:
-      'A hoverfly’s head, life size, 2 mm deep: f/5.6, the best, two stops on. Will f/8 catch up with the best?',
-    caption: 'No: {contrast} in its worst place, the best keeps {best.contrast}. Two stops on, everything is veiled.',
-    from: { 'f-number': 5.6 },
-    set: { 'f-number': 8 },
+    question: 'The left picture is at f/8. Open it to f/4: do the eyes get soft first, or the antennae?',
+    caption: 'The antennae, farthest from the sharp plane. The best keeps {best.contrast}; at {f-number}, {contrast}.',
+    from: { 'f-number': 8 },
+    set: { 'f-number': 4 },
     sheet: 'picture',
   },
   {
