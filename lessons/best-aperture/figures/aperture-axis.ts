@@ -21,7 +21,7 @@ export function apertureAxis(maxAperture: number, width: number, small: number):
   };
 }
 
-/** Where curves over it are sampled: an eleventh of a stop apart or nearer. */
+/** Where curves over it are sampled: a seventh of a stop apart or nearer. */
 export function apertureSamples(maxAperture: number): readonly number[] {
-  return logSamples(maxAperture, end, Math.max(12, Math.ceil(22 * Math.log2(end / maxAperture))));
+  return logSamples(maxAperture, end, Math.max(12, Math.ceil(14 * Math.log2(end / maxAperture))));
 }

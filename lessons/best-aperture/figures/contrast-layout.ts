@@ -52,7 +52,7 @@ export function contrastRemarks(
     ]);
   /** So near that no other mark can be meant. */
   const beside = (at: { x: number; y: number }): Spot[] =>
-    [0.5, 1.2].flatMap((rise) => [
+    [0.5, -0.5, 1.2].flatMap((rise) => [
       { x: at.x - 0.6 * text, y: at.y - rise * text, anchor: 'end' as const },
       { x: at.x + 0.6 * text, y: at.y - rise * text, anchor: 'start' as const },
     ]);

@@ -20,7 +20,7 @@ export function throughRemarks(state: ThroughState, { x, y, top, bottom, left, r
   const depth = state.subjectDepth;
   const mark = (fNumber: number) => printQuantity('f-number', fNumber);
   const sampled = (fNumber: number): Points =>
-    evenSamples(0, depth, 121).flatMap((place) => {
+    evenSamples(0, depth, 81).flatMap((place) => {
       const contrast = state.contrastAt(fNumber, place);
       return contrast === undefined ? [] : [[place, contrast] as const];
     });
