@@ -33,5 +33,12 @@ export const effectiveFNumberFormula = {
   evaluate: effectiveFNumber,
   says: 'The nearer the subject, the less light reaches the sensor: the f-number that counts grows with magnification.',
   source: 'Greivenkamp, Field Guide to Geometrical Optics, p. 29, as quoted by Wikipedia, Numerical aperture',
-  checkedBy: ['common-practice', 'depth-with-pupils', 'exposure-increase', 'pupils-in-matrices', 'working-f-number'],
+  checkedBy: [
+    'common-practice',
+    'depth-with-pupils',
+    'exposure-increase',
+    'hand-meters-close-up',
+    'pupils-in-matrices',
+    'working-f-number',
+  ],
 } as const satisfies Formula<Inputs>;
