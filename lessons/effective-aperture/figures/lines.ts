@@ -7,18 +7,21 @@ export interface Row {
   readonly scale: number;
 }
 
+/** Real cones are slim: heights are drawn so many times as large as lengths, in all of them alike. */
+export const stretch = 3;
+
 export const xAt = ({ sensorX, scale }: Row, at: number) => sensorX + at * scale;
 
 /** The cone as a closed path, from the sensor out to the opening. */
 export function conePath(row: Row, rim: readonly RimPoint[]): string {
   const side = (sign: 1 | -1, points: readonly RimPoint[]) =>
-    points.map(({ at, half }) => `L${px(xAt(row, at))} ${px(row.axisY + sign * half * row.scale)}`).join('');
+    points.map(({ at, half }) => `L${px(xAt(row, at))} ${px(row.axisY + sign * half * stretch * row.scale)}`).join('');
   return `M${px(row.sensorX)} ${px(row.axisY)}${side(-1, rim)}${side(1, rim.toReversed())}z`;
 }
 
 /** The two edges of the iris above and below an opening, as strokes that leave it free. */
 export function irisPath(row: Row, { at, half }: RimPoint, reach: number): string {
-  const [x, inner] = [px(xAt(row, at)), half * row.scale];
+  const [x, inner] = [px(xAt(row, at)), half * stretch * row.scale];
   const outer = inner + reach;
   return `M${x} ${px(row.axisY - inner)}V${px(row.axisY - outer)}M${x} ${px(row.axisY + inner)}V${px(row.axisY + outer)}`;
 }
