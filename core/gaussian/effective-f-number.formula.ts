@@ -38,6 +38,7 @@ export const effectiveFNumberFormula = {
     'contrast-through-depth',
     'depth-with-pupils',
     'exposure-increase',
+    'hand-meters-close-up',
     'pupils-in-matrices',
     'working-f-number',
   ],

@@ -47,6 +47,8 @@ async function mutantsOf(piece: string) {
     ignoreStatic: true,
     concurrency: Number(process.env.MUTATION_CONCURRENCY ?? 2),
     timeoutMS: 10_000,
+    // The first run of all tests, instrumented, on a machine that does other things besides.
+    dryRunTimeoutMinutes: 30,
     reporters: ['clear-text', 'progress-append-only'],
     clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
     tempDirName: '.mutation',

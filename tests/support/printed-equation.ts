@@ -28,7 +28,13 @@ export function readNumber(name: QuantityName, text: string): ReadNumber {
     const lead = Math.floor(Math.log10(number) + 1e-12);
     return Math.max(Math.min(10 ** (lead - 2), 10 ** -places.length), 10 ** (lead - 6)) / 2;
   };
+  // Below a fraction's line zeros fill up to the point: 1/12000 s counts hundreds.
+  const halfBelow = (number: number, places: string) => {
+    const zeros = places === '' ? /0*$/.exec(bottom ?? '')![0].length : 0;
+    return Math.max(half(number, places), Math.min(10 ** zeros, 10 ** (Math.floor(Math.log10(number)) - 2)) / 2);
+  };
   const [over, under] = [Number(top), Number(bottom ?? '1')];
-  const width = bottom === undefined ? half(over, topPlaces) : (half(under, bottomPlaces) / under) * (over / under);
+  const width =
+    bottom === undefined ? half(over, topPlaces) : (halfBelow(under, bottomPlaces) / under) * (over / under);
   return { value: (sign === '−' ? -1 : 1) * (over / under) * worth, half: width * worth };
 }

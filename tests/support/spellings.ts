@@ -55,7 +55,7 @@ export function spellings(name: QuantityName, value: number): readonly string[] 
   const counted: readonly Unit[] = base === '1/mm' && shown !== base ? [[shown, 1]] : [];
   const inUnits = [...own, ...counted].map(([unit, worth]) => `${digits(value / worth)} ${unit}`.trim());
   const all = base === '' ? (writings[writing]?.(value) ?? inUnits) : inUnits;
-  return [...all, all[0]!.replace('.', ',')].filter((text) => !/^\d{1,3},\d{3}(?!\d)/.test(text));
+  return [...all, all[0]!.replace('.', ',')].filter((text) => !/^(f\/)?\d{1,3},\d{3}(?!\d)/.test(text));
 }
 
 /** Twelve significant digits as people write them, without powers of ten. */

@@ -1,0 +1,47 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { closeTo } from '#tests/support/close-to.ts';
+import { coneOf, magnificationWithPupilAt, type ConeGiven } from './cone.ts';
+import { ways, worksAt, type Way } from './ways.ts';
+
+const rounding = { relative: 1e-9, because: 'rounding of the arithmetic' };
+const anyGiven: fc.Arbitrary<ConeGiven> = fc.record({
+  fNumber: fc.double({ min: 0.95, max: 64, noNaN: true }),
+  magnification: fc.double({ min: 0.02, max: 20, noNaN: true }),
+  pupilMagnification: fc.double({ min: 0.2, max: 5, noNaN: true }),
+  focusMagnification: fc.double({ min: 0, max: 5, noNaN: true }),
+  converterFactor: fc.double({ min: 1.01, max: 4, noNaN: true }),
+});
+
+describe.each(Object.keys(ways) as Way[])('the cone of a lens close up by %s', (way) => {
+  it('meets the sensor as slim as the effective f-number says', () => {
+    fc.assert(
+      fc.property(anyGiven, (given) => {
+        const { pupil, converter = pupil } = coneOf(way, given);
+        expect(converter.at / (2 * converter.half)).toEqual(closeTo(worksAt(way, given), rounding));
+      }),
+    );
+  });
+
+  it('has the marked f-number far away', () => {
+    fc.assert(
+      fc.property(anyGiven, (given) => {
+        const { faraway } = coneOf(way, given);
+        expect(faraway.at / (2 * faraway.half)).toEqual(closeTo(given.fNumber, rounding));
+      }),
+    );
+  });
+
+  if (way !== 'close-up-lens') {
+    it('is found again from where its opening stands', () => {
+      fc.assert(
+        fc.property(anyGiven, (given) => {
+          const { pupil } = coneOf(way, given);
+          expect(magnificationWithPupilAt(pupil.at, way, given)).toEqual(
+            closeTo(given.magnification, { absolute: 1e-7, because: 'a small difference of lengths' }),
+          );
+        }),
+      );
+    });
+  }
+});

@@ -1,0 +1,55 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+export const stage: readonly StageStep[] = [
+  {
+    question: 'Marked f/8 and focused far away: how slim is the cone of light on the sensor?',
+    caption: 'At {magnification} the lens works as {effective-f-number}: far away the mark and the cone agree.',
+    from: { magnification: 0.3 },
+    set: { magnification: 0.02 },
+  },
+  {
+    question: 'Focused to life size, nothing else touched. Is it still f/8?',
+    caption:
+      'The same opening, farther from the sensor: it works as {effective-f-number}. Stops of light lost: {light-loss}.',
+    from: { magnification: 0.02 },
+    set: { magnification: 1 },
+  },
+  {
+    question: 'A lens whose opening looks half as wide from behind: does it lose more, or less?',
+    caption:
+      'It works as {effective-f-number}. The sensor sees the opening from behind, and the pupil magnification is {pupil-magnification}.',
+    set: { 'pupil-magnification': 0.5 },
+  },
+  {
+    question: 'And one whose opening looks twice as wide from behind?',
+    caption: 'Marked alike, as large alike: the wider it looks from behind, the less is lost. Here: {light-loss}.',
+    from: { 'pupil-magnification': 0.5 },
+    set: { 'pupil-magnification': 2 },
+  },
+  {
+    question: 'The same size by a close-up lens: how much light does that cost?',
+    caption:
+      'A close-up lens moves nothing; only the lens’s own {focus-magnification} counts. Stops lost: {light-loss}.',
+    set: { 'reached-by': 'close-up-lens' },
+  },
+  {
+    question: 'Stops lost against size: which line stays flat?',
+    caption: 'The close-up lens’s. Where the lens itself moves out, the loss grows with size.',
+    sheet: 'stops',
+    from: { magnification: 0.1 },
+    set: { magnification: 4 },
+  },
+  {
+    question: 'A hand meter says {exposure-time} for f/8. Do we set that at life size?',
+    caption: '{exposure-time} becomes {corrected.exposure-time}. A meter behind the lens has counted the loss already.',
+    from: { magnification: 0.02 },
+    set: { magnification: 1 },
+  },
+  {
+    question: 'Why is an optical finder so dark close up with the aperture closed?',
+    caption: 'Against wide open and far away it has lost, in stops: {finder-loss}. Each stop is half the light.',
+    sheet: 'finder',
+    from: { 'f-number': 2.8 },
+    set: { 'f-number': 16 },
+  },
+];
