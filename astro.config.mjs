@@ -7,8 +7,10 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { foldParts } from './site/build/fold-parts.ts';
 import { lessonGlue } from './site/build/lesson-glue.ts';
+import { onServerAlone } from './site/build/on-server-alone.ts';
 import { partsInOrder } from './site/build/parts-in-order.ts';
 import { setWithinExamples } from './site/build/set-within-examples.ts';
+import { plainImports } from './site/build/plain-imports.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
 import { offline } from './site/offline/write-worker.ts';
 import { katexWoff2 } from './site/build/katex-woff2.ts';
@@ -20,7 +22,13 @@ import { linkTerms } from './site/terms/link-terms.ts';
 const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
 
 /** What every page remembers, for those that are no lesson. */
-const storedChunk = { name: 'stored', test: /site.state.stored/, priority: 1 };
+const storedChunk = { name: 'stored', test: /site.state.stored/, priority: 2 };
+
+/** What sets and marks problems, fetched when a reader comes near them. */
+const practiceChunk = {
+  name: 'practice',
+  test: /core.(?:practice|chance)|pure-rand|site.(?:controls.practice|state.progress)/,
+};
 
 /**
  * One file for what at least two lessons in three need: it is fetched once and packs better than ten. Pictures and plots stay by
@@ -29,8 +37,9 @@ const storedChunk = { name: 'stored', test: /site.state.stored/, priority: 1 };
 const lessons = globSync('lessons/*/lesson.mdx').length;
 const workbookChunk = {
   name: 'workbook',
-  test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.subjects))/,
+  test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.subjects|controls.practice|state.progress)|.*core.(?:practice|chance)|.*pure-rand)/,
   minShareCount: Math.ceil((2 * lessons) / 3),
+  priority: 1,
 };
 
 const base = process.env.BASE_PATH ?? '/';
@@ -48,7 +57,11 @@ export default defineConfig({
       rehypePlugins: [rehypeKatex, failOnBadTex],
     }),
   },
-  integrations: [svelte({ compilerOptions: { cssHash, discloseVersion: false, runes: true } }), mdx(), offline()],
+  integrations: [
+    onServerAlone(svelte({ compilerOptions: { cssHash, discloseVersion: false, runes: true } })),
+    mdx(),
+    offline(),
+  ],
   security: {
     csp: {
       directives: [
@@ -66,11 +79,11 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [lessonGlue(), katexWoff2(), subsetFonts(), leavePrintedTextBehind()],
+    plugins: [lessonGlue(), katexWoff2(), subsetFonts(), leavePrintedTextBehind(), plainImports()],
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
     build: {
       assetsInlineLimit: 0,
-      rolldownOptions: { output: { codeSplitting: { groups: [storedChunk, workbookChunk] } } },
+      rolldownOptions: { output: { codeSplitting: { groups: [storedChunk, workbookChunk, practiceChunk] } } },
     },
     preview: { strictPort: true },
   },

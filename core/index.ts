@@ -87,7 +87,6 @@ export { defocusBlurOfEnds, defocusBlurOfEndsFormula } from './depth/defocus-blu
 export { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from './depth/depth-of-field-close-up.formula.ts';
 export { depthOfFieldInMedium, depthOfFieldInMediumFormula } from './depth/depth-of-field-in-medium.formula.ts';
 export { depthOfField, depthOfFieldFormula } from './depth/depth-of-field.formula.ts';
-export { entrancePupilForBlur } from './depth/entrance-pupil-for-blur.ts';
 export { farLimit, farLimitFormula } from './depth/far-limit.formula.ts';
 export {
   hyperfocalDistanceFromPupil,

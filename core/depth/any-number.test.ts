@@ -10,7 +10,6 @@ import {
 import { combinedDepth } from './combined-depth.ts';
 import { coneOfLens, coneOfPupil } from './cone.ts';
 import { defocusBlur } from './defocus-blur.ts';
-import { entrancePupilForBlur } from './entrance-pupil-for-blur.ts';
 import { magnificationOffPlane } from './magnification-off-plane.ts';
 
 const given = fc.record({
@@ -47,7 +46,6 @@ describeAnyNumber(
     defocusBlur,
     defocusBlurOfCone,
     effectiveFNumberForBlur,
-    entrancePupilForBlur,
     magnificationOffPlane,
     magnificationOffPlaneOfCone,
   },

@@ -47,7 +47,8 @@ const depthAtASize = numberFamily({
   mistakes: [
     {
       id: 'marked-f-number',
-      value: (given) => (2 * given['circle-of-confusion'] * given['f-number']) / given.magnification ** 2,
+      value: (given) =>
+        evaluateFormula(depthOfFieldCloseUpFormula, { ...given, 'effective-f-number': given['f-number'] }),
       because:
         'That uses the marked {f-number}. The cone of light that reaches the sensor is narrower: first work out the effective f-number.',
     },
@@ -113,7 +114,12 @@ const depthFromADistance = numberFamily({
     },
     {
       id: 'marked-f-number',
-      value: (given) => (2 * given['f-number'] * given['circle-of-confusion']) / sizeAt(given) ** 2,
+      value: (given) =>
+        evaluateFormula(depthOfFieldCloseUpFormula, {
+          ...given,
+          magnification: sizeAt(given),
+          'effective-f-number': given['f-number'],
+        }),
       because: 'The magnification is right, but you used the marked {f-number}. The effective f-number is larger.',
     },
     {
@@ -258,12 +264,17 @@ const circleByViewing = numberFamily({
     },
     {
       id: 'enlarged',
-      value: (given) => (given['viewing-distance'] * arcminute * given['print-width']) / given['sensor-width'],
+      value: (given) =>
+        evaluateFormula(circleOfConfusionByViewingFormula, {
+          ...given,
+          'print-width': given['sensor-width'],
+          'sensor-width': given['print-width'],
+        }),
       because: 'That scales the wrong way. From print to sensor everything gets smaller.',
     },
     {
       id: 'pair-of-lines',
-      value: (given) => (given['viewing-distance'] * arcminute * given['sensor-width']) / (2 * given['print-width']),
+      value: (given) => evaluateFormula(circleOfConfusionByViewingFormula, given) / 2,
       because:
         'That takes the arcminute for a dark and a bright line together, as some authors do. Here it is one line.',
     },

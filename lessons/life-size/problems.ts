@@ -20,6 +20,12 @@ const tellingSensors = smallSensors.filter((sensor) => sensor['sensor-width'] !=
 
 type Sensor = (typeof smallSensors)[number];
 const cropOf = (given: Sensor) => evaluateFormula(cropFactorFormula, given);
+/** What formulas give from the numbers of a problem, right or wrong ones. */
+type Numbers<Name extends string> = Readonly<Record<Name, number>>;
+const magnificationOf = (given: Numbers<'sensor-width' | 'field-width'>) =>
+  evaluateFormula(magnificationFromFieldFormula, given);
+const fieldOf = (given: Numbers<'sensor-width' | 'magnification'>) => evaluateFormula(fieldWidthFormula, given);
+const imageOf = (given: Numbers<'subject-width' | 'magnification'>) => evaluateFormula(imageWidthFormula, given);
 
 const rulerPhotograph = numberFamily({
   id: 'ruler-photograph',
@@ -35,31 +41,31 @@ const rulerPhotograph = numberFamily({
   mistakes: [
     {
       id: 'print-enlargement',
-      value: (given) => given['print-width'] / given['field-width'],
+      value: (given) => magnificationOf({ ...given, 'sensor-width': given['print-width'] }),
       because:
         'That is how much larger the ruler is on the paper, {print-width} divided by {field-width}. A print can have any size. Magnification compares the ruler with its image on the sensor, {sensor-width} wide.',
     },
     {
       id: 'times-crop-factor',
-      value: (given) => (given['sensor-width'] / given['field-width']) * cropOf(given),
+      value: (given) => magnificationOf(given) * cropOf(given),
       because:
         'That is the right number times the crop factor. The small sensor is already counted, as {sensor-width}, its own width.',
     },
     {
       id: 'over-crop-factor',
-      value: (given) => given['sensor-width'] / given['field-width'] / cropOf(given),
+      value: (given) => magnificationOf(given) / cropOf(given),
       because:
         'That is the right number divided by the crop factor. The small sensor is already counted, as {sensor-width}, its own width.',
     },
     {
       id: 'upside-down',
-      value: (given) => given['field-width'] / given['sensor-width'],
+      value: (given) => 1 / magnificationOf(given),
       because:
         'That is the ruler divided by the sensor. Magnification is image divided by subject, so divide the sensor’s width by the ruler.',
     },
     {
       id: 'short-side',
-      value: (given) => given['sensor-height'] / given['field-width'],
+      value: (given) => magnificationOf({ ...given, 'sensor-width': given['sensor-height'] }),
       because: 'That uses the short side of the sensor. The ruler lay along the long one, {sensor-width}.',
     },
   ],
@@ -106,12 +112,12 @@ const fieldOfABody = numberFamily({
     },
     {
       id: 'larger-sensor',
-      value: (given) => 36 / given.magnification,
+      value: (given) => fieldOf({ ...given, 'sensor-width': 36 }),
       because: 'That is the field of a sensor 36 mm wide. This one is {sensor-width} wide.',
     },
     {
       id: 'crop-counted-twice',
-      value: (given) => given['sensor-width'] / given.magnification / cropOf(given),
+      value: (given) => fieldOf(given) / cropOf(given),
       because:
         'That divides by the crop factor as well. The small sensor is already counted, by its own width of {sensor-width}.',
     },
@@ -145,13 +151,13 @@ const imageOnTheSensor = numberFamily({
   mistakes: [
     {
       id: 'times-crop-factor',
-      value: (given) => given['subject-width'] * given.magnification * given['crop-factor'],
+      value: (given) => imageOf(given) * given['crop-factor'],
       because:
         'That multiplies by the crop factor, {crop-factor}. A smaller sensor catches less of the image. It does not make the image larger.',
     },
     {
       id: 'over-crop-factor',
-      value: (given) => (given['subject-width'] * given.magnification) / given['crop-factor'],
+      value: (given) => imageOf(given) / given['crop-factor'],
       because:
         'That divides by the crop factor, {crop-factor}. The sensor is smaller; the image that the lens forms is not.',
     },

@@ -1,11 +1,12 @@
-import { edgeShift, edgeShiftFormula } from '#core/stack/edge-shift.formula.ts';
+import { edgeShiftFormula } from '#core/stack/edge-shift.formula.ts';
 import { hiddenBandFormula } from '#core/stack/hidden-band.formula.ts';
-import { scaleChangeOnRail, scaleChangeOnRailFormula } from '#core/stack/scale-change-on-rail.formula.ts';
+import { scaleChangeOnRailFormula } from '#core/stack/scale-change-on-rail.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
 import { fNumberFromApertureFormula } from '#core/gaussian/f-number-from-aperture.formula.ts';
-import { imageWidth, imageWidthFormula } from '#core/gaussian/image-width.formula.ts';
+import { imageWidthFormula } from '#core/gaussian/image-width.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
 import type { StepFormula } from '#core/practice/step.ts';
+import { evaluateFormula } from '#core/quantity/formula.ts';
 
 const behindTheEdge = numberFamily({
   id: 'behind-the-edge',
@@ -33,9 +34,7 @@ const behindTheEdge = numberFamily({
     },
     {
       id: 'one-side',
-      value: (given) =>
-        (0.5 * given['entrance-pupil'] * given['edge-height']) /
-        (given['entrance-pupil-distance'] - given['edge-height']),
+      value: (given) => evaluateFormula(hiddenBandFormula, given) / 2,
       because:
         'That is the half that lies outside the edge. The other half lies behind the leaf: the whole width of the pupil, {entrance-pupil}, goes into the band.',
     },
@@ -65,8 +64,15 @@ interface Rim {
   readonly 'focal-length': number;
 }
 /** The f-number of a lens whose band is so many times as wide as the rim that shows. */
-const fNumberFor = (given: Rim, times: number, distance = given['entrance-pupil-distance'] - given['edge-height']) =>
-  (given['focal-length'] * given['edge-height']) / (times * given['rim.hidden-band'] * distance);
+const fNumberFor = (given: Rim, times: number) => {
+  const pupil = evaluateFormula(pupilForBand, { ...given, 'hidden-band': times * given['rim.hidden-band'] });
+  return evaluateFormula(fNumberFromApertureFormula, { ...given, 'entrance-pupil': pupil });
+};
+/** The same for one who counts the pupil's distance from the background and not from the edge. */
+const fromTheBackground = (given: Rim): Rim => ({
+  ...given,
+  'entrance-pupil-distance': given['entrance-pupil-distance'] + given['edge-height'],
+});
 
 const narrowRim = numberFamily({
   id: 'aperture-for-a-rim',
@@ -79,7 +85,6 @@ const narrowRim = numberFamily({
     'entrance-pupil-distance': draw.pick([118, 134, 152]),
     'focal-length': draw.pick([60, 75, 90, 100]),
   }),
-  answer: (given) => fNumberFor(given, 2),
   tolerance: { relative: 0.03, because: '3 % is a twelfth of a stop, finer than anyone sets a lens' },
   mistakes: [
     {
@@ -90,13 +95,13 @@ const narrowRim = numberFamily({
     },
     {
       id: 'distance-to-the-background',
-      value: (given) => fNumberFor(given, 2, given['entrance-pupil-distance']),
+      value: (given) => fNumberFor(fromTheBackground(given), 2),
       because:
         'That counts the pupil’s distance to the background. The rays cross at the edge, which is {edge-height} nearer: take that off first.',
     },
     {
       id: 'both',
-      value: (given) => fNumberFor(given, 1, given['entrance-pupil-distance']),
+      value: (given) => fNumberFor(fromTheBackground(given), 1),
       because:
         'Two slips: the halo is only the outer half of the band, and the pupil’s distance counts from the edge, not from the background.',
     },
@@ -130,37 +135,32 @@ const wholeStack = numberFamily({
   mistakes: [
     {
       id: 'distance-before',
-      value: (given) => ((given['frame-count'] - 1) * given['frame-step']) / given['entrance-pupil-distance'],
+      value: (given) => evaluateFormula(stackTravelFormula, given) / given['entrance-pupil-distance'],
       because:
         'That divides the travel by {entrance-pupil-distance}, the distance before the camera moved. The image grows towards what it is at the end, when the pupil is nearer by the whole travel.',
     },
     {
       id: 'one-step-too-many',
       value: (given) =>
-        scaleChangeOnRail({
-          frameStep: given['frame-count'] * given['frame-step'],
-          entrancePupilDistance: given['entrance-pupil-distance'],
+        evaluateFormula(scaleChangeOnRailFormula, {
+          ...given,
+          'frame-step': given['frame-count'] * given['frame-step'],
         }),
       because: 'That is a step for every frame. Between {frame-count} frames there is one step fewer.',
     },
     {
       id: 'from-the-sensor',
       value: (given) =>
-        scaleChangeOnRail({
-          frameStep: (given['frame-count'] - 1) * given['frame-step'],
-          entrancePupilDistance: given['focus-distance'],
+        evaluateFormula(scaleChangeOnRailFormula, {
+          'frame-step': evaluateFormula(stackTravelFormula, given),
+          'entrance-pupil-distance': given['focus-distance'],
         }),
       because:
         'That counts from the sensor, {focus-distance} away. A lens sees perspective from its entrance pupil, and that is {entrance-pupil-distance} away.',
     },
     {
       id: 'steps-of-one-size',
-      value: (given) =>
-        (given['frame-count'] - 1) *
-        scaleChangeOnRail({
-          frameStep: given['frame-step'],
-          entrancePupilDistance: given['entrance-pupil-distance'],
-        }),
+      value: (given) => (given['frame-count'] - 1) * evaluateFormula(scaleChangeOnRailFormula, given),
       because:
         'That adds up the first step’s change over and over. The camera gets nearer with every step, so each changes the size by more than the one before.',
     },
@@ -191,29 +191,19 @@ const atTheSide = numberFamily({
   mistakes: [
     {
       id: 'across-the-whole-width',
-      value: (given) => 2 * edgeShift({ ...onTheSensor(given), scaleChange: given['scale-change'] }),
+      value: (given) => 2 * shiftAcross(given, widthOnTheSensor(given)),
       because:
         'That lets the picture grow from one side to the other. It grows from its middle, so only half the width counts.',
     },
     {
       id: 'on-the-subject',
-      value: (given) =>
-        edgeShift({
-          sensorWidth: given['field-width'],
-          pixelPitch: given['pixel-pitch'],
-          scaleChange: given['scale-change'],
-        }),
+      value: (given) => shiftAcross(given, given['field-width']),
       because:
         'That counts pixels along the subject. They lie on the sensor, where the {field-width} are {magnification} as long.',
     },
     {
       id: 'per-cent-of-pixels',
-      value: (given) =>
-        edgeShift({
-          sensorWidth: given['field-width'] / given.magnification,
-          pixelPitch: given['pixel-pitch'],
-          scaleChange: given['scale-change'],
-        }),
+      value: (given) => shiftAcross(given, given['field-width'] / given.magnification),
       because: 'That divides by the magnification. The image is the field times {magnification}, not divided by it.',
     },
   ],
@@ -232,9 +222,15 @@ const atTheSide = numberFamily({
   ],
 });
 
-function onTheSensor(given: { magnification: number; 'field-width': number; 'pixel-pitch': number }) {
-  const width = imageWidth({ magnification: given.magnification, subjectWidth: given['field-width'] });
-  return { sensorWidth: width, pixelPitch: given['pixel-pitch'] };
+function widthOnTheSensor(given: { readonly magnification: number; readonly 'field-width': number }): number {
+  return evaluateFormula(imageWidthFormula, { ...given, 'subject-width': given['field-width'] });
+}
+
+function shiftAcross(
+  given: { readonly 'scale-change': number; readonly 'pixel-pitch': number },
+  width: number,
+): number {
+  return evaluateFormula(edgeShiftFormula, { ...given, 'sensor-width': width });
 }
 
 type Remedy = 'frames' | 'scale' | 'pupil' | 'retake';

@@ -10,7 +10,7 @@ test('prose gets its figure and its own script, and keeps the rest', () => {
 test('a lesson’s script has its figure and its problems, and names no other lesson', () => {
   const script = islandsOf('extension');
   expect(script).toContain("lesson: 'extension'");
-  expect([...script.matchAll(/from '([^#'][^']*)'/g)].map(([, path]) => path)).toEqual([
+  expect([...script.matchAll(/(?:from |import\()'([^#'][^']*)'/g)].map(([, path]) => path)).toEqual([
     './Bench.svelte',
     '../problems.ts',
   ]);

@@ -27,9 +27,8 @@ export function islandsOf(slug: string, formulas: readonly string[] = []): strin
   return `<script>
   import { enliven } from '#site/islands/enliven.ts';
   import Bench from './Bench.svelte';
-  import { families } from '../problems.ts';
 ${named.map(({ file, name }) => `  import { ${local(name)} } from '#${file}';\n`).join('')}
-  enliven({ lesson: '${slug}', Bench, families, formulas: { ${named.map(({ name }) => `'${name}': ${local(name)}`).join(', ')} } });
+  enliven({ lesson: '${slug}', Bench, problems: () => import('../problems.ts'), formulas: { ${named.map(({ name }) => `'${name}': ${local(name)}`).join(', ')} } });
 </script>
 `;
 }

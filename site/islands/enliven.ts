@@ -1,17 +1,16 @@
 import { mount, type Component, type ComponentProps } from 'svelte';
-import type { ProblemFamily } from '#core/practice/family.ts';
 import type { LineFormula } from '#core/quantity/printed-line.ts';
-import Practice from '#site/controls/practice/Practice.svelte';
 import Predict from '#site/controls/predict/Predict.svelte';
 import { showMeanings } from '#site/terms/show-meaning.ts';
 import { alsoShown } from '#site/state/formula-line.ts';
+import { bringProblems, type FetchFamilies } from './bring-problems.ts';
 
 /** What a lesson's own script brings: its slug, its figure and its problems. */
 export interface OwnIslands {
   readonly lesson: string;
   // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a figure has props of its own; what its place in the page carries is JSON
   readonly Bench: Component<any>;
-  readonly families: readonly ProblemFamily[];
+  readonly problems: FetchFamilies;
   /** Those of its prose that are called by the name of their file. */
   readonly formulas: Readonly<Record<string, LineFormula>>;
 }
@@ -23,14 +22,17 @@ export interface OwnIslands {
  * Each goes where the page has `<Island is="bench">`, `check` or `predict`, with the data that its place carries. Svelte can take over
  * built markup instead, and Astro can load islands one by one, but both weigh more than a lesson can spare and look the same.
  */
-export function enliven({ lesson, Bench, families, formulas }: OwnIslands): void {
+export function enliven({ lesson, Bench, problems, formulas }: OwnIslands): void {
   alsoShown(formulas);
   for (const target of document.querySelectorAll<HTMLElement>('[data-island]')) {
     const { island, props: carried = '{}' } = target.dataset;
+    if (island === 'check') {
+      void bringProblems(target, lesson, problems);
+      continue;
+    }
     const props: unknown = JSON.parse(carried);
     target.replaceChildren();
     if (island === 'bench') mount(Bench, { target, props: props as object });
-    else if (island === 'check') mount(Practice, { target, props: { lesson, families } });
     else if (island === 'predict') mount(Predict, { target, props: props as ComponentProps<typeof Predict> });
     else throw new Error(`The page has an island “${island}”; there are bench, check and predict.`);
   }

@@ -6,9 +6,13 @@ import { builtBase } from '../support/built-base.ts';
 import { dist, fileOf } from './built.ts';
 
 export interface Weight {
-  /** Bytes of gzip: of the page's HTML, of all JavaScript it can come to load, and of its stylesheets. */
+  /**
+   * Bytes of gzip: of the page's HTML, of the JavaScript that it loads by itself, of what it can come to load besides, as a reader comes near
+   * it or opens it, and of its stylesheets.
+   */
   readonly html: number;
   readonly js: number;
+  readonly laterJs: number;
   readonly css: number;
   /** Whether it has pictures made in a worker, whose code is counted too. */
   readonly picture: boolean;
@@ -34,30 +38,34 @@ function named(text: string, extension: 'js' | 'css', folder: string): string[] 
   });
 }
 
-/**
- * The texts of all modules that can be reached from *start*, by static and by dynamic imports: whatever a module names in quotes is followed.
- * The worker that keeps the site for use offline is registered by a computed name and is no part of the page.
- */
-function reachable(start: readonly string[]): readonly string[] {
+/** The statements of a module that load others with it; what else it names in quotes it loads when it is asked to, or never. */
+const staticImports = (text: string) => [...text.matchAll(/\b(?:from|import)\s*["'`][^"'`]+["'`]/g)].join('\n');
+
+/** All modules that can be reached from *start* by what *follow* leaves of a module's text, by file. */
+function reachable(start: Iterable<string>, follow: (text: string) => string): ReadonlyMap<string, string> {
+  const texts = new Map<string, string>();
   const files = new Set(start);
-  const texts: string[] = [];
   for (const file of files) {
     const text = readFileSync(file, 'utf8');
-    texts.push(text);
-    for (const next of named(text, 'js', dirname(file))) files.add(next);
+    texts.set(file, text);
+    for (const next of named(follow(text), 'js', dirname(file))) files.add(next);
   }
   return texts;
 }
 
+/** The worker that keeps the site for use offline is registered by a computed name and is no part of the page. */
 export function weightOf(page: string): Weight {
   const html = readFileSync(fileOf(page), 'utf8');
   const inline = [...html.matchAll(/<script(?![^>]*\bsrc=)[^>]*>(.*?)<\/script>/gs)].map(([, code = '']) => code);
-  const modules = reachable(named(html + inline.join('\n'), 'js', dirname(fileOf(page))));
-  const styles = new Set([html, ...modules].flatMap((text) => named(text, 'css', dist)));
+  const atOnce = reachable(named(html + inline.join('\n'), 'js', dirname(fileOf(page))), staticImports);
+  const all = reachable(atOnce.keys(), (text) => text);
+  const later = [...all].filter(([file]) => !atOnce.has(file)).map(([, text]) => text);
+  const styles = new Set([html, ...all.values()].flatMap((text) => named(text, 'css', dist)));
   return {
-    picture: modules.some((text) => text.includes('new Worker(')),
+    picture: [...all.values()].some((text) => text.includes('new Worker(')),
     html: gzipSize(html),
-    js: sizeOf(modules) + gzipSize(inline.join('\n')),
+    js: sizeOf(atOnce.values()) + gzipSize(inline.join('\n')),
+    laterJs: sizeOf(later),
     css: sizeOf([...styles].map((file) => readFileSync(file, 'utf8'))),
   };
 }

@@ -1,6 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { sharing } from './pages.ts';
-import { familiesOf } from './walk/problems.ts';
+import { comeToProblems, familiesOf } from './walk/problems.ts';
 
 for (const path of sharing) {
   test.describe(`problems of /${path}`, () => {
@@ -27,7 +27,7 @@ for (const path of sharing) {
 
     test('say what a link to a problem should look like', async ({ page }) => {
       await page.goto(`${path}?practice=nonsense:0`);
-      await page.locator('.practice').scrollIntoViewIfNeeded();
+      await comeToProblems(page);
       await expect(page.locator('.practice .notice')).toContainText('nonsense');
     });
 
@@ -36,11 +36,11 @@ for (const path of sharing) {
       const slug = path.split('/')[1]!;
       await page.evaluate((key) => localStorage.setItem(key, '{"x":3'), `ring-and-ruler.progress.${slug}`);
       await page.reload();
-      await page.locator('.practice').scrollIntoViewIfNeeded();
+      await comeToProblems(page);
       await expect(page.locator('.practice .notice')).toContainText('record of your problems');
       await page.locator('.practice').getByRole('button', { name: 'Show the working' }).click();
       await page.reload();
-      await page.locator('.practice').scrollIntoViewIfNeeded();
+      await comeToProblems(page);
       await expect(page.locator('.practice .score')).toContainText('1 tried');
     });
   });

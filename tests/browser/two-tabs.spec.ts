@@ -1,5 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { lessons } from './pages.ts';
+import { comeToProblems } from './walk/problems.ts';
 
 /** Shows the working of the problem of this kind, which counts as worked. */
 async function work(page: Page, kind: string) {
@@ -14,8 +15,7 @@ test('what is worked in one tab is not lost to what is worked in another', async
   const [first, second] = [await context.newPage(), await context.newPage()];
   for (const page of [first, second]) {
     await page.goto(`${lessons[0]}#check`);
-    await page.locator('.practice').scrollIntoViewIfNeeded();
-    await expect(page.locator('.practice form')).toBeVisible();
+    await comeToProblems(page);
   }
   await work(first, '1');
   await work(second, '2');

@@ -1,22 +1,21 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
+import type { Named } from '#core/quantity/formula.ts';
 import { assembleRig } from '#core/rig/assemble.ts';
 import type { Part } from '#core/rig/part.ts';
 import { rigPositions, type RigPositions } from '#core/rig/positions.ts';
 import { bodies, rings as owned } from '#site/state/crate.ts';
 
 /** What of the bench the chain is put together from. */
-type Given = Readonly<
-  Record<
-    | 'focal-length'
-    | 'focus-magnification'
-    | 'f-number'
-    | 'pupil-magnification'
-    | 'front-principal-depth'
-    | 'principal-separation'
-    | 'sensor-width',
-    number
-  >
->;
+export const ofChain = [
+  'focal-length',
+  'focus-magnification',
+  'f-number',
+  'pupil-magnification',
+  'front-principal-depth',
+  'principal-separation',
+  'sensor-width',
+] as const;
+type Given = Readonly<Named<(typeof ofChain)[number]>>;
 
 const subsets = owned.reduce<number[][]>((all, ring) => [...all, ...all.map((some) => [...some, ring])], [[]]);
 const sum = (lengths: readonly number[]) => lengths.reduce((total, length) => total + length, 0);
@@ -30,7 +29,7 @@ export function ringsInUse(extension: number, picked: readonly number[]): readon
 export function extensionChain(given: Given, extension: number, rings: readonly number[]) {
   const tubes = sum(rings) === extension ? rings : [extension];
   const parts: Part[] = [
-    camera(given['sensor-width']),
+    camera(given.sensorWidth),
     ...tubes.map((length): Part => ({ part: 'ring', extension: length })),
   ];
   return { lensAt: parts.length, ...withLens(parts, given) };
@@ -45,17 +44,17 @@ const camera = (sensorWidth: number): Part => ({
   sensorHeight: (2 / 3) * sensorWidth,
 });
 
-function lensOf(given: Given, frontPrincipalDepth: number): Part {
-  const { 'focus-magnification': focusMagnification } = given;
+function lensOf({ fNumber, focusMagnification, ...given }: Given, frontPrincipalDepth: number): Part {
+  const { focalLength, principalSeparation, pupilMagnification } = given;
   return {
     part: 'lens',
-    fNumber: given['f-number'],
+    fNumber,
     focusMagnification,
     lens: {
-      focalLength: given['focal-length'],
-      principalSeparation: given['principal-separation'],
+      focalLength,
+      principalSeparation,
       frontPrincipalDepth,
-      pupilMagnification: given['pupil-magnification'],
+      pupilMagnification,
       registerDistance,
       focusing: { by: 'unit', closestMagnification: focusMagnification },
       apertureControl: 'camera',
@@ -67,10 +66,10 @@ function lensOf(given: Given, frontPrincipalDepth: number): Part {
 function withLens(parts: readonly Part[], given: Given): { positions: RigPositions; isContradictory: boolean } {
   const at = (depth: number) => rigPositions(assembleRig([...parts, lensOf(given, depth)]));
   try {
-    return { positions: at(given['front-principal-depth']), isContradictory: false };
+    return { positions: at(given.frontPrincipalDepth), isContradictory: false };
   } catch (error) {
     if (!(error instanceof OutOfRange)) throw error;
-    const least = registerDistance - given['focal-length'] - given['principal-separation'];
+    const least = registerDistance - given.focalLength - given.principalSeparation;
     return { positions: at(least), isContradictory: true };
   }
 }

@@ -1,5 +1,4 @@
 import { refusalInWords } from '#site/state/answer.ts';
-import type { Beside } from './display.ts';
 import { finished, type PictureJob } from './job.ts';
 import type { Listener, Rendered, RenderReply } from './messages.ts';
 import { startWorker, type RenderWorker, type StartWorker } from './start-worker.ts';
@@ -123,8 +122,3 @@ export class Preparation {
 
 /** The page's one: what a demonstration will show. */
 export const preparation = new Preparation();
-
-/** Has *job* made as a picture sheet will ask for it that begins with *beside* and is *arranged* so. */
-export function prepare(job: PictureJob | undefined, beside: Beside, arranged: string | undefined): void {
-  if (job) preparation.want({ ...job, compare: beside === 'sharp' || arranged !== undefined });
-}

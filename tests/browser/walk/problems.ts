@@ -9,12 +9,18 @@ export async function familiesOf(path: string): Promise<readonly ProblemFamily[]
   return families;
 }
 
+/** Comes to the problems of a page, which come to life when somebody does. */
+export async function comeToProblems(page: Page): Promise<void> {
+  await page.locator('[data-island=check]').evaluate((island) => island.firstElementChild!.scrollIntoView());
+  await expect(page.locator('[data-island=check]:not([inert]) .practice form')).toBeVisible();
+}
+
 /** The address names a problem with a number for its answer: marked blank, garbled, slipped and right, then worked in full. */
 export async function practise(page: Page, family: ProblemFamily, seed: number): Promise<void> {
   const problem = drawProblem(family, seed);
   if (problem.kind !== 'number') throw new Error(`${family.id} asks for no number`);
   const practice = page.locator('.practice');
-  await practice.scrollIntoViewIfNeeded();
+  await comeToProblems(page);
   await expect(practice.locator('.question')).toHaveText(problem.question);
   const [answer, verdict] = [page.locator('#practice-answer'), practice.locator('.verdict')];
   await answer.press('Enter');
