@@ -22,6 +22,7 @@ for (const path of lessons) {
     await page.goto(`${path}?practice=${asksForNumber.id}:7`);
     await expect(page.locator('.readings output').first()).toBeVisible();
     await step('stands whole as built', () => expectBuiltWhole(page));
+    await step('is short in the hand', () => expectShort(page));
     await step('keeps to its policy and below its path', () => expectPolicy(page, baseURL!));
     await step('gives axe nothing to report, light or dark', () => expectAccessible(page));
     await step('lets the thing itself be moved, by hand and by key', () => dragFirstHandle(page));
