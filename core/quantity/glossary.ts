@@ -1,3 +1,4 @@
+import { partIndex, partOf } from './part.ts';
 import { quantityOf, type QuantityId, type QuantityName } from './vocabulary.ts';
 
 /** What a page prints of a quantity beside its number. */
@@ -143,16 +144,6 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
 /** The quantity's line in the glossary, with or without a part prefix. */
 export function glossaryEntry(name: QuantityName): GlossaryEntry {
   return glossary[name.slice(name.lastIndexOf('.') + 1) as QuantityId];
-}
-
-/** The part a quantity belongs to, in words: `main lens` for `main-lens.focal-length`, '' where there is only one. */
-export function partOf(name: QuantityName): string {
-  return name.slice(0, Math.max(0, name.lastIndexOf('.'))).replaceAll('-', ' ');
-}
-
-/** The index by which two letters of one kind are told apart: `main` for `main-lens.focal-length`, '' where there is only one. */
-export function partIndex(name: QuantityName): string {
-  return partOf(name).replace(/ lens$/, '');
 }
 
 /**
