@@ -4,11 +4,12 @@ import { lineIn } from '#site/controls/formula/line.ts';
 import FillIn from './FillIn.svelte';
 import type { SheetSolvable } from './filling.svelte.ts';
 
-const files = import.meta.glob<Record<string, unknown>>('../../core/*/*.formula.ts', { eager: true });
+// Read anew under a name of their own: else every lesson's scripts would be cut up along what the sheet shares with them.
+const files = import.meta.glob<Record<string, unknown>>('../../core/*/*.formula.ts', { eager: true, query: '?sheet' });
 
 const formulas = new Map(
   Object.entries(files).map(([path, exports]): [string, SheetSolvable] => {
-    const id = path.slice(path.lastIndexOf('/') + 1).replace('.formula.ts', '');
+    const id = path.slice(path.lastIndexOf('/') + 1).replace(/\.formula\.ts.*$/, '');
     const [, formula] = Object.entries(exports).find(([name]) => name.endsWith('Formula'))!;
     return [id, { id, ...(formula as Formula<never>) }];
   }),
@@ -17,10 +18,11 @@ const formulas = new Map(
 /** What is filled in, by formula, as an address says it. */
 const searches = new Map<string, string>();
 
-/** Puts the fields of the formula *id* into *place*; its equation, in *fold*, follows, and so does the page's address. */
+/** Puts the fields of the formula *id* into *place*, and with them its equation, out of *fold*; the page's address follows. */
 export function fillIn(id: string, fold: HTMLElement, place: HTMLElement): void {
   const formula = formulas.get(id)!;
-  const { show } = lineIn(fold.querySelector<HTMLElement>('[data-equation]')!);
+  const equation = fold.querySelector<HTMLElement>('.numbers')!;
+  const { show } = lineIn(equation.querySelector<HTMLElement>('[data-equation]')!);
   const { search } = location;
   const isMeant = new URLSearchParams(search).get('formula') === id;
   const settle = (filled: string) => {
@@ -28,7 +30,7 @@ export function fillIn(id: string, fold: HTMLElement, place: HTMLElement): void 
     recall(id);
   };
   place.replaceChildren();
-  mount(FillIn, { target: place, props: { formula, search: isMeant ? search : '', show, settle } });
+  mount(FillIn, { target: place, props: { formula, search: isMeant ? search : '', equation, show, settle } });
 }
 
 /** The page's address speaks of the formula *id* from now on, and leads to it without scripts too. */

@@ -137,7 +137,8 @@ export class Filling {
       inputs: Object.fromEntries(ranges),
       choices: { ask: { label: 'I want to know', options } },
     });
-    for (const [name, value] of Object.entries(inputs)) this.#put(name as QuantityName, inField(name as QuantityName, value));
+    for (const [name, value] of Object.entries(inputs))
+      this.#put(name as QuantityName, inField(name as QuantityName, value));
     if (choices['ask']) this.ask = choices['ask'] as QuantityName;
     this.notices = notices.map(({ text }) => text);
   }

@@ -35,7 +35,8 @@ async function follow(fold: HTMLElement): Promise<void> {
     else recall(id);
   } catch {
     place.dataset['fields'] = '';
-    place.textContent = 'The fields could not be fetched. Close this formula and open it again to try once more; the example below stands.';
+    place.textContent =
+      'The fields could not be fetched. Close this formula and open it again to try once more; the example below stands.';
   }
 }
 

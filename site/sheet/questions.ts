@@ -1,8 +1,8 @@
 /** A question of a photographer, and the formulas that answer it. */
 export interface Question {
   readonly asks: string;
-  /** The lesson of the course whose subject it is, by slug. */
-  readonly taughtIn: string;
+  /** The lesson of the course whose subject it is, by slug; none where no lesson goes so far. */
+  readonly taughtIn: string | undefined;
   /** What each formula is called, by the name of its file, in the order of the sheet. */
   readonly formulas: Readonly<Record<string, string>>;
 }
@@ -14,7 +14,7 @@ export interface Subject {
   readonly questions: readonly Question[];
 }
 
-const question = (asks: string, taughtIn: string, formulas: Question['formulas']): Question => ({
+const question = (asks: string, taughtIn: string | undefined, formulas: Question['formulas']): Question => ({
   asks,
   taughtIn,
   formulas,
@@ -79,7 +79,7 @@ export const subjects: readonly Subject[] = [
         'subject-distance': 'Subject distance',
         'working-distance': 'Working distance',
       }),
-      question('And with something in front of the lens, or the lens reversed?', 'working-distance', {
+      question('And with a close-up lens, reversed, or into a tank?', 'working-distance', {
         'working-distance-of-close-up-lens': 'Working distance of a close-up lens',
         'working-distance-with-close-up-lens': 'Working distance with a close-up lens on a focused lens',
         'working-distance-of-reversed-lens': 'Working distance of a reversed lens',
@@ -93,14 +93,14 @@ export const subjects: readonly Subject[] = [
         'image-distance': 'Image distance',
         'image-distance-of-subject': 'Image distance from the subject distance',
       }),
-      question('Which focal length has my lens close up?', 'focusing-close', {
+      question('What is the focal length of my lens close up?', 'focusing-close', {
         'close-focus-focal-length': 'Focal length from the closest focus',
         'focal-length-from-conjugates': 'Focal length from two distances',
       }),
       question('From where does the lens see the subject?', 'depth-of-field', {
         'entrance-pupil-distance': 'Distance to the entrance pupil',
       }),
-      question('And a reversed lens?', 'reversed', {
+      question('From where does a reversed lens see it?', 'reversed', {
         'entrance-pupil-distance-of-reversed-lens': 'Distance to the entrance pupil of a reversed lens',
       }),
     ],
@@ -117,7 +117,7 @@ export const subjects: readonly Subject[] = [
         'effective-f-number': 'Effective f-number',
         'light-loss': 'Light lost, in stops',
       }),
-      question('And with other gear?', 'effective-aperture', {
+      question('And with a converter, a close-up lens, a lens reversed?', 'effective-aperture', {
         'effective-f-number-with-close-up-lens': 'Effective f-number with a close-up lens',
         'effective-f-number-with-converter': 'Effective f-number with a converter',
         'effective-f-number-of-reversed-lens': 'Effective f-number of a reversed lens',
@@ -144,17 +144,20 @@ export const subjects: readonly Subject[] = [
         'near-limit': 'Near limit',
         'far-limit': 'Far limit',
       }),
-      question('And with any chain of lenses, or under water?', 'depth-of-field', {
+      question('And with any chain of lenses, or under water?', undefined, {
         'depth-of-field-of-cone': 'Depth of field of any chain',
         'near-limit-of-cone': 'Near limit of any chain',
         'far-limit-of-cone': 'Far limit of any chain',
         'depth-of-field-in-medium': 'Depth of field under water',
       }),
+      question('How thin can the sharp part get?', 'depth-of-field', {
+        'wave-depth': 'Least depth by diffraction',
+      }),
       question('Where do I focus for the horizon?', 'depth-of-field', {
         'hyperfocal-distance': 'Hyperfocal distance',
         'hyperfocal-distance-from-pupil': 'Hyperfocal distance from the entrance pupil',
       }),
-      question('How deep is a thing that stands aslant?', 'placing-focus', {
+      question('How deep is a subject that stands at an angle?', 'placing-focus', {
         'subject-depth-of-tilt': 'Depth of a tilted subject',
       }),
       question('How does the background look?', 'working-distance', {
@@ -169,7 +172,6 @@ export const subjects: readonly Subject[] = [
     questions: [
       question('How large is a point with the best of lenses?', 'diffraction', {
         'airy-diameter': 'Airy disc',
-        'wave-depth': 'Least depth by diffraction',
       }),
       question('How fine a pattern comes through?', 'diffraction', {
         'cutoff-frequency': 'Cutoff of a perfect lens',
@@ -213,7 +215,7 @@ export const subjects: readonly Subject[] = [
         'iso-from-luminance': 'ISO for an exposure',
         'metered-luminance': 'Brightness from a metered exposure',
       }),
-      question('Which settings come to the same?', 'exposure-and-flash', {
+      question('Which settings give the same exposure?', 'exposure-and-flash', {
         'exposure-value': 'Exposure value',
         'light-value': 'Light value',
       }),

@@ -10,8 +10,8 @@ export interface SheetQuestion {
   /** Its place in the page. */
   readonly id: string;
   readonly asks: string;
-  /** The lesson of the course whose subject it is, by slug; none for what stands under no question of its own. */
-  readonly taughtIn?: string;
+  /** The lesson of the course whose subject it is, by slug; none where no lesson goes so far. */
+  readonly taughtIn: string | undefined;
   readonly formulas: readonly SheetFormula[];
 }
 
@@ -40,7 +40,7 @@ export function formulaSheet(): readonly SheetSubject[] {
   }));
   if (left.size === 0) return asked;
   const others = [...left.values()].map((one) => ({ ...one, name: fileAsName(one.id) }));
-  const question = { id: 'what-else-1', asks: 'What other formulas run here?', formulas: others };
+  const question = { id: 'what-else-1', asks: 'What other formulas run here?', taughtIn: undefined, formulas: others };
   return [...asked, { id: 'what-else', asks: 'What else?', questions: [question] }];
 }
 
@@ -51,6 +51,11 @@ const names = new Map(
 /** What readers know a formula by: `effective-f-number-of-objective` is `Effective f-number of a microscope objective`. */
 export function formulaName(id: string): string {
   return names.get(id) ?? fileAsName(id);
+}
+
+/** A formula's source for a reader: the notes beside the code are called so, without their path. */
+export function sourceInWords(source: string): string {
+  return source.replace(/\bcore\/\w+\/README\.md(?:#[\w-]+)?/g, 'the workbook’s own notes');
 }
 
 function fileAsName(id: string): string {
