@@ -37,7 +37,7 @@ describe('what the sheet answers', () => {
     const given = { 'frame-count': 13, 'depth-of-field': 0.5, overlap: 0.25 };
     const answer = ask('frame-count', 'subject-depth', given);
     expect(textsOf(answer)).toEqual(['from 4.63 mm to 5 mm']);
-    expect(moreOf(answer)).toMatch(/^Any subject depth in between does as well\./);
+    expect(moreOf(answer)).toMatch(/^Any subject depth in between does as well; the middle one is put in below\./);
     for (const depth of [4.63, 5]) {
       expect(textsOf(ask('frame-count', 'frame-count', { ...given, 'subject-depth': depth }))).toEqual(['13']);
     }

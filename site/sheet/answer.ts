@@ -82,7 +82,7 @@ function moreWords(
   if (found.length === 1 && first!.least <= least && first!.most >= most) {
     said.push('It makes no difference to the answer given.');
   } else if (found.some((one) => one.least < one.most)) {
-    said.push(`Any ${quantityOf(ask).name} in between does as well.`);
+    said.push(`Any ${quantityOf(ask).name} in between does as well; the middle one is put in below.`);
   }
   if (found.length > 1) said.push(`${atStart(countWords[found.length] ?? `${found.length}`)} answers fit.`);
   for (const { least: value } of found) {
