@@ -62,6 +62,11 @@ export { nearLimitOfCone, nearLimitOfConeFormula } from './depth/near-limit-of-c
 export { backgroundBlur, backgroundBlurFormula } from './depth/background-blur.formula.ts';
 export { backgroundWidth, backgroundWidthFormula } from './depth/background-width.formula.ts';
 export {
+  circlesAcrossWidth,
+  circleOfConfusionByWidth,
+  circleOfConfusionByWidthFormula,
+} from './depth/circle-of-confusion-by-width.formula.ts';
+export {
   circlesAlongDiagonal,
   circleOfConfusionByDiagonal,
   circleOfConfusionByDiagonalFormula,
@@ -287,7 +292,7 @@ export { OutOfRange } from './quantity/errors.ts';
 export { expectedWords, type Range } from './quantity/expected.ts';
 export { evaluateFormula, type Formula, type Named } from './quantity/formula.ts';
 export { glossary, glossaryEntry, texOf, type GlossaryEntry } from './quantity/glossary.ts';
-export { partIndex, partOf } from './quantity/part.ts';
+export { nameInFull, partIndex, partOf } from './quantity/part.ts';
 export {
   exactFNumber,
   exactShutterTime,

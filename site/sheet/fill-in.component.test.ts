@@ -4,8 +4,10 @@ import { describe, expect, it } from 'vitest';
 import { focusDistanceFormula } from '#core/gaussian/focus-distance.formula.ts';
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { filmReflectanceFormula } from '#core/light/film-reflectance.formula.ts';
+import { spatialFrequencyOfCircleFormula } from '#core/wave/spatial-frequency-of-circle.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
 import type { FormulaLine } from '#site/state/formula-line.ts';
+import { ownCircle } from '#site/state/own-circle.ts';
 import FillIn from './FillIn.svelte';
 import type { SheetSolvable } from './filling.svelte.ts';
 
@@ -156,6 +158,14 @@ describe('a formula that is filled in', () => {
     expect(notices()).toHaveLength(3);
     expect(notices().join(' ')).toMatch(/f-number.*magnification/s);
     expect(answers()).toEqual(['f/11.6']);
+  });
+
+  it('begins with the circle of confusion that the reader has set elsewhere', async () => {
+    const circle: SheetSolvable = { id: 'spatial-frequency-of-circle', ...spatialFrequencyOfCircleFormula };
+    ownCircle.write(0.025);
+    expect((await filled(circle)).answers()).toEqual(['20 lp/mm']);
+    localStorage.clear();
+    expect((await filled(circle)).answers()).toEqual(['25 lp/mm']);
   });
 
   it('starts anew', async () => {

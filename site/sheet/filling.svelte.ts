@@ -6,6 +6,7 @@ import type { Solvable } from '#core/quantity/solve.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { letterOf } from '#site/controls/letter/letter-of.ts';
 import { readAddress } from '#site/state/address.ts';
+import { ownCircle } from '#site/state/own-circle.ts';
 import { formulaLine, type FormulaLine } from '#site/state/formula-line.ts';
 import { asTyped, blankWords, inField, sheetAnswer, type Found } from './answer.ts';
 import { startOf } from './starts.ts';
@@ -117,13 +118,19 @@ export class Filling {
   /** Back to the numbers that the sheet begins with, the letter on the left asked for. */
   startAnew(): void {
     const { gives, from } = this.#formula;
-    const starts = Object.fromEntries(from.map((name) => [name, inField(name, startOf(this.id, name))]));
+    const starts = Object.fromEntries(from.map((name) => [name, inField(name, this.#startOf(name))]));
     this.fields = { ...starts, [gives]: { text: '' } };
     this.ask = gives;
     const [first] = this.found;
     if (first) this.#put(gives, asTyped(gives, first.least));
     this.notices = [];
     this.#picked = 0;
+  }
+
+  /** The circle of confusion that the reader has set goes with them. */
+  #startOf(name: QuantityName): number {
+    const own = name === 'circle-of-confusion' ? ownCircle.read().value : null;
+    return own ?? startOf(this.id, name);
   }
 
   #put(name: QuantityName, field: Field): void {

@@ -134,6 +134,7 @@ export const subjects: readonly Subject[] = [
     asks: 'How much is sharp?',
     questions: [
       question('How much blur do I allow?', 'depth-of-field', {
+        'circle-of-confusion-by-width': 'Circle of confusion by the picture’s width',
         'circle-of-confusion-by-diagonal': 'Circle of confusion by the sensor’s diagonal',
         'circle-of-confusion-by-viewing': 'Circle of confusion by print and eye',
         'circle-of-confusion-by-pixels': 'Circle of confusion by pixels',
@@ -323,7 +324,7 @@ export const onCard: ReadonlySet<string> = new Set([
   'effective-f-number-with-close-up-lens',
   'effective-f-number-with-converter',
   'effective-f-number-of-reversed-lens',
-  'circle-of-confusion-by-diagonal',
+  'circle-of-confusion-by-width',
   'circle-of-confusion-by-viewing',
   'depth-of-field-close-up',
   'depth-of-field',

@@ -5,7 +5,7 @@ import { course } from '#site/course.ts';
 import { formulaTopics } from '#site/formula-topics.ts';
 import { lessonSlugs } from '#tests/support/lessons.ts';
 import { root } from '#tests/support/run.ts';
-import { onCard, subjects } from './questions.ts';
+import { onCard } from './questions.ts';
 import { formulaName, formulaSheet, sourceInWords } from './sheet.ts';
 
 const sheet = formulaSheet();
@@ -62,9 +62,5 @@ describe('the formula sheet', () => {
       'OpenStax; derived in the workbook’s own notes',
     );
     for (const { id, formula } of onSheet) expect(sourceInWords(formula.source), id).not.toMatch(/core\/|\.md|\.ts/);
-  });
-
-  it('has a subject for each of its parts', () => {
-    expect(sheet.map(({ id }) => id)).toEqual(subjects.map(({ id }) => id));
   });
 });

@@ -45,7 +45,7 @@ const usual: Readonly<Record<string, number>> = {
   'image-width': 10,
   'print-width': 300,
   'viewing-distance': 400,
-  'circle-of-confusion': 0.03,
+  'circle-of-confusion': body['circle-of-confusion'],
   'depth-of-field': 2,
   'background-distance': 500,
   wavelength: 0.00055,
