@@ -96,7 +96,7 @@ describe.each(formulas)('the fields of $id', ({ id, formula }) => {
   const from = formula.from as readonly QuantityName[];
   it('show the number that they stand for, and take an answer as they show it', () => {
     const values = Object.fromEntries(from.map((name) => [name, startOf(id, name)])) as Record<QuantityName, number>;
-    for (const name of from) expect(inField(name, values[name]).text.length, name).toBeLessThan(15);
+    for (const name of from) expect(inField(name, values[name]!).text.length, name).toBeLessThan(15);
     const answer = evaluateFormula(formula, values);
     const { value } = asTyped(formula.gives, answer);
     expect(Math.abs(value! - answer)).toBeLessThanOrEqual(5e-3 * Math.max(1, Math.abs(answer)));
