@@ -1,3 +1,4 @@
+import { partIndex, partOf } from './part.ts';
 import { quantityOf, type QuantityId, type QuantityName } from './vocabulary.ts';
 
 /** What a page prints of a quantity beside its number. */
@@ -153,27 +154,6 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
 /** The quantity's line in the glossary, with or without a part prefix. */
 export function glossaryEntry(name: QuantityName): GlossaryEntry {
   return glossary[name.slice(name.lastIndexOf('.') + 1) as QuantityId];
-}
-
-/** The part a quantity belongs to, in words: `main lens` for `main-lens.focal-length`, '' where there is only one. */
-export function partOf(name: QuantityName): string {
-  return name.slice(0, Math.max(0, name.lastIndexOf('.'))).replaceAll('-', ' ');
-}
-
-/** Prefixes that say which of a quantity is meant, not which part of a chain it belongs to. */
-const adjectives: readonly string[] = ['best', 'closest', 'corrected', 'nearest', 'shortest', 'unreversed'];
-
-/** The name of a quantity with its prefix: `focal length of the main lens`, `corrected exposure time`. */
-export function nameInFull(name: QuantityName): string {
-  const part = partOf(name);
-  const { name: bare } = quantityOf(name);
-  if (part === '') return bare;
-  return adjectives.includes(part) ? `${part} ${bare}` : `${bare} of the ${part}`;
-}
-
-/** The index by which two letters of one kind are told apart: `main` for `main-lens.focal-length`, '' where there is only one. */
-export function partIndex(name: QuantityName): string {
-  return partOf(name).replace(/ lens$/, '');
 }
 
 /**

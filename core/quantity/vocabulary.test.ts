@@ -1,7 +1,8 @@
 import katex from 'katex';
 import { describe, expect, it } from 'vitest';
 import { camelCase } from './formula.ts';
-import { glossary, glossaryEntry, nameInFull, partIndex, partOf, texOf } from './glossary.ts';
+import { glossary, glossaryEntry, texOf } from './glossary.ts';
+import { nameInFull, partIndex, partOf } from './part.ts';
 import { unitWorth } from './units.ts';
 import { isQuantityId, quantityIds, quantityOf, vocabulary, type QuantityId } from './vocabulary.ts';
 

@@ -41,7 +41,7 @@ describe('an address', () => {
       const { choices, notices } = readAddress(`?sensor=${slug}`, plan);
       expect(choices).toEqual({});
       expect(notices[0]!.text).toBe(
-        `The link sets “Camera” to “${slug}”, which this page cannot use. The choices are: 36 mm body, 23.5 mm body. The figure’s usual value is shown.`,
+        `The link sets “Camera” to “${slug}”, which this page cannot use. The choices are: 36 mm body, 23.5 mm body. Its usual value is shown.`,
       );
     },
   );

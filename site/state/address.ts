@@ -36,7 +36,7 @@ export function readAddress(search: string, plan: AddressPlan): AddressReading {
     const say = (words: string, accepted: string) =>
       notices.push({
         field: name,
-        text: `The link sets ${words} to “${shorten(text)}”, which this page cannot use. ${accepted}. The figure’s usual value is shown.`,
+        text: `The link sets ${words} to “${shorten(text)}”, which this page cannot use. ${accepted}. Its usual value is shown.`,
       });
     if (Object.hasOwn(plan.inputs, name)) {
       const { least, most } = plan.inputs[name]!;

@@ -94,7 +94,7 @@ describe('a bench', () => {
     bench.read('?field-width=1.5');
     expect(bench.inputs.magnification).toBe(0.5);
     expect(bench.notices.map(({ text }) => text)).toEqual([
-      'The link sets field width to “1.5”, which this page cannot use. It takes a plain number in mm from 1.8 to 1800. The figure’s usual value is shown.',
+      'The link sets field width to “1.5”, which this page cannot use. It takes a plain number in mm from 1.8 to 1800. Its usual value is shown.',
     ]);
     bench.read('?field-width=1.5&sensor-width=30');
     expect(bench.inputs.magnification).toBe(20);

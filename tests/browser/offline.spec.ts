@@ -12,6 +12,9 @@ test('after one visit every page is at hand without a network', async ({ page, c
     await page.goto(path);
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
   }
+  // What is fetched only when it is asked for is at hand too.
+  await page.goto('formulas/?formula=effective-f-number');
+  await expect(page.locator('#effective-f-number output')).toBeVisible();
   await page.goto(`${lessons[0]}?stage=1`);
   await expect(page.locator('.stage .question')).toBeVisible();
 });
