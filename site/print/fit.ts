@@ -7,12 +7,9 @@ const sizes = [10.5, 10, 9.6, 9.2, 8.8, 8.4, 8, 7.6, 7.2];
 const unbreakable = '.formula-lines, .katex-display, .scroll';
 
 function narrowWhatIsWide(root: HTMLElement): void {
-  const wide = [...root.querySelectorAll<HTMLElement>(unbreakable)].map((element) => {
-    element.style.zoom = '';
-    return element;
-  });
-  const shares = wide.map(({ clientWidth, scrollWidth }) => clientWidth / scrollWidth);
-  for (const [index, element] of wide.entries())
+  const lines = [...root.querySelectorAll<HTMLElement>(unbreakable)];
+  const shares = lines.map(({ clientWidth, scrollWidth }) => clientWidth / scrollWidth);
+  for (const [index, element] of lines.entries())
     if (shares[index]! < 1) element.style.zoom = String(Math.floor(shares[index]! * 100) / 100);
 }
 
@@ -23,19 +20,18 @@ export function fitOn(pages: number): void {
   asOnPaper(() => {
     // Laid out in columns as large as a page; see paper.css.
     root.dataset['measuring'] = '';
-    const fits = (size: number) => {
-      root.style.setProperty('--paper-text', `${size}pt`);
-      narrowWhatIsWide(main);
-      return Math.round(main.scrollWidth / main.clientWidth) <= pages;
-    };
-    // Text that is smaller takes no more room: what fits is found by halving.
+    const set = (size: number) => root.style.setProperty('--paper-text', `${size}pt`);
+    // Smaller text takes no more room: the largest that fits is found by halving.
     let [fitting, tooLarge] = [sizes.length - 1, -1];
     while (fitting - tooLarge > 1) {
       const middle = (fitting + tooLarge) >> 1;
-      if (fits(sizes[middle]!)) fitting = middle;
+      set(sizes[middle]!);
+      if (Math.round(main.scrollWidth / main.clientWidth) <= pages) fitting = middle;
       else tooLarge = middle;
     }
-    fits(sizes[fitting]!);
+    set(sizes[fitting]!);
+    // What is narrowed becomes lower, too: it still fits.
+    narrowWhatIsWide(main);
     delete root.dataset['measuring'];
   });
 }
