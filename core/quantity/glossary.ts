@@ -17,17 +17,23 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'f-number': entry('N', 'as marked on the lens'),
   'effective-f-number': entry('N_w', 'of the cone of light that reaches the sensor'),
   'max-aperture': entry('N_0', 'smallest marked f-number of the lens'),
+  'balanced-f-number': entry('', 'marked: ends of the depth blurred as widely as the Airy disc'),
+  'stopped-down': entry('', 'from the maximum aperture to the one set'),
+  'finder-loss': entry('', 'of an optical finder, against wide open at infinity'),
   'entrance-pupil': entry('D', 'diameter of the aperture as the subject sees it'),
+  'exit-pupil': entry("D'", 'diameter of the aperture as the sensor sees it'),
   'entrance-pupil-distance': entry('u', 'from the entrance pupil to the subject'),
   'inverse-entrance-pupil-distance': entry(String.raw`\tfrac{1}{u}`, 'one over the distance from entrance pupil to subject'),
   'pupil-magnification': entry('P', 'back image of the aperture over front image'),
   magnification: entry('m', 'image size over subject size (reproduction ratio)'),
   'focus-magnification': entry('m_0', 'by the lens’s own focusing, before anything is added'),
   extension: entry('e', 'added between lens and camera'),
+  'focus-travel': entry('q', 'how far the lens stands out from its infinity setting'),
   'subject-distance': entry('s', 'from the front principal plane H to the subject'),
   'image-distance': entry("s'", 'from the rear principal plane H′ to the sensor'),
   'focus-distance': entry('L', 'from the sensor to the subject'),
   'working-distance': entry('w', 'from the frontmost part of the gear to the subject'),
+  'flight-distance': entry('', 'nearest that an animal lets anything come'),
   'air-gap': entry('', 'from the front rim to the wall of a tank'),
   'pane-thickness': entry('', 'of the wall of a tank'),
   'immersion-depth': entry('', 'of a subject behind the wall of a tank'),
@@ -35,10 +41,13 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'principal-separation': entry(String.raw`\overline{HH'}`, 'from H to H′, negative if H′ is in front of H'),
   'front-principal-depth': entry('h', 'from the front rim to H'),
   'rim-diameter': entry('\\varnothing', 'outside of a lens’s rim, from side to side'),
+  'barrel-length': entry('', 'from the flange to the front rim'),
+  'rear-protrusion': entry('', 'what stands out behind the flange of a lens'),
   'close-up-power': entry(String.raw`\Phi`, 'one over its focal length in metres'),
   'close-up-gap': entry('g', 'from the close-up lens to H of the main lens'),
   'abbe-number': entry('V', 'how little a glass spreads colours: large is good'),
   'colour-spread': entry('', 'along the axis, from where blue is sharp to where red is'),
+  'colour-blur': entry('', 'of blue on the sensor where red is sharp'),
   'converter-factor': entry('k', 'how many times a converter enlarges the image'),
   'converter-length': entry(String.raw`\ell`, 'from its front mount to its rear mount'),
   'numerical-aperture': entry(String.raw`\mathrm{NA}`, 'sine of the half angle of an objective’s cone'),
@@ -80,6 +89,7 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'best-f-number': entry('', 'marked, for a subject depth'),
   'nyquist-frequency': entry('', 'finest pattern the pixels can record'),
   'light-loss': entry('', 'against the marked f-number'),
+  'lens-shadow': entry('', 'of an even sky’s light on a subject, hidden by the rim'),
   'exposure-time': entry('t', 'how long the shutter is open'),
   iso: entry('S', 'exposure index'),
   illuminance: entry('E', 'light falling on the subject'),
@@ -148,6 +158,17 @@ export function glossaryEntry(name: QuantityName): GlossaryEntry {
 /** The part a quantity belongs to, in words: `main lens` for `main-lens.focal-length`, '' where there is only one. */
 export function partOf(name: QuantityName): string {
   return name.slice(0, Math.max(0, name.lastIndexOf('.'))).replaceAll('-', ' ');
+}
+
+/** Prefixes that say which of a quantity is meant, not which part of a chain it belongs to. */
+const adjectives: readonly string[] = ['best', 'closest', 'corrected', 'nearest', 'shortest', 'unreversed'];
+
+/** The name of a quantity with its prefix: `focal length of the main lens`, `corrected exposure time`. */
+export function nameInFull(name: QuantityName): string {
+  const part = partOf(name);
+  const { name: bare } = quantityOf(name);
+  if (part === '') return bare;
+  return adjectives.includes(part) ? `${part} ${bare}` : `${bare} of the ${part}`;
 }
 
 /** The index by which two letters of one kind are told apart: `main` for `main-lens.focal-length`, '' where there is only one. */

@@ -1,6 +1,7 @@
 import { circleOfConfusionByDiagonalFormula } from '#core/depth/circle-of-confusion-by-diagonal.formula.ts';
 import { circleOfConfusionByPixelsFormula } from '#core/depth/circle-of-confusion-by-pixels.formula.ts';
 import { circleOfConfusionByViewingFormula } from '#core/depth/circle-of-confusion-by-viewing.formula.ts';
+import { circleOfConfusionByWidthFormula } from '#core/depth/circle-of-confusion-by-width.formula.ts';
 import { depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
 import { depthOfFieldFormula } from '#core/depth/depth-of-field.formula.ts';
 import { farLimitFormula } from '#core/depth/far-limit.formula.ts';
@@ -38,9 +39,10 @@ export const bench = new Bench({
     [circleChoice]: {
       label: 'Circle of confusion',
       options: {
-        [byBody]: { label: 'from the diagonal', fills: filledBy(circleOfConfusionByDiagonalFormula) },
-        viewing: { label: 'from how the print is seen', fills: filledBy(circleOfConfusionByViewingFormula) },
-        pixels: { label: 'from the pixels', fills: filledBy(circleOfConfusionByPixelsFormula) },
+        [byBody]: { label: 'by width, 1/1800', fills: filledBy(circleOfConfusionByWidthFormula) },
+        viewing: { label: 'by how the print is seen', fills: filledBy(circleOfConfusionByViewingFormula) },
+        diagonal: { label: 'by diagonal, 1/1500', fills: filledBy(circleOfConfusionByDiagonalFormula) },
+        pixels: { label: 'by pixels, two of them', fills: filledBy(circleOfConfusionByPixelsFormula) },
       },
     },
     sensor: choiceOf('Camera', bodies, ofBody),

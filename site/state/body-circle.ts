@@ -1,14 +1,14 @@
-import { circleOfConfusionByDiagonal } from '#core/depth/circle-of-confusion-by-diagonal.formula.ts';
+import { circleOfConfusionByWidth } from '#core/depth/circle-of-confusion-by-width.formula.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { ChoicePlan, Inputs } from './choice.ts';
 import { bodies } from './crate.ts';
 
 /** The choice by which a bench's circle of confusion follows from the body, and its option that does. */
 export const circleChoice = 'circle-of-confusion-by';
-export const byBody = 'diagonal';
+export const byBody = 'width';
 
-/** Where the body is not one of the crate's: three by two, and 24 megapixels like these. */
-const shape = { heightOverWidth: 2 / 3, pixelsAcross: 6000 };
+/** Where the body is not one of the crate's: as many pixels side by side as on these, 24 megapixels. */
+const pixelsAcross = 6000;
 
 /** What a bench may know of its body. */
 export type BodySign = 'sensor-width' | 'pixel-pitch';
@@ -21,8 +21,7 @@ export type BodySign = 'sensor-width' | 'pixel-pitch';
 export function circleOfBody(sign: BodySign, size: number): number {
   const known = Object.values(bodies).find((body) => body[sign] === size);
   if (known) return known['circle-of-confusion'];
-  const sensorWidth = sign === 'sensor-width' ? size : size * shape.pixelsAcross;
-  return circleOfConfusionByDiagonal({ sensorWidth, sensorHeight: shape.heightOverWidth * sensorWidth });
+  return circleOfConfusionByWidth({ sensorWidth: sign === 'sensor-width' ? size : size * pixelsAcross });
 }
 
 /** The choice that keeps a bench's circle of confusion with its body until the reader sets another. It is said beside the input, not as a list. */

@@ -1,12 +1,12 @@
-import { circleOfConfusionByDiagonal } from '#core/depth/circle-of-confusion-by-diagonal.formula.ts';
+import { circleOfConfusionByWidth } from '#core/depth/circle-of-confusion-by-width.formula.ts';
 
 /**
  * The Saltmarsh Camera Club's lending crate: invented gear with the sizes such gear has. Every lesson's numbers start here.
  * Lengths in mm.
  */
 /*
- * A body's circle of confusion is the same in all lessons until the reader chooses another: by the sensor's diagonal, which of the usual
- * ways is the one that asks for nothing but the body.
+ * A body's circle of confusion is the same in all lessons until the reader chooses another: 1/1800 of the sensor's width, one arcminute in
+ * a picture that is seen as an A5 page is read. It asks for nothing but the body.
  */
 export const bodies = {
   'body-36': {
@@ -15,7 +15,7 @@ export const bodies = {
     'sensor-height': 24,
     'pixel-pitch': 36 / 6000,
     'register-distance': 44,
-    'circle-of-confusion': circleOfConfusionByDiagonal({ sensorWidth: 36, sensorHeight: 24 }),
+    'circle-of-confusion': circleOfConfusionByWidth({ sensorWidth: 36 }),
   },
   'body-23': {
     label: '23.5 × 15.6 mm body, 24 megapixels',
@@ -23,11 +23,17 @@ export const bodies = {
     'sensor-height': 15.6,
     'pixel-pitch': 23.5 / 6000,
     'register-distance': 44,
-    'circle-of-confusion': circleOfConfusionByDiagonal({ sensorWidth: 23.5, sensorHeight: 15.6 }),
+    'circle-of-confusion': circleOfConfusionByWidth({ sensorWidth: 23.5 }),
   },
 } as const;
 
-/** Lenses at their closest focus. The macro lens focuses internally: at life size its focal length is (290 mm − 0)/4. */
+/**
+ * Lenses at their closest focus, as benches start with them. `max-aperture`, `rim-diameter` and `register-distance` are those of the lens; what else is printed
+ * on one stands in `lens-marks.ts`.
+ *
+ * The macro lenses and the 200 mm lens focus inside and are shorter here than engraved: (290 mm − 0)/4 at life size, (900 mm − 25)/6.25 at a quarter of it, traced through
+ * the glass for the 60 mm lens.
+ */
 export const lenses = {
   'lens-50': {
     label: '50 mm f/1.8',
@@ -37,15 +43,19 @@ export const lenses = {
     'pupil-magnification': 1.1,
     'front-principal-depth': 22,
     'principal-separation': -4,
+    'max-aperture': 1.8,
+    'rim-diameter': 53,
   },
   'lens-28': {
     label: '28 mm f/2.8, manual',
     'focal-length': 28,
     'focus-magnification': 0.1,
     'f-number': 8,
-    'pupil-magnification': 1.5,
+    'pupil-magnification': 1.535,
     'front-principal-depth': 34,
-    'principal-separation': 12,
+    'principal-separation': 16.47,
+    'max-aperture': 2.8,
+    'rim-diameter': 56,
   },
   'lens-18': {
     label: '18-55 mm zoom at 18 mm',
@@ -55,6 +65,8 @@ export const lenses = {
     'pupil-magnification': 2.1,
     'front-principal-depth': 62,
     'principal-separation': 20,
+    'max-aperture': 3.5,
+    'rim-diameter': 56,
   },
   'lens-55': {
     label: '18-55 mm zoom at 55 mm',
@@ -64,6 +76,19 @@ export const lenses = {
     'pupil-magnification': 1.2,
     'front-principal-depth': 48,
     'principal-separation': 2,
+    'max-aperture': 5.6,
+    'rim-diameter': 56,
+  },
+  'lens-60': {
+    label: '60 mm f/2.8 macro, at life size',
+    'focal-length': 49.43,
+    'focus-magnification': 1,
+    'f-number': 8,
+    'pupil-magnification': 0.808,
+    'front-principal-depth': 8.42,
+    'principal-separation': 21.17,
+    'max-aperture': 2.8,
+    'rim-diameter': 58,
   },
   'lens-90': {
     label: '90 mm f/2.8 macro, at life size',
@@ -73,11 +98,67 @@ export const lenses = {
     'pupil-magnification': 0.85,
     'front-principal-depth': 24,
     'principal-separation': 0,
+    'max-aperture': 2.8,
+    'rim-diameter': 64,
+  },
+  'lens-100': {
+    label: '100 mm f/4, manual',
+    'focal-length': 100,
+    'focus-magnification': 0.1,
+    'f-number': 8,
+    'pupil-magnification': 0.945,
+    'front-principal-depth': 18,
+    'principal-separation': 1.25,
+    'max-aperture': 4,
+    'rim-diameter': 53,
+  },
+  'lens-200': {
+    label: '200 mm f/4',
+    'focal-length': 140,
+    'focus-magnification': 0.25,
+    'f-number': 8,
+    'pupil-magnification': 0.6,
+    'front-principal-depth': -30,
+    'principal-separation': 25,
+    'max-aperture': 4,
+    'rim-diameter': 68,
   },
 } as const;
+
+/** Slug of one of the crate's lenses. */
+export type LensSlug = keyof typeof lenses;
 
 /** Lengths of the three extension rings. */
 export const rings = [12, 24, 36] as const;
 
-/** Powers of the two close-up lenses, dpt. */
+/** Powers of the two single close-up lenses, dpt; the cemented pair has the larger. */
 export const closeUpPowers = [2, 4] as const;
+
+/** What else the crate has to put between or before, by slug. Lengths in mm; the ways beyond life size start with these. */
+export const parts = {
+  bellows: { label: 'bellows', shortest: 40, longest: 150 },
+  'reversing-ring': { label: 'reversing ring', extension: 4 },
+  'coupling-ring': { label: 'coupling ring', extension: 2 },
+  /** How far before the rim a close-up lens bends light. */
+  'close-up-seat': { label: 'seat of a close-up lens', extension: 5 },
+  'close-up-2': { label: '+2 close-up lens', 'close-up-power': 2, 'abbe-number': 58 },
+  'close-up-4': { label: '+4 close-up lens', 'close-up-power': 4, 'abbe-number': 58 },
+  /** As a thin lens with so large an Abbe number that what colour is left comes out right. */
+  'close-up-pair-4': { label: '+4 close-up lens, cemented pair', 'close-up-power': 4, 'abbe-number': 2000 },
+  'converter-1.4': { label: '×1.4 converter', 'converter-factor': 1.4, 'converter-length': 20 },
+  'converter-2': { label: '×2 converter', 'converter-factor': 2, 'converter-length': 40 },
+  'objective-4': {
+    label: '4×/0.10 objective',
+    'objective-magnification': 4,
+    'numerical-aperture': 0.1,
+    'tube-focal-length': 200,
+    'working-distance': 30,
+  },
+  'objective-10': {
+    label: '10×/0.25 objective',
+    'objective-magnification': 10,
+    'numerical-aperture': 0.25,
+    'tube-focal-length': 200,
+    'working-distance': 10.5,
+  },
+} as const;

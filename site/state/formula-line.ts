@@ -26,6 +26,9 @@ function inWords(line: NoLine, { gives }: LineFormula, answers: Readonly<Record<
   if (line.kind === 'lacking') {
     return `No numbers here. ${asSaid(line.of, answers)}`;
   }
+  // The lesson's own words for its edges say more than the core's.
+  if (line.kind !== 'unprintable' && typeof answers[gives] === 'object')
+    return `No numbers here. ${asSaid(gives, answers)}`;
   if (line.kind === 'refused') return `No numbers here. ${refusalInWords(line.refused)}`;
   if (line.kind === 'beyond') return `No numbers here: the formula does not reach so far. ${asSaid(gives, answers)}`;
   if (line.kind === 'infinite') return `No numbers here: the ${quantityOf(gives).name} is infinite.`;

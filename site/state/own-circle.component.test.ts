@@ -22,27 +22,27 @@ beforeEach(() => localStorage.clear());
 
 it('goes with the reader to another lesson, unless its address says which', () => {
   const [here, there] = [newBench(), newBench()];
-  expect(act(here, 'circle-of-confusion', () => here.set('circle-of-confusion', 0.02))).toBe(0.02);
+  expect(act(here, 'circle-of-confusion', () => here.set('circle-of-confusion', 0.025))).toBe(0.025);
   for (const search of ['?circle-of-confusion=0.03', `?${circleChoice}=${byBody}`, '?stage=2']) {
     bringOwnCircle(there, search);
     expect(circleOf(there), search).toBe(bodies['body-36']['circle-of-confusion']);
   }
   bringOwnCircle(there, '?sensor=body-36');
-  expect(circleOf(there)).toBe(0.02);
+  expect(circleOf(there)).toBe(0.025);
 });
 
 it('is forgotten when the reader goes back to the body’s', () => {
   const bench = newBench();
-  act(bench, 'circle-of-confusion', () => bench.set('circle-of-confusion', 0.02));
+  act(bench, 'circle-of-confusion', () => bench.set('circle-of-confusion', 0.025));
   expect(act(bench, circleChoice, () => bench.choose(circleChoice, byBody))).toBeNull();
   expect(ownCircle.read().value).toBeNull();
 });
 
 it('is not touched by a body that brings its own, nor by a circle that only a link has set', () => {
   const bench = newBench();
-  ownCircle.write(0.02);
+  ownCircle.write(0.025);
   bench.read(`?${circleChoice}=${byBody}`);
-  expect(act(bench, 'sensor', () => bench.choose('sensor', 'body-23'))).toBe(0.02);
+  expect(act(bench, 'sensor', () => bench.choose('sensor', 'body-23'))).toBe(0.025);
   bench.read('?circle-of-confusion=0.05');
-  expect(act(bench, 'sensor', () => bench.choose('sensor', 'body-23'))).toBe(0.02);
+  expect(act(bench, 'sensor', () => bench.choose('sensor', 'body-23'))).toBe(0.025);
 });

@@ -31,19 +31,19 @@ describe.each(asking)('the circle of confusion of %s', (_, bench) => {
   });
 
   it('stays the reader’s own through any change of body, and goes back to the body’s when asked', () => {
-    bench.set('circle-of-confusion', 0.02);
+    bench.set('circle-of-confusion', 0.025);
     bench.choose('sensor', 'body-23');
-    expect(circle()).toBe(0.02);
+    expect(circle()).toBe(0.025);
     expect(bench.chosen('sensor')).toBe('body-23');
     bench.choose(circleChoice, byBody);
     expect(circle()).toBe(bodies['body-23']['circle-of-confusion']);
   });
 });
 
-it('is a 1500th of the diagonal, by the width or by a pixel, for other bodies too', () => {
-  expect(bodies['body-36']['circle-of-confusion']).toBeCloseTo(0.02884, 5);
-  expect(bodies['body-23']['circle-of-confusion']).toBeCloseTo(0.0188, 5);
+it('is an 1800th of the width, by the width or by a pixel, for other bodies too', () => {
+  expect(bodies['body-36']['circle-of-confusion']).toBe(0.02);
+  expect(bodies['body-23']['circle-of-confusion']).toBeCloseTo(0.01306, 5);
   expect(circleOfBody('sensor-width', 36)).toBe(circleOfBody('pixel-pitch', 0.006));
-  expect(circleOfBody('sensor-width', 48)).toBeCloseTo((48 * Math.sqrt(13)) / 3 / 1500, 12);
+  expect(circleOfBody('sensor-width', 48)).toBeCloseTo(48 / 1800, 12);
   expect(circleOfBody('pixel-pitch', 0.008)).toBe(circleOfBody('sensor-width', 48));
 });

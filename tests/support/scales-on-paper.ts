@@ -17,10 +17,13 @@ export function scalesOn({ words }: PrintedPage): readonly PrintedScale[] {
   const middle = 105;
   return titles.map((title) => {
     const [, drawn = '', real = ''] = /^scale ([\d.]+):([\d.]+)/.exec(title.text)!;
-    // Beside the words stands the unit; below them, as wide as the sheet, the rule. The first sheet is as wide as the page, two others share it.
-    const isBeside = ({ x, y }: Word) => Math.abs(y - title.y) < 0.5 && x > title.x && x - title.x < 40;
-    const unit = words.filter(isBeside).map(({ text }) => units[text.normalize('NFKC')]).find(Boolean);
+    // The first sheet is as wide as the page, two others share it. Beside the words stands the unit, below them the rule.
     const isOnSheet = ({ x }: Word) => title.y === top || x < middle === title.x < middle;
+    const beside = words
+      .filter((word) => isOnSheet(word) && Math.abs(word.y - title.y) < 0.5 && word.x > title.x)
+      .map(({ text }) => text.normalize('NFKC'))
+      .join('');
+    const unit = Object.entries(units).find(([name]) => beside.startsWith(name))?.[1];
     const numbers = words.filter(
       (word) => /^\d+(?:\.\d+)?$/.test(word.text) && isOnSheet(word) && title.y - word.y > -1.5 && title.y - word.y < 12,
     );
