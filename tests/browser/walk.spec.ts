@@ -5,6 +5,7 @@ import { expectBuiltWhole } from './walk/built.ts';
 import { dragFirstHandle, moveFirstInput } from './walk/figure.ts';
 import { expectFormulasInReach, expectNarrow } from './walk/formulas.ts';
 import { expectPrinted } from './walk/paper.ts';
+import { expectLearnersSheet } from './walk/paper-sheet.ts';
 import { expectPolicy } from './walk/policy.ts';
 import { predict } from './walk/prediction.ts';
 import { familiesOf, openEveryKind, practise } from './walk/problems.ts';
@@ -33,6 +34,7 @@ for (const path of lessons) {
     await step('has every kind of problem and its working', () => openEveryKind(page, families));
     await step('plays its steps', () => projectAllSteps(page));
     await step('prints', () => expectPrinted(page));
+    await step('fits one sheet of paper, to a true scale', () => expectLearnersSheet(page, 'Letter'));
     await step('has readings as high in words as in numbers', () => expectReadingsAsHigh(page));
     await step('fits a narrow phone', () => expectNarrow(page));
     await page.setViewportSize({ width: 1280, height: 720 });

@@ -51,8 +51,9 @@ export const sideViewPlans: fc.Arbitrary<SideViewPlan> = fc
     planes: fc.constantFrom('rig' as const, 'each' as const),
     onPaper: fc.boolean(),
   })
-  .map(({ planes, ...plan }) => ({
+  .map(({ planes, box, onPaper, ...plan }) => ({
     ...plan,
+    box: { ...box, onPaper },
     title: 'Rings on a lens, from above',
     shown: { rays: ['construction', 'cone', 'chief', 'edge'], planes, foci: true, pupils: true },
     handles: [

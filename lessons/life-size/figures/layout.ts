@@ -1,4 +1,5 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
+import { pixelsPerPaperMillimetre as paper, drawingScale, scaleLabel, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
 import type { Range } from '#site/state/address.ts';
 import type { Ruler } from './ruler.ts';
 
@@ -41,10 +42,13 @@ export interface Drag {
   readonly onmove: (magnification: number) => void;
 }
 
-/** CSS pixels in a millimetre of paper. */
-const paper = 96 / 25.4;
 /** Scales of a sheet that has to hold a sensor: finer steps than the standard's, for the picture should be large. */
 const scales = [10, 8, 6, 5, 4, 3.5, 3, 2.5, 2, 1.5, 1, 0.5];
+
+function steps(most: number): DrawingScale {
+  const found = scales.find((scale) => scale * paper <= most) ?? scales.at(-1)!;
+  return { pixelsPerMillimetre: found * paper, label: scaleLabel(found) };
+}
 
 /** Height of the ruler as drawn, in text sizes: enough for its marks and numbers whatever the magnification. */
 export const rulerHeight = 2.35;
@@ -70,8 +74,10 @@ export function sensorLayout(box: SheetBox, frames: readonly Frame[], strips: bo
     // Under a narrow picture: the strips, or at least the title block.
     height: foot - top - 2 * text - (wide ? 0 : strips ? 3.6 * small + 2.4 * text : 2 * small),
   };
-  const most = Math.min(room.width / sensorWidth, room.height / sensorHeight) / paper;
-  const pixels = (scales.find((scale) => scale <= most) ?? scales.at(-1)!) * paper;
+  const most = Math.min(room.width / sensorWidth, room.height / sensorHeight);
+  // On paper, where it is printed as a ratio, a scale that the standard recommends.
+  const scale = box.onPaper ? drawingScale(1, most) : steps(most);
+  const pixels = scale.pixelsPerMillimetre;
   const half = (sensorWidth / 2) * pixels;
   const x = wide && strips ? left + half : Math.max(left + half, (left + box.width) / 2);
   const y = top + (sensorHeight / 2) * pixels;
@@ -87,6 +93,7 @@ export function sensorLayout(box: SheetBox, frames: readonly Frame[], strips: bo
   const strip = { width: stripWidth, height: wide ? step - 2.6 * small - 4 : foot - stripY - 2.1 * small - 8 };
   return {
     wide,
+    scale,
     pixels,
     outer,
     /** What of the lens's image is drawn. */

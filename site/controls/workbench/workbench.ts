@@ -12,6 +12,8 @@ export interface SheetBox {
   readonly height: number;
   readonly text: number;
   readonly small: number;
+  /** Laid out in millimetres of paper: here a ratio is true, and is stated. */
+  readonly onPaper?: boolean;
 }
 
 /** One drawing of a lesson. */

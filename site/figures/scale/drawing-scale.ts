@@ -1,5 +1,7 @@
-/** CSS defines 96 pixels to the inch of 25.4 mm, so a drawing's scale on the page is a fact. */
-const pixelsPerPaperMillimetre = 96 / 25.4;
+import type { SheetBox } from '#site/controls/workbench/workbench.ts';
+
+/** CSS defines 96 pixels to the inch of 25.4 mm: on paper, and there alone, a drawing's scale is a fact. */
+export const pixelsPerPaperMillimetre = 96 / 25.4;
 
 export interface DrawingScale {
   /** Pixels on the page for one millimetre of the real thing. */
@@ -44,6 +46,19 @@ export function scaleLabel(scale: number): string {
 export function acrossInWords(across: DrawingScale, along: DrawingScale): string | undefined {
   const times = timesAsLarge(across.pixelsPerMillimetre, along.pixelsPerMillimetre);
   return times === '1' ? undefined : `across ${times} times that along`;
+}
+
+/**
+ * What a title block says of a drawing's scale: on paper the ratio, a fact that a ruler confirms; on a screen at most how two scales compare.
+ * Undefined where there is nothing to say.
+ */
+export function scaleInTitle(
+  { onPaper = false }: Pick<SheetBox, 'onPaper'>,
+  along: DrawingScale,
+  across = along,
+): string | undefined {
+  if (!onPaper) return acrossInWords(across, along);
+  return across.label === along.label ? along.label : `${along.label}, across ${across.label}`;
 }
 
 /** How many times as large as another a scale is, to two figures: the one ratio that is true on any screen. */

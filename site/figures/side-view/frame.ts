@@ -58,7 +58,6 @@ interface FramePlan {
   readonly room: number;
   readonly rows: readonly DimensionLevels[];
   readonly align: Alignment;
-  readonly onPaper: boolean;
   /** A subject that can be taken hold of needs paper to be drawn away to. */
   readonly subjectMoves: boolean;
   readonly held?: HeldFrame | undefined;
@@ -70,12 +69,12 @@ interface FramePlan {
  * A subject so far that the lens would be smaller than a sixth of the sheet is drawn behind a break of the axis.
  *
  * @param plan.room half the height of one drawing, pixels
- * @param plan.onPaper with a scale that standards recommend, to be printed as a ratio
+ * @param box on paper the scale is one that standards recommend, to be printed as a ratio
  */
 export function frameOf(
   all: readonly RigPositions[],
   box: SheetBox,
-  { room, rows, align, onPaper, subjectMoves, held }: FramePlan,
+  { room, rows, align, subjectMoves, held }: FramePlan,
 ): Frame {
   const farX = margins.left;
   const left = Math.max(margins.left, subjectMoves ? roomToMove * box.width : 0);
@@ -92,7 +91,7 @@ export function frameOf(
   const wide = isFar ? fit(apparatus, 0.62) : whole;
   const scale = Math.min(wide, (0.92 * room) / sensor, Math.max(room / bodies, shrinkForBodies * wide));
   const pixelsPerMillimetre =
-    held?.pixelsPerMillimetre ?? (onPaper ? drawingScale(1, scale).pixelsPerMillimetre : stepBelow(scale));
+    held?.pixelsPerMillimetre ?? (box.onPaper ? drawingScale(1, scale).pixelsPerMillimetre : stepBelow(scale));
   const atRight = box.width - margins.right - bodyBehind * pixelsPerMillimetre;
   const subjectsFit = subjects.every((at) => at > 0 && left + at * pixelsPerMillimetre <= atRight);
   const broken =

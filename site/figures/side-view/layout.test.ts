@@ -90,7 +90,8 @@ describe('the layout of a side view', () => {
 
   it('prints a ratio only where it is laid out in millimetres', () => {
     expect(sideViewLayout(plan([chain(24)])).title).not.toHaveProperty('scale');
-    expect(sideViewLayout(plan([chain(24)], { onPaper: true })).title.scale).toBe('1:2');
+    const onPaper = { ...plan([]).box, onPaper: true };
+    expect(sideViewLayout(plan([chain(24)], { box: onPaper })).title.scale).toBe('1:2');
   });
 
   it('says in words that the sharp plane is inside, or that nothing is sharp', () => {

@@ -50,8 +50,6 @@ export interface SideViewPlan {
   readonly shown: SideViewShown;
   readonly handles: readonly SideViewHandle[];
   readonly align?: Alignment;
-  /** Laid out in millimetres of paper: a recommended scale, printed as the ratio that it is. */
-  readonly onPaper?: boolean;
   readonly held?: HeldFrame | undefined;
 }
 
@@ -62,7 +60,7 @@ const leastDrawing = 5.5;
 
 /** Scale and places with so many rows of dimensions. */
 function framed(
-  { box, chains, handles, align = 'sensor', onPaper = false, held }: SideViewPlan,
+  { box, chains, handles, align = 'sensor', held }: SideViewPlan,
   band: number,
   rows: readonly DimensionLevels[],
 ) {
@@ -71,7 +69,7 @@ function framed(
   const room = Math.max(2 * box.text, (band - tallest) / 2 - 0.35 * box.text);
   const positions = chains.map((chain) => chain.positions);
   const subjectMoves = handles.some(({ at }) => at === 'subject');
-  const frame = frameOf(positions, box, { room, rows, align, onPaper, subjectMoves, held });
+  const frame = frameOf(positions, box, { room, rows, align, subjectMoves, held });
   const places = positions.map(({ sharpPlane, solved, foremost }, index) =>
     sheetPlace(frame, index, {
       axisY: index * band + rows[index]!.above * pitch + room + 0.3 * box.text,
@@ -124,7 +122,8 @@ function titlePlace({ box, title }: SideViewPlan, scale: string | undefined, atL
 const mostOfRule = 0.5;
 
 export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
-  const { box, chains, shown, align = 'sensor', onPaper = false } = plan;
+  const { box, chains, shown, align = 'sensor' } = plan;
+  const { onPaper = false } = box;
   // The ratio's own width is not known before the scale is: the longest counts.
   const foot = box.height - titlePlace(plan, onPaper ? '1:1000' : undefined, true).box.top + 5;
   const band = (box.height - foot) / chains.length;
