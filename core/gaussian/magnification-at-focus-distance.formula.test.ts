@@ -21,7 +21,9 @@ describe('magnificationAtFocusDistance', () => {
 
   it('comes to focal length over distance far away', () => {
     const far = magnificationAtFocusDistance({ focalLength: 50, focusDistance: 5e8, principalSeparation: -4 });
-    expect(far * 1e7).toEqual(closeTo(1, { relative: 3e-7, because: 'twice the focal length is 2e-7 of the distance' }));
+    expect(far * 1e7).toEqual(
+      closeTo(1, { relative: 3e-7, because: 'twice the focal length is 2e-7 of the distance' }),
+    );
   });
 
   it('refuses a distance nearer than four focal lengths by name', () => {
