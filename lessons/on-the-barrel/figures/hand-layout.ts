@@ -1,6 +1,5 @@
 import { bodyBehind } from '#site/figures/side-view/frame.ts';
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
-import { textWidth } from '#site/figures/dimension/text-width.ts';
 import { levelPitch } from '#site/figures/dimension/stack.ts';
 import { titleHeight } from '#site/figures/sheet/title-block.ts';
 
@@ -45,8 +44,9 @@ export interface HandLayout {
   readonly base: Band;
   readonly apertureRing: Band;
   /** The camera's wheel, where the camera closes the iris. */
-  readonly wheel: { readonly x: number; readonly y: number; readonly reach: number };
-  /** Innermost lines of the dimensions above and below. */
+  readonly wheel: { readonly x: number; readonly y: number; readonly reach: number; readonly height: number };
+  /** Innermost lines of the dimensions above and below, and how many levels have room there. */
+  readonly levels: { readonly above: number; readonly below: number };
   readonly above: number;
   readonly below: number;
   readonly title: { readonly y: number; readonly size: number };
@@ -58,8 +58,11 @@ const bodyHalf = 28;
 /** Between the two views, mm. */
 const gap = 12;
 
-/** Levels of dimensions that stand above and below, and their pitch in text sizes. */
-export const levels = { above: 1, below: 2 };
+/** Levels of dimensions that stand above and below at least. */
+const leastLevels = { above: 1, below: 2 };
+
+/** The camera's wheel, mm: half its length, and how far it stands out at the top. */
+const wheelSize = { reach: 6, height: 2.4 };
 
 /** A barrel is drawn at least so long, as a share of its rim: shorter ones have no room for their rings. */
 const shortest = 0.1;
@@ -73,13 +76,22 @@ export function handLayout(view: HandView, { width, height, text, small }: Sheet
   const { barrel, registerDistance, rimDiameter, hasApertureRing } = view;
   const half = Math.max(bodyHalf, rimDiameter / 2);
   const foot = 11 + titleHeight * small;
-  const room = height - foot - levelPitch * text * (levels.above + levels.below) - text;
+  const pitch = levelPitch * text;
+  const wheelHeight = hasApertureRing ? 0 : wheelSize.height;
+  const room = height - foot - pitch * (leastLevels.above + leastLevels.below) - text;
   const across = rimDiameter + gap + Math.max(barrel, view.longest) + registerDistance + bodyBehind;
-  const pixels = Math.max(1e-3, Math.min((width - 24) / across, room / (2 * half)));
+  const pixels = Math.max(1e-3, Math.min((width - 24) / across, room / (2 * half + wheelHeight)));
   const spare = (width - across * pixels) / 2;
   const flangeX = width - spare - (registerDistance + bodyBehind) * pixels;
   const rimX = flangeX - barrel * pixels;
-  const axisY = levelPitch * text * levels.above + 0.5 * text + Math.min(room / 2, half * pixels);
+  // What a wide sheet leaves over goes to more dimensions first.
+  const left = Math.max(0, room - (2 * half + wheelHeight) * pixels);
+  const more = Math.min(2, Math.floor(left / pitch));
+  const levels = {
+    above: leastLevels.above + Math.min(1, more),
+    below: leastLevels.below + Math.max(0, more - 1),
+  };
+  const axisY = (left - more * pitch) / 2 + pitch * levels.above + 0.5 * text + (wheelHeight + half) * pixels;
   const own = Math.max(barrel - view.travel, shortest * barrel) * pixels;
   const parts = hasApertureRing ? withRing : withoutRing;
   const r = (rimDiameter / 2) * pixels;
@@ -87,7 +99,6 @@ export function handLayout(view: HandView, { width, height, text, small }: Sheet
   const headRight = Math.min(baseLeft, rimX + (1 - parts.base) * own);
   const ringLeft = headRight - parts.ring * own;
   const bodyTop = axisY - bodyHalf * pixels;
-  const reach = 6 * pixels;
   return {
     pixels,
     axisY,
@@ -106,8 +117,14 @@ export function handLayout(view: HandView, { width, height, text, small }: Sheet
       right: flangeX - 0.2 * (flangeX - baseLeft),
       half: 0.98 * r,
     },
-    wheel: { x: flangeX + 0.42 * registerDistance * pixels, y: bodyTop, reach },
-    above: axisY - half * pixels - 0.5 * text,
+    wheel: {
+      x: flangeX + 0.42 * registerDistance * pixels,
+      y: bodyTop,
+      reach: wheelSize.reach * pixels,
+      height: wheelSize.height * pixels,
+    },
+    levels,
+    above: axisY - (half + wheelHeight) * pixels - 0.5 * text,
     below: axisY + half * pixels + 1.25 * text,
     title: { y: height - 11, size: small },
   };
@@ -154,6 +171,3 @@ export function knurls({ left, right, half }: Band, axisY: number, turned: numbe
   }
   return path;
 }
-
-/** Whether a word has room between two places. */
-export const fits = (word: string, size: number, room: number) => textWidth(word, size) <= room;
