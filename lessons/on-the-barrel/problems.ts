@@ -3,6 +3,7 @@ import { magnificationAtFocusDistanceFormula } from '#core/gaussian/magnificatio
 import { stoppedDownFormula } from '#core/gaussian/stopped-down.formula.ts';
 import { workingDistanceFromMarksFormula } from '#core/gaussian/working-distance-from-marks.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+import type { StepFormula } from '#core/practice/step.ts';
 import { evaluateFormula } from '#core/quantity/formula.ts';
 
 const openingWidth = numberFamily({
@@ -83,6 +84,14 @@ const stopsBetween = numberFamily({
   working: [{ formula: stoppedDownFormula, note: 'Two stops for each doubling of the f-number:' }],
 });
 
+/** The stops from the widest opening, solved for the number that is set. */
+const fNumberStoppedDown = {
+  gives: 'f-number',
+  from: ['max-aperture', 'stopped-down'],
+  tex: String.raw`\q{f-number} = \q{max-aperture} \times \sqrt{2}^{\,\q{stopped-down}}`,
+  evaluate: (given: { maxAperture: number; stoppedDown: number }) => given.maxAperture * 2 ** (given.stoppedDown / 2),
+} as const satisfies StepFormula;
+
 const stopsOn = numberFamily({
   id: 'stops-on',
   asks: 'f-number',
@@ -92,7 +101,6 @@ const stopsOn = numberFamily({
     'stopped-down': draw.pick([2, 3, 4, 5]),
   }),
   tolerance: { relative: 0.05, because: 'marks are rounded: f/5.6 for 5.66, f/11 for 11.3, f/22 for 22.6' },
-  answer: (given) => given['max-aperture'] * 2 ** (given['stopped-down'] / 2),
   mistakes: [
     {
       id: 'a-doubling-a-stop',
@@ -117,10 +125,7 @@ const stopsOn = numberFamily({
   ],
   hint: 'Two stops double the number. And one?',
   working: [
-    {
-      line: String.raw`\q{f-number} = \q{max-aperture} \times 2^{\q{stopped-down}/2}`,
-      note: 'Two stops double the number, one multiplies it by 1.4:',
-    },
+    { formula: fNumberStoppedDown, note: 'Two stops double the number, one multiplies it by the root of two, 1.4:' },
   ],
 });
 
@@ -169,7 +174,7 @@ const sizeAtClosest = numberFamily({
     '{A focal-length} lens moves as a whole. Its ring ends at {focus-distance}. Its two planes H and H′ are in one place (HH′ is {principal-separation}). What is its magnification there?',
   givens: (draw) => ({
     'focal-length': draw.pick([28, 35, 50, 60]),
-    'focus-distance': draw.pick([280, 300, 350, 400]),
+    'focus-distance': draw.pick([250, 280, 300, 320, 350, 380, 400, 450]),
     'principal-separation': draw.pick([0]),
   }),
   tolerance: { relative: 0.03, because: 'distances on a ring are rounded to a few per cent' },
@@ -191,12 +196,6 @@ const sizeAtClosest = numberFamily({
       value: (given) => 1 / evaluateFormula(magnificationAtFocusDistanceFormula, given),
       because:
         'That is the other place where the lens would be sharp, close to the subject. A focus ring does not reach that far: take the smaller one.',
-    },
-    {
-      id: 'twice-the-focal-length',
-      value: (given) => given['focal-length'] / (given['focus-distance'] - 2 * given['focal-length']),
-      because:
-        'That takes off two focal lengths. The image is farther behind H′ than one focal length, so the subject is a little nearer still.',
     },
   ],
   hint: 'The distance on the ring is both sides together: f (1 + 1/m) in front and f (1 + m) behind.',
