@@ -97,10 +97,10 @@ const stopsOn = numberFamily({
   asks: 'f-number',
   question: 'A lens is wide open at {max-aperture}. You stop down by {stopped-down}. Which f-number do you set?',
   givens: (draw) => ({
-    'max-aperture': draw.pick([1.4, 2, 2.8, 4]),
+    'max-aperture': draw.pick([1.8, 2.5, 3.5, 4.5]),
     'stopped-down': draw.pick([2, 3, 4, 5]),
   }),
-  tolerance: { relative: 0.05, because: 'marks are rounded: f/5.6 for 5.66, f/11 for 11.3, f/22 for 22.6' },
+  tolerance: { relative: 0.05, because: 'marks are rounded: f/5 for 5.1, f/7.1 for 7.2, f/20 for 19.8' },
   mistakes: [
     {
       id: 'a-doubling-a-stop',

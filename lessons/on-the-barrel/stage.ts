@@ -4,8 +4,8 @@ export const stage: readonly StageStep[] = [
   {
     question: 'What is 50 mm of a 50 mm lens: its length, its width, or something behind it?',
     caption: 'Something behind it. Light from very far away meets {focal-length} behind H′, one of its two planes.',
-    from: { 'focus-distance': 440 },
-    set: { 'focus-distance': 50000 },
+    from: { 'focus-distance': 440, 'f-number': 2.8 },
+    set: { 'focus-distance': 50000, 'f-number': 2.8 },
     sheet: 'marks',
   },
   {
@@ -23,8 +23,8 @@ export const stage: readonly StageStep[] = [
   {
     question: 'From f/8 to f/16 the opening is half as wide. Half the light?',
     caption: '{stopped-down} below the widest. Half the width is a quarter of the light: two stops.',
-    from: { 'f-number': 8 },
-    set: { 'f-number': 16 },
+    from: { lens: 'lens-28', 'f-number': 8 },
+    set: { lens: 'lens-28', 'f-number': 16 },
     sheet: 'stops',
   },
   {
@@ -32,20 +32,21 @@ export const stage: readonly StageStep[] = [
     caption: 'From the sensor: {focus-distance}. From the rim of the lens it is {working-distance}.',
     from: { 'focus-distance': 2000 },
     set: { 'focus-distance': 440 },
+    sheet: 'marks',
   },
   {
-    question: 'How much of a page fills the picture there: 24 mm, 24 cm or 2.4 m?',
+    question: 'A zoom says “macro”; its ring ends at 0.31 m. Is 12 mm, 12 cm or 1.2 m of a page in the picture?',
     caption: '{field-width} of it. The magnification: {magnification}.',
-    from: { 'focus-distance': 2000 },
-    set: { 'focus-distance': 440 },
+    from: { lens: 'lens-55', 'focus-distance': 2000 },
+    set: { lens: 'lens-55', 'focus-distance': 312 },
     sheet: 'marks',
   },
   {
     question: 'Seen from behind, is the opening of a 28 mm lens wider, narrower or the same?',
     caption:
       'From behind {exit-pupil}, from the front {entrance-pupil}. The pupil magnification is {pupil-magnification}.',
-    from: { 'focus-distance': 440 },
-    set: { lens: 'lens-28', 'focus-distance': 355 },
+    from: { 'focus-distance': 50000, 'f-number': 2.8 },
+    set: { lens: 'lens-28', 'focus-distance': 50000, 'f-number': 2.8 },
     sheet: 'marks',
   },
 ];

@@ -69,7 +69,7 @@ const shortest = 0.1;
 
 /** How the barrel without its travel is divided, from the flange on, in shares. */
 const withRing = { base: 0.42, ring: 0.41 };
-const withoutRing = { base: 0.3, ring: 0.5 };
+const withoutRing = { base: 0.26, ring: 0.58 };
 
 /** Everything of a lens and its camera from front and side, to one scale. */
 export function handLayout(view: HandView, { width, height, text, small }: SheetBox): HandLayout {
