@@ -4,12 +4,14 @@
  * Pages import the single files instead, so that they ship only what they show.
  */
 
+export { angleOfViewFar, angleOfViewFarFormula } from './gaussian/angle-of-view-far.formula.ts';
 export { angleOfView, angleOfViewFormula } from './gaussian/angle-of-view.formula.ts';
 export { closeFocusFocalLength, closeFocusFocalLengthFormula } from './gaussian/close-focus-focal-length.formula.ts';
 export { referenceDiagonal, cropFactor, cropFactorFormula } from './gaussian/crop-factor.formula.ts';
 export { effectiveFNumber, effectiveFNumberFormula } from './gaussian/effective-f-number.formula.ts';
 export { entrancePupilDistance, entrancePupilDistanceFormula } from './gaussian/entrance-pupil-distance.formula.ts';
 export { entrancePupil, entrancePupilFormula } from './gaussian/entrance-pupil.formula.ts';
+export { exitPupil, exitPupilFormula } from './gaussian/exit-pupil.formula.ts';
 export {
   extensionForMagnification,
   extensionForMagnificationFormula,
@@ -22,10 +24,15 @@ export {
   focalLengthFromConjugatesFormula,
 } from './gaussian/focal-length-from-conjugates.formula.ts';
 export { focusDistance, focusDistanceFormula } from './gaussian/focus-distance.formula.ts';
+export { focusTravel, focusTravelFormula } from './gaussian/focus-travel.formula.ts';
 export { imageDistanceOfSubject, imageDistanceOfSubjectFormula } from './gaussian/image-distance-of-subject.formula.ts';
 export { imageDistance, imageDistanceFormula } from './gaussian/image-distance.formula.ts';
 export { imageWidth, imageWidthFormula } from './gaussian/image-width.formula.ts';
 export { lightLoss, lightLossFormula } from './gaussian/light-loss.formula.ts';
+export {
+  magnificationAtFocusDistance,
+  magnificationAtFocusDistanceFormula,
+} from './gaussian/magnification-at-focus-distance.formula.ts';
 export {
   magnificationFromExtension,
   magnificationFromExtensionFormula,
@@ -40,11 +47,16 @@ export { numericalAperture, numericalApertureFormula } from './gaussian/numerica
 export { pixelPitch } from './gaussian/pixel-pitch.ts';
 export { pixelsPerMillimetre, pixelsPerMillimetreFormula } from './gaussian/pixels-per-millimetre.formula.ts';
 export { powerInContact, focalLengthInContact } from './gaussian/powers-in-contact.ts';
+export { stoppedDown, stoppedDownFormula } from './gaussian/stopped-down.formula.ts';
 export { subjectDistance, subjectDistanceFormula } from './gaussian/subject-distance.formula.ts';
 export {
   workingDistanceIntoTank,
   workingDistanceIntoTankFormula,
 } from './gaussian/working-distance-into-tank.formula.ts';
+export {
+  workingDistanceFromMarks,
+  workingDistanceFromMarksFormula,
+} from './gaussian/working-distance-from-marks.formula.ts';
 export { workingDistance, workingDistanceFormula } from './gaussian/working-distance.formula.ts';
 
 export {

@@ -39,6 +39,8 @@ export const entrancePupilFormula = {
     'depth-with-pupils',
     'f-number-definition',
     'library-exif-composites',
+    'marks-in-matrices',
     'pupils-in-matrices',
+    'stops-in-manuals',
   ],
 } as const satisfies Formula<Inputs>;

@@ -30,5 +30,5 @@ export const fieldWidthFormula = {
   evaluate: fieldWidth,
   says: 'The field is the sensor, divided by the magnification: at life size the field is as wide as the sensor.',
   source: 'definition of lateral magnification',
-  checkedBy: ['common-practice', 'crop-factor', 'library-exif-composites', 'pupils-in-matrices'],
+  checkedBy: ['common-practice', 'crop-factor', 'library-exif-composites', 'marks-in-matrices', 'pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

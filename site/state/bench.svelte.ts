@@ -230,9 +230,13 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
   }
 
   choose(choice: string, slug: string): void {
+    this.#take(choice, slug, this.#choices.brings(choice, slug, this.inputs));
+  }
+
+  #take(choice: string, slug: string, filled: Some<Input>): void {
     this.#clear(choice);
     if (choice in this.kept) this.kept = { ...this.kept, [choice]: slug };
-    this.inputs = this.#choices.after(this.inputs, this.#choices.fills(choice, slug, this.inputs));
+    this.inputs = this.#choices.after(this.inputs, filled);
   }
 
   /** Takes over what an address says; what it does not say goes back to its start. Gives what it chose, of the page's *others* too. */
@@ -243,7 +247,9 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
       inputs: this.#rangesOf(this.#plan.inputs),
       choices: { ...this.choices, ...others },
     });
-    for (const [choice, slug] of Object.entries(own.choices)) this.choose(choice, slug);
+    for (const [choice, slug] of Object.entries(own.choices)) {
+      this.#take(choice, slug, this.#choices.fills(choice, slug, this.inputs));
+    }
     this.inputs = this.#choices.after(this.inputs, own.inputs as Some<Input>);
     // Handles last: how far they can be pulled follows from the rest.
     const pulled = readAddress(search, { inputs: this.#rangesOf(this.#plan.handles), choices: {} });

@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { circleOfConfusionByPixelsFormula } from '#core/depth/circle-of-confusion-by-pixels.formula.ts';
 import { step } from '#core/quantity/answers-from.ts';
 import { Bench } from './bench.svelte.ts';
-import { filledBy } from './choice.ts';
+import { filledBy, type Option } from './choice.ts';
 
 /** A bench whose circle of confusion is chosen: a share of the sensor, or two pixels. */
 function circleBench() {
@@ -160,5 +160,36 @@ describe('a choice that is kept', () => {
     bench.read('?subject=stone');
     expect([bench.chosen('subject'), bench.inputs['subject-depth']]).toEqual(['pin', 2]);
     expect(bench.notices).toHaveLength(1);
+  });
+});
+
+describe('what a choice brings', () => {
+  function lensBench() {
+    const lens = (label: string, focalLength: number, closest: number): Option<'focal-length' | 'focus-distance'> => ({
+      label,
+      fills: { 'focal-length': focalLength },
+      brings: (given) => ({ 'focus-distance': Math.max(closest, given['focus-distance']) }),
+    });
+    return new Bench({
+      inputs: { 'focal-length': 50, 'focus-distance': 400 },
+      choices: { lens: { label: 'Lens', options: { short: lens('short', 50, 400), long: lens('long', 100, 1200) } } },
+      formulas: [],
+    });
+  }
+
+  it('is set when a hand chooses, and does not say that it holds', () => {
+    const bench = lensBench();
+    bench.choose('lens', 'long');
+    expect(bench.inputs['focus-distance']).toBe(1200);
+    bench.set('focus-distance', 3000);
+    expect(bench.chosen('lens')).toBe('long');
+    bench.choose('lens', 'short');
+    expect(bench.inputs['focus-distance']).toBe(3000);
+  });
+
+  it('is left to itself by an address, which says all', () => {
+    const bench = lensBench();
+    bench.read('?lens=long');
+    expect([bench.chosen('lens'), bench.inputs['focus-distance']]).toEqual(['long', 400]);
   });
 });

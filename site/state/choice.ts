@@ -13,6 +13,8 @@ export interface Option<Input extends QuantityName> {
    * hand; all options of such a choice fill the same inputs.
    */
   readonly fills: Some<Input> | ((given: Inputs<Input>) => Some<Input>);
+  /** What a hand that chooses it sets besides, without its standing for that: a lens comes no nearer than its ring goes. An address says all itself. */
+  readonly brings?: (given: Inputs<Input>) => Some<Input>;
 }
 
 export interface ChoicePlan<Input extends QuantityName> {
@@ -68,6 +70,12 @@ export class Choices<Input extends QuantityName> {
       return [name, Math.min(most, Math.max(least, value!))];
     });
     return Object.fromEntries(kept) as Some<Input>;
+  }
+
+  /** What choosing an option by hand sets, with these inputs: what it fills, and what it brings. */
+  brings(choice: string, slug: string, inputs: Inputs<Input>): Some<Input> {
+    const brought = this.plans[choice]?.options[slug]?.brings?.(inputs) ?? ({} as Some<Input>);
+    return { ...this.fills(choice, slug, { ...inputs, ...brought }), ...brought };
   }
 
   /** The option whose values the inputs have, or undefined when they are the reader's own. */

@@ -17,16 +17,19 @@ const ofLens: readonly (QuantityName | 'lens')[] = [
   'lens',
   'focal-length',
   'focus-magnification',
+  'max-aperture',
   'f-number',
   'pupil-magnification',
   'front-principal-depth',
   'principal-separation',
+  'barrel-length',
 ];
 const ofCamera: readonly (QuantityName | 'sensor' | 'circle-of-confusion-by')[] = [
   'sensor',
   'sensor-width',
   'sensor-height',
   'pixel-pitch',
+  'register-distance',
   'circle-of-confusion-by',
   'circle-of-confusion',
 ];

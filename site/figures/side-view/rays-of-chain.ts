@@ -34,6 +34,13 @@ export function raysOf(chain: SideViewChain, shown: SideViewShown, place: SheetP
       for (const side of [1, -1]) draw(`chief ${side}`, through(side, 0), 'ray chief');
     } else if (kind === 'edge') {
       for (const side of [1, -1]) draw(`edge ${side}`, through(1, side), 'ray');
+    } else if (kind === 'far') {
+      const half = (positions.entrancePupil?.diameter ?? 0) / 2;
+      const rays = constructionRays({ whole: positions.whole, sharpPlane: null, signedMagnification: null }, half);
+      for (const [index, ray] of rays.entries()) {
+        const path = rayOnSheet(ray, place, null);
+        if (path !== '') strokes.push({ key: `far ${index}`, path, className: 'ray far', quantity: 'focal-length' });
+      }
     } else {
       const rays = constructionRays(positions, objectHeight(chain, place));
       const needed = positions.sharpPlane === null ? rays : rays.slice(0, 2);

@@ -50,7 +50,9 @@ export type SideViewRays =
   /** through the middle of the stop to the end of the picture */
   | 'chief'
   /** the marginal rays of the point at the end of the picture */
-  | 'edge';
+  | 'edge'
+  /** light from far away as wide as the entrance pupil, dashed: it comes together in F′, wherever the lens is focused */
+  | 'far';
 
 /** Something that can be taken hold of. */
 export interface SideViewHandle {
