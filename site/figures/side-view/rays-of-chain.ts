@@ -36,7 +36,7 @@ export function raysOf(chain: SideViewChain, shown: SideViewShown, place: SheetP
       for (const side of [1, -1]) draw(`edge ${side}`, through(1, side), 'ray');
     } else {
       const rays = constructionRays(positions, objectHeight(chain, place));
-      const needed = positions.sharpPlane === null ? rays : rays.slice(0, 2);
+      const needed = positions.sharpPlane === null || shown.foci ? rays : rays.slice(0, 2);
       needed.forEach((ray, index) => draw(`construction ${index}`, ray, 'ray'));
     }
   }
