@@ -17,7 +17,23 @@ const ofLens = ['focal-length', 'focus-magnification', 'principal-separation', '
 const ofPair = ['closest.focus-distance', 'closest.magnification', 'closest.principal-separation'] as const;
 
 const { 'lens-50': start, 'lens-28': wide, 'lens-18': zoomed, 'lens-55': long, 'lens-100': tele } = lenses;
-const whole = { 'lens-50': start, 'lens-28': wide, 'lens-18': zoomed, 'lens-55': long, 'lens-100': tele };
+const { 'focal-length': f60, 'principal-separation': apart60, 'front-principal-depth': depth60 } = marks['lens-60'];
+
+/** The lenses that move as a whole, and one that does not, as if its groups were fixed where they stand at infinity. */
+const whole = {
+  'lens-50': start,
+  'lens-28': wide,
+  'lens-18': zoomed,
+  'lens-55': long,
+  'lens-100': tele,
+  'lens-60': {
+    label: '60 mm macro, if its groups were fixed',
+    'focal-length': f60,
+    'focus-magnification': marks['lens-60'].closest['focus-magnification'],
+    'principal-separation': apart60,
+    'front-principal-depth': depth60,
+  },
+};
 
 /** The lenses that focus inside, with all that their makers print of how near they come; the rest is assumed. */
 const inside = { 'lens-90': printed('lens-90'), 'lens-60': printed('lens-60'), 'lens-200': printed('lens-200') };

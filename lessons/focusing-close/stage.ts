@@ -37,9 +37,9 @@ export const stage: readonly StageStep[] = [
   {
     question: 'A 60 mm macro lens at life size: can it be nearer than four focal lengths, 240 mm?',
     caption:
-      'Inside it f shrinks to {macro-lens.focal-length}: {macro-lens.focus-distance} away, with {macro-lens.working-distance} of room.',
-    from: {},
-    set: { 'focus-travel': 50 },
+      'Inside, f shrinks to {macro-lens.focal-length}: {macro-lens.focus-distance} away, and {macro-lens.working-distance} before the rim.',
+    from: { lens: 'lens-60', magnification: 0.15 },
+    set: { lens: 'lens-60', magnification: 1 },
     sheet: 'inside',
   },
 ];

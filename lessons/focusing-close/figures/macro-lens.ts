@@ -18,7 +18,7 @@ const asWhole: Lens = lensOfPrescription({ surfaces, stop }, { ...inside, closes
 const fNumber = marks['lens-60']['max-aperture'];
 
 /** One glass, two ways to focus it. */
-export const ways = { 'moved as a whole': asWhole, 'groups moving inside': inside } as const;
+export const ways = { 'as a whole': asWhole, inside } as const;
 
 /** The crate's 60 mm macro lens on the camera, its glass where it stands at this magnification, and rays from the middle of the field. */
 export function macroLensChain(lens: Lens, focusMagnification: number): SideViewChain {
