@@ -2,9 +2,9 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
-    question: 'Half life size, f/8. Is the sharp part deeper than a match is thick?',
+    question: 'Half life size, f/8. Is the sharp part as deep as a match is thick, about 2 mm?',
     caption:
-      'Just: {near-limit} in front and {far-limit} behind, {depth-of-field} in all. A match is about 2 mm thick.',
+      'Not quite: {near-limit} in front, {far-limit} behind. In all {depth-of-field}, for a blur of {circle-of-confusion}.',
     from: { 'f-number': 2.8 },
     set: { 'f-number': 8 },
   },
@@ -34,7 +34,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Who decides how much blur still counts as sharp: the lens, the sensor or we?',
-    caption: 'We do. Chosen from how a print is seen, c is {circle-of-confusion} and the depth {depth-of-field}.',
+    caption:
+      'We do. For a print 300 mm wide seen from 400 mm, c is {circle-of-confusion}. The depth: {depth-of-field}.',
     from: { magnification: 0.5 },
     set: { 'circle-of-confusion-by': 'viewing' },
   },

@@ -62,7 +62,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'A slanted ruler, merged. Now the step becomes three times as long as a frame is deep. What is missing?',
-    caption: 'Soft stripes: {frame-step} a step, {depth-of-field} a frame; what lies between is sharp in no frame.',
+    caption:
+      'Soft stripes: {frame-step} a step, {depth-of-field} a frame (blur: {circle-of-confusion}). Between, none is sharp.',
     from: ruler,
     set: { ...ruler, overlap: -2 },
     sheet: 'picture',

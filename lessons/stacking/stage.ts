@@ -3,7 +3,8 @@ import type { StageStep } from '#site/stage/step.ts';
 export const stage: readonly StageStep[] = [
   {
     question: 'There is time for one frame only. Will half of this crystal be sharp in it?',
-    caption: 'No: {depth-of-field} of its {subject-depth}. The rest has to come from other frames.',
+    caption:
+      'No: {depth-of-field} of its {subject-depth}, for a blur of {circle-of-confusion}. Other frames must add the rest.',
     set: { 'time-limit': 1 },
     sheet: 'slabs',
   },

@@ -115,6 +115,11 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     return numberOf(this.#find({ ...this.inputs, ...changes }, this.kept, steps), name, otherwise);
   }
 
+  /** Whether an answer follows from *input*, by however many steps; an input follows from itself alone. */
+  leansOn(name: Input | Output, input: QuantityName): boolean {
+    return stepsTo(name, this.#steps).some(({ reads }) => reads.includes(input));
+  }
+
   /** The numbers of *names* as a function of the core or a figure takes them: by camel-case names. */
   named<Name extends Input | Output>(...names: readonly Name[]): Readonly<Named<Name>> {
     return Object.fromEntries(names.map((name) => [camelCase(name), this.number(name)])) as Named<Name>;

@@ -36,6 +36,12 @@ describe('a bench', () => {
     expect(bench.number('field-width')).toBe(48);
   });
 
+  it('knows which answers follow from an input', () => {
+    expect(bench.leansOn('field-width', 'sensor-width')).toBe(true);
+    expect(bench.leansOn('field-width', 'focal-length')).toBe(false);
+    expect(bench.leansOn('magnification', 'sensor-width')).toBe(false);
+  });
+
   it('has its controls in the order of its inputs, a handle behind what it sets', () => {
     expect(bench.controls).toEqual(['magnification', 'field-width', 'sensor-width']);
   });
