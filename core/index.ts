@@ -38,6 +38,10 @@ export {
   magnificationFromExtensionFormula,
 } from './gaussian/magnification-from-extension.formula.ts';
 export { magnificationFromField, magnificationFromFieldFormula } from './gaussian/magnification-from-field.formula.ts';
+export {
+  magnificationFromTravel,
+  magnificationFromTravelFormula,
+} from './gaussian/magnification-from-travel.formula.ts';
 export { magnificationOfSubject, magnificationOfSubjectFormula } from './gaussian/magnification-of-subject.formula.ts';
 export { magnification, magnificationFormula } from './gaussian/magnification.formula.ts';
 export { magnificationsAtFocusDistance } from './gaussian/magnifications-at-focus-distance.ts';

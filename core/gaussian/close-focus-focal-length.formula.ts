@@ -36,7 +36,7 @@ export const closeFocusFocalLengthFormula = {
   evaluate: closeFocusFocalLength,
   says: 'The closest focus distance and the magnification there tell you the focal length the lens has close up.',
   source: 'the focus distance solved for f, derived in core/gaussian/README.md#internal-focusing',
-  checkedBy: ['line-scan-camera-notes'],
+  checkedBy: ['focusing-in-textbooks', 'line-scan-camera-notes'],
   // The distance must exceed what lies between the principal planes.
   sample: { 'focus-distance': [210, 50000] },
 } as const satisfies Formula<Inputs>;

@@ -42,7 +42,7 @@ export const focusDistanceFormula = {
   evaluate: focusDistance,
   says: 'The distance on the lens barrel counts from the sensor: subject distance, image distance and the gap between the principal planes.',
   source: 'sum of the conjugate distances and HH′, derived in core/gaussian/README.md#distances',
-  checkedBy: ['common-practice', 'pupils-in-matrices'],
+  checkedBy: ['common-practice', 'focusing-in-textbooks', 'pupils-in-matrices'],
   // A short lens whose principal planes cross over widely would need its subject behind the sensor.
   sample: { 'focal-length': [30, 800] },
 } as const satisfies Formula<Inputs>;

@@ -40,5 +40,5 @@ export const imageDistanceOfSubjectFormula = {
   evaluate: imageDistanceOfSubject,
   says: 'As the subject comes nearer, its image moves away behind the lens, to infinity when the subject is one focal length away.',
   source: 'OpenStax, University Physics Vol. 3, section 2.4',
-  checkedBy: ['conjugates-in-manuals', 'thin-lens-openstax'],
+  checkedBy: ['conjugates-in-manuals', 'focusing-in-textbooks', 'thin-lens-openstax'],
 } as const satisfies Formula<Inputs>;

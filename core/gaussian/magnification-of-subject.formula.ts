@@ -44,6 +44,7 @@ export const magnificationOfSubjectFormula = {
     'crop-factor',
     'depth-from-hyperfocal',
     'depth-maths-system',
+    'focusing-in-textbooks',
     'hand-meters-close-up',
     'image-motion',
     'library-exif-composites',

@@ -40,7 +40,7 @@ export const nearestFocusDistanceFormula = {
   evaluate: nearestFocusDistance,
   says: 'No lens that moves as a whole focuses nearer than four focal lengths from the sensor, give or take HH′.',
   source: 'least value of the focus distance over m, derived in core/gaussian/README.md#nearest-focus',
-  checkedBy: ['common-practice', 'pupils-in-matrices'],
+  checkedBy: ['common-practice', 'focusing-in-textbooks', 'pupils-in-matrices'],
   // A short lens whose principal planes cross over widely would need its subject behind the sensor.
   sample: { 'focal-length': [30, 800] },
 } as const satisfies Formula<Inputs>;

@@ -35,6 +35,7 @@ export const subjectDistanceFormula = {
     'common-practice',
     'conjugates-in-manuals',
     'enlarging-tables',
+    'focusing-in-textbooks',
     'pupils-in-matrices',
     'thin-lens-openstax',
   ],

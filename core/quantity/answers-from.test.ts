@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { fieldWidthFormula } from '#core/gaussian/field-width.formula.ts';
+import { contrastFormula } from '#core/wave/contrast.formula.ts';
 import { subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
 import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
 import { answersFrom, step, stepsInOrder, stepsTo, under, type Step } from './answers-from.ts';
@@ -90,6 +91,23 @@ describe('steps under a prefix', () => {
     const twice = under('double', [fieldWidthFormula], { magnification: 'double.magnification' });
     const { numbers } = found([fieldWidthFormula, ...twice], { ...given, 'double.magnification': 2 });
     expect(numbers).toMatchObject({ 'field-width': 36, 'double.field-width': 18 });
+  });
+
+  it('write formulas with the names that they go by', () => {
+    const [again] = under('closest', [subjectDistanceFormula], { magnification: 'closest.magnification' });
+    const { tex, from, evaluate } = again as unknown as typeof subjectDistanceFormula;
+    expect(from).toEqual(['focal-length', 'closest.magnification']);
+    expect(tex).toBe(
+      String.raw`\q{closest.subject-distance} = \q{focal-length}\left(1 + \frac{1}{\q{closest.magnification}}\right)`,
+    );
+    expect(evaluate({ focalLength: 50, closestMagnification: 1 } as never)).toBe(100);
+  });
+
+  it('hold where the formula holds', () => {
+    const [again] = under('far', [contrastFormula]);
+    const { holds } = again as unknown as { holds: (given: object) => boolean };
+    expect(holds({ spatialFrequency: 25, cutoffFrequency: 200 })).toBe(true);
+    expect(holds({ spatialFrequency: 25, cutoffFrequency: 20 })).toBe(false);
   });
 
   it('can stand under another, plans too', () => {

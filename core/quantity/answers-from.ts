@@ -1,5 +1,6 @@
 import { OutOfRange } from './errors.ts';
 import { camelCase, type CamelCase, type Named } from './formula.ts';
+import { renamed } from './renamed.ts';
 import type { QuantityName } from './vocabulary.ts';
 
 /** What is chosen among ways of doing things, by the name of the choice: `by` is `rail`. */
@@ -36,7 +37,8 @@ export function step<const From extends QuantityName, const Gives extends Quanti
 }
 
 /**
- * *steps* once more for another part or another way: their answers are known under *prefix*, as `focus-ring.frame-count`.
+ * *steps* once more for another part or another way: their answers are known under *prefix*, as `focus-ring.frame-count`, and a formula
+ * among them is written so.
  *
  * Each takes what an earlier one of them gives, then what *takes* puts in a quantity's place, then what the unprefixed name stands for.
  */
@@ -52,12 +54,9 @@ export function under<Prefix extends string, Gives extends QuantityName>(
     const { gives, from, evaluate } = plain;
     const reads = from.map((name) => (own.has(name) ? named(name as Gives) : (takes[name] ?? name)));
     for (const name of listed(gives)) own.add(name);
-    return {
-      gives: typeof gives === 'string' ? named(gives) : gives.map(named),
-      from: reads,
-      evaluate,
-      keys: keysOf(plain),
-    };
+    if (typeof gives === 'string')
+      return renamed(plain, { gives: named(gives), from: reads, keys: keysOf(plain).from });
+    return { gives: gives.map(named), from: reads, evaluate, keys: keysOf(plain) };
   });
 }
 

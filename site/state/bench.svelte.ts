@@ -170,12 +170,18 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     return { least, most };
   }
 
-  /** How far a handle can be pulled: to where it stands with the input behind it at an end and the others as they are. */
+  /**
+   * How far a handle can be pulled: to where it stands with the input behind it at an end and the others as they are. An end that is no
+   * place to pull to, infinitely far or at no magnification, lies as far as the vocabulary goes.
+   */
   #reach(name: Pulled, input: Input): Range {
-    const ends = Object.values(this.range(input)).map((end: number) =>
+    const { least: first, most: last, scale } = quantityOf(name);
+    const ends = Object.values(this.range(input)).map((end: number) => {
+      const there = this.would(name, { [input]: end } as unknown as Some<Input>);
+      if (there === Infinity) return last;
       // Six figures: an address and a field show no binary dust.
-      Number(this.would(name, { [input]: end } as unknown as Some<Input>).toPrecision(6)),
-    );
+      return scale === 'log' && there <= 0 ? first : Number(there.toPrecision(6));
+    });
     const [least, most] = [Math.min(...ends), Math.max(...ends)];
     const known = this.#ranges[name];
     return known?.least === least && known.most === most ? known : (this.#ranges[name] = { least, most });

@@ -39,10 +39,12 @@ export function controlGroups(all: readonly string[], first: readonly string[]):
   const rest = all.filter((name) => !first.includes(name));
   const lens = rest.filter((name) => (ofLens as readonly string[]).includes(name));
   const camera = rest.filter((name) => (ofCamera as readonly string[]).includes(name));
-  const others = rest.filter((name) => !lens.includes(name) && !camera.includes(name));
+  const printed = rest.filter((name) => name === 'printed' || name.startsWith('closest.'));
+  const others = rest.filter((name) => ![...lens, ...camera, ...printed].includes(name));
   return [
     { name: 'lens', title: 'The lens', controls: lens },
     { name: 'camera', title: 'The camera', controls: camera },
+    { name: 'printed', title: 'What a maker prints', controls: printed },
     { name: 'picture', title: 'The subject and the picture', controls: others },
   ].filter(({ controls }) => controls.length > 0);
 }

@@ -20,6 +20,7 @@ const above = new Set<string>([
   'image-distance',
   'principal-separation',
   'focal-length',
+  'focus-travel',
   'front-principal-depth',
   'entrance-pupil-distance',
   'close-up-gap',
@@ -47,8 +48,9 @@ function spansOn(
 ): Span[] {
   const spans = rigSpans(positions);
   const x = (at: number) => (at === positions.sharpPlane ? place.subjectX : place.x(at));
-  return dimensions.flatMap(({ name, value, part, inside }): Span[] => {
-    const ends = part === undefined ? spans[name] : ([positions.parts[part]!.from, positions.parts[part]!.to] as const);
+  return dimensions.flatMap(({ name, value, part, span, inside }): Span[] => {
+    const whole = part === undefined ? undefined : positions.parts[part]!;
+    const ends = span ?? (whole ? ([whole.from, whole.to] as const) : spans[name]);
     if (inside || !ends || isAbove(name) !== isUpper) return [];
     const [to, from] = [x(ends[0]), x(ends[1])];
     if (Math.min(from, to) < arrowhead || Math.max(from, to) > place.width - arrowhead) return [];

@@ -43,7 +43,7 @@ export function raysOf(chain: SideViewChain, shown: SideViewShown, place: SheetP
       }
     } else {
       const rays = constructionRays(positions, objectHeight(chain, place));
-      const needed = positions.sharpPlane === null ? rays : rays.slice(0, 2);
+      const needed = positions.sharpPlane === null || shown.foci ? rays : rays.slice(0, 2);
       needed.forEach((ray, index) => draw(`construction ${index}`, ray, 'ray'));
     }
   }

@@ -1,5 +1,6 @@
 import type { PlacedGlass, PlacedRay } from '#core/rig/glass-positions.ts';
 import type { RigPositions } from '#core/rig/positions.ts';
+import type { AxialSpan } from '#core/rig/spans.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Range } from '#site/state/address.ts';
 
@@ -27,6 +28,8 @@ export interface SideViewDimension {
   readonly value: string;
   /** A part of the chain, from end to end, instead of the span that the name stands for. */
   readonly part?: number;
+  /** Its ends, mm from the sensor, of a distance that no rig knows by its name. */
+  readonly span?: AxialSpan;
   /** Drawn inside the outlines, with its letter alone. */
   readonly inside?: boolean;
 }
@@ -43,7 +46,7 @@ export interface SideViewShown {
 }
 
 export type SideViewRays =
-  /** the ruler's three rays, of which two are enough: parallel, and through H and H' */
+  /** the ruler's rays, of which two are enough: parallel, and through H and H'; where foci are shown the third, through F */
   | 'construction'
   /** the marginal rays, and the cone between them */
   | 'cone'

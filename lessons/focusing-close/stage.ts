@@ -1,0 +1,45 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+export const stage: readonly StageStep[] = [
+  {
+    question: 'This 50 mm lens goes to infinity. Is H′ then 0, 50 or 100 mm from the sensor?',
+    caption: 'H′ is {image-distance} from the sensor. At infinity that is one focal length.',
+    set: { 'focus-travel': 0 },
+  },
+  {
+    question: 'A leaf, one metre away. Does the lens move out or in?',
+    caption: 'Out, by {focus-travel}. A nearer leaf has its image farther behind the lens.',
+    set: { 'subject-distance': 1000 },
+  },
+  {
+    question: 'Half the distance. Does that take less than twice the travel, twice or more?',
+    caption: 'More: {focus-travel}. Travel goes with magnification, here {magnification}, not with distance.',
+    set: { 'subject-distance': 500 },
+  },
+  {
+    question: 'Here the focus ring stops. Is this half of the way to life size, a third or less?',
+    caption: 'Less. Its thread is {focus-travel} long. Life size takes one focal length, {focal-length}.',
+    set: {},
+  },
+  {
+    question: 'With a longer tube, could the subject come as near to the sensor as we like?',
+    caption: 'No: never nearer than {nearest.focus-distance}, at life size. Past that it goes away again.',
+    from: {},
+    set: { 'focus-travel': 50 },
+    sheet: 'plot',
+  },
+  {
+    question: 'Which distance is on the focus ring: from the sensor, from H or from the rim?',
+    caption: 'From the sensor, {focus-distance}. From H it is {subject-distance}, from the rim {working-distance}.',
+    from: { 'focus-travel': 50 },
+    set: {},
+  },
+  {
+    question: 'A 60 mm macro lens at life size: can it be nearer than four focal lengths, 240 mm?',
+    caption:
+      'Inside, f shrinks to {macro-lens.focal-length}: {macro-lens.focus-distance} away, and {macro-lens.working-distance} before the rim.',
+    from: { lens: 'lens-60', magnification: 0.15 },
+    set: { lens: 'lens-60', magnification: 1 },
+    sheet: 'inside',
+  },
+];
