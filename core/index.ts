@@ -291,7 +291,15 @@ export type { Known } from './practice/text.ts';
 export { OutOfRange } from './quantity/errors.ts';
 export { expectedWords, type Range } from './quantity/expected.ts';
 export { evaluateFormula, type Formula, type Named } from './quantity/formula.ts';
-export { glossary, glossaryEntry, partIndex, partOf, texOf, type GlossaryEntry } from './quantity/glossary.ts';
+export {
+  glossary,
+  glossaryEntry,
+  nameInFull,
+  partIndex,
+  partOf,
+  texOf,
+  type GlossaryEntry,
+} from './quantity/glossary.ts';
 export {
   exactFNumber,
   exactShutterTime,

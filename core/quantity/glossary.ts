@@ -160,6 +160,17 @@ export function partOf(name: QuantityName): string {
   return name.slice(0, Math.max(0, name.lastIndexOf('.'))).replaceAll('-', ' ');
 }
 
+/** Prefixes that say which of a quantity is meant, not which part of a chain it belongs to. */
+const adjectives: readonly string[] = ['best', 'closest', 'corrected', 'nearest', 'shortest', 'unreversed'];
+
+/** The name of a quantity with its prefix: `focal length of the main lens`, `corrected exposure time`. */
+export function nameInFull(name: QuantityName): string {
+  const part = partOf(name);
+  const { name: bare } = quantityOf(name);
+  if (part === '') return bare;
+  return adjectives.includes(part) ? `${part} ${bare}` : `${bare} of the ${part}`;
+}
+
 /** The index by which two letters of one kind are told apart: `main` for `main-lens.focal-length`, '' where there is only one. */
 export function partIndex(name: QuantityName): string {
   return partOf(name).replace(/ lens$/, '');

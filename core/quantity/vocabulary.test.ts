@@ -1,7 +1,7 @@
 import katex from 'katex';
 import { describe, expect, it } from 'vitest';
 import { camelCase } from './formula.ts';
-import { glossary, glossaryEntry, partIndex, partOf, texOf } from './glossary.ts';
+import { glossary, glossaryEntry, nameInFull, partIndex, partOf, texOf } from './glossary.ts';
 import { unitWorth } from './units.ts';
 import { isQuantityId, quantityIds, quantityOf, vocabulary, type QuantityId } from './vocabulary.ts';
 
@@ -79,6 +79,9 @@ describe('names with a part', () => {
     expect(texOf('rear-ring.extension')).toBe(String.raw`{e}_{\text{rear ring}}`);
     expect(texOf('main-lens.field-width')).toBe(String.raw`\text{main lens field width}`);
     expect(partOf('reversed-lens.focal-length')).toBe('reversed lens');
+    expect(nameInFull('reversed-lens.focal-length')).toBe('focal length of the reversed lens');
+    expect(nameInFull('corrected.exposure-time')).toBe('corrected exposure time');
+    expect(nameInFull('focal-length')).toBe('focal length');
     expect([partOf('focal-length'), partIndex('focal-length')]).toEqual(['', '']);
   });
 
