@@ -57,6 +57,17 @@ def case(index, name, gap, power, abbe, ahead):
     return row(f"blue-and-red-matrix-{index}", title, source, inputs, expected, {"relative": 1e-12}, because)
 
 
+def power_for(index, name, gap, power):
+    """The size that a close-up lens gives on a lens at infinity, and the power that gives it."""
+    lens = lenses[name]
+    chain = [ThinLens(Rational(1000) / power), gap, *lens.glass]
+    size = magnification(chain, subject_side(chain, lens.back_focus), lens.back_focus)
+    inputs = {"focalLength": printed(lens.focal_length, "mm"), "magnification": printed(size)}
+    title = f"the power that gives {float(size):.3g} on a {name} lens at infinity"
+    expected = {"closeUpPower": printed(power, "dpt")}
+    return row(f"power-for-size-matrix-{index}", title, source, inputs, expected, {"relative": 1e-12}, because)
+
+
 setups = [
     ("nearly symmetric", 5, 4, 58, None),
     ("retrofocus", 8, 6, 58, None),
@@ -68,4 +79,6 @@ setups = [
     ("telephoto", 5, 3, 58, 1500),
     ("telephoto", 5, 10, 30, 900),
 ]
-write(__file__, [case(index, *setup) for index, setup in enumerate(setups, 1)])
+powers = [("nearly symmetric", 5, 3), ("telephoto", 10, 4)]
+rows = [case(index, *setup) for index, setup in enumerate(setups, 1)]
+write(__file__, rows + [power_for(index, *setup) for index, setup in enumerate(powers, 1)])

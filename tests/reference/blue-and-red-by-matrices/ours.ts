@@ -1,3 +1,4 @@
+import { closeUpPowerForMagnification } from '#core/rig/close-up-power-for-magnification.formula.ts';
 import { colourBlur } from '#core/rig/colour-blur.formula.ts';
 import { colourSpreadOfCloseUpLens } from '#core/rig/colour-spread-of-close-up-lens.formula.ts';
 import { effectiveFNumberWithCloseUpLens } from '#core/rig/effective-f-number-with-close-up-lens.formula.ts';
@@ -23,8 +24,14 @@ const sharp = (given: AtInfinity | Focused) =>
     ? { magnification: magnificationWithCloseUpLens(given), workingDistance: workingDistanceWithCloseUpLens(given) }
     : { magnification: magnificationOfCloseUpLens(given), workingDistance: workingDistanceOfCloseUpLens(given) };
 
+interface Wanted {
+  focalLength: number;
+  magnification: number;
+}
+
 /** What the core makes of a row, in base units: the keys of its `expected`. */
-export function ours(given: AtInfinity | Focused) {
+export function ours(given: AtInfinity | Focused | Wanted) {
+  if (!('closeUpPower' in given)) return { closeUpPower: closeUpPowerForMagnification(given) };
   const { magnification, workingDistance } = sharp(given);
   const effectiveFNumber = effectiveFNumberWithCloseUpLens(given);
   const colourSpread = colourSpreadOfCloseUpLens({ ...given, workingDistance });
