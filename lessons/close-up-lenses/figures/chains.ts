@@ -30,13 +30,12 @@ export interface DrawnChain {
 
 const { 'register-distance': registerDistance } = bodies['body-36'];
 
-/** Camera, lens, and the close-up lens g before its H: on a seat before the rim, or at the rim where the numbers leave no room for one. */
+/** Camera, lens, and the close-up lens g before its H: the frame that holds it there is drawn as a part of the lens. */
 export function closeUpChain(given: Given): DrawnChain {
   const { 'front-principal-depth': depth, 'close-up-gap': gap, 'close-up-power': closeUpPower } = given;
-  const chain = withRim(Math.min(depth, gap), given, (rim) => [
+  const chain = withRim(gap, given, (rim) => [
     camera(given),
     lensOf(given, rim),
-    { part: 'ring', extension: Math.max(0, gap - rim) },
     { part: 'close-up lens', closeUpPower },
   ]);
   return depth > gap && chain.isTrue ? { ...chain, notice: 'the rim would be before the close-up lens' } : chain;

@@ -1,7 +1,7 @@
 import { printQuantity } from '#core/quantity/print.ts';
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
+import { textWidth } from '#site/figures/dimension/text-width.ts';
 import { plotFrame } from '#site/figures/plot/frame.ts';
-import { curvePath } from '#site/figures/plot/plot.ts';
 import { around } from '#site/figures/sheet/boxes.ts';
 import { placeLabels, type Spot, type Wanted } from '#site/figures/sheet/labels.ts';
 
@@ -22,6 +22,10 @@ export interface Given {
 const focalLengths = [10, 800] as const;
 const sizes = [0.02, 10] as const;
 const powers = [1, 2, 4, 10];
+/** Powers whose ratio is less than this are too near for two names. */
+const nearest = 1.8;
+/** So much of a line its name may take. */
+const share = 0.33;
 
 /** Half of what a mark takes of the sheet, pixels. */
 const gripReach = 15;
@@ -38,12 +42,7 @@ export function sizePlotLayout(given: Given, box: SheetBox) {
     },
     box,
   );
-  const lines = [...new Set([closeUpPower, ...powers])].map((power) => ({
-    power,
-    isOn: power === closeUpPower,
-    // A power of f is straight here: where it enters the plot and where it leaves it.
-    path: curvePath(ends(sizeAt, power), frame.x.at, frame.y.at),
-  }));
+  const lines = [...new Set([closeUpPower, ...powers])].map((power) => ({ power, ...lineOf(power) }));
   const points = lenses.flatMap(([slug, length]) => {
     const size = sizeAt(length, closeUpPower);
     return size < sizes[0] || size > sizes[1] ? [] : [{ slug, length, x: frame.x.at(length), y: frame.y.at(size) }];
@@ -57,31 +56,30 @@ export function sizePlotLayout(given: Given, box: SheetBox) {
     ...(grip ? [around(grip.x, grip.y, gripReach)] : []),
   ];
   const sheet = { left: frame.left + 4, right: box.width - 4, top: frame.top + 2, bottom: frame.bottom - 2 };
-  const wanted: Wanted[] = [
-    ...(grip ? [yours(grip, given, box)] : []),
-    ...lines.filter(({ path }) => path !== '').map(({ power }) => nameOfLine(power)),
-    ...points.map(nameOfPoint),
-  ];
+  const wanted: Wanted[] = [...(grip ? [yours(grip, given, box)] : []), ...points.map(nameOfPoint)];
 
-  /** A line's power and distance: over it at its right end, or farther down along it. */
-  function nameOfLine(power: number): Wanted {
-    const [start, end] = ends(sizeAt, power).map(([length]) => length) as [number, number];
-    const spots = [1, 0.88, 0.12, 0.75, 0.6, 0.45, 0.3].flatMap((share): Spot[] => {
-      const length = start * (end / start) ** share;
-      const [x, y] = [frame.x.at(length), frame.y.at(sizeAt(length, power))];
-      return [
-        { x: x - 6, y: y - 0.35 * box.text, anchor: 'end' },
-        { x: x + 6, y: y + 1.05 * box.text, anchor: 'start' },
-      ];
-    });
+  /** Where a power's line runs, and its name written along it, at its upper end. */
+  function lineOf(power: number) {
+    const isOn = power === closeUpPower;
+    // A power of f is straight here: where it enters the plot and where it leaves it.
+    const [from, to] = ends(sizeAt, power).map(([length, size]) => ({ x: frame.x.at(length), y: frame.y.at(size) }));
+    if (!from || !to) return { isOn, path: '' };
+    const path = `M${from.x.toFixed(1)} ${from.y.toFixed(1)}L${to.x.toFixed(1)} ${to.y.toFixed(1)}`;
+    // Lines so near to the one in use leave no room for a second name.
+    if (!isOn && Math.max(power / closeUpPower, closeUpPower / power) < nearest) return { isOn, path };
     const name = printQuantity('close-up-power', power);
-    const distance = printQuantity('working-distance', distanceAt(power));
+    const whole = `${name}: w ${printQuantity('working-distance', distanceAt(power))}`;
+    const room = share * Math.hypot(to.x - from.x, to.y - from.y);
+    const texts = [whole, name].filter((one) => textWidth(one, box.text) < room);
+    const angle = Math.atan2(to.y - from.y, to.x - from.x);
+    const lift = 0.3 * box.text;
     return {
-      key: `line ${power}`,
-      texts: [`${name}: w ${distance}`, name],
-      size: box.text,
-      quantity: 'close-up-power',
-      spots,
+      isOn,
+      path,
+      name: texts[0] && {
+        text: texts[0],
+        place: `translate(${(to.x - 6 + lift * Math.sin(angle)).toFixed(1)} ${(to.y - 6 * Math.tan(angle) - lift * Math.cos(angle)).toFixed(1)}) rotate(${((180 / Math.PI) * angle).toFixed(1)})`,
+      },
     };
   }
 
