@@ -348,6 +348,11 @@ export {
 
 export { assembleRig } from './rig/assemble.ts';
 export { cardinalPoints, rigMatrix, type CardinalPoints } from './rig/cardinal-points.ts';
+export {
+  closeUpPowerForMagnification,
+  closeUpPowerForMagnificationFormula,
+} from './rig/close-up-power-for-magnification.formula.ts';
+export { colourBlur, colourBlurFormula } from './rig/colour-blur.formula.ts';
 export { colourSpreadAtSensor, colourSpreadAtSensorFormula } from './rig/colour-spread-at-sensor.formula.ts';
 export {
   colourSpreadOfCloseUpLens,

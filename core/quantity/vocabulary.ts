@@ -73,7 +73,7 @@ const rows = {
   'barrel-length': row('', 'mm', 1, 500),
   'rear-protrusion': row('', 'mm', 0, 100),
   'close-up-power': row('Φ', 'dpt', 0.1, 50, { name: 'power of the close-up lens', writing: 'signed' }),
-  'close-up-gap': row('g', 'mm', 0, 200, { name: 'close-up gap' }),
+  'close-up-gap': row('g', 'mm', -200, 310, { name: 'close-up gap' }),
   'abbe-number': row('V', '', 15, 100, { name: 'Abbe number' }),
   'colour-spread': row('', 'mm', 0, 1000),
   'colour-blur': row('', 'mm', 0, 100, { shown: 'µm' }),

@@ -34,7 +34,12 @@ export const colourSpreadOfCloseUpLensFormula = {
   evaluate: colourSpreadOfCloseUpLens,
   says: 'A single lens focuses blue nearer than red, by more millimetres the farther away it works.',
   source: 'derived in core/rig/README.md#colour',
-  checkedBy: ['close-up-lens-matrices', 'colour-of-a-single-lens'],
+  checkedBy: [
+    'blue-and-red-by-matrices',
+    'close-up-lens-matrices',
+    'colour-of-a-single-lens',
+    'colour-of-telescope-glasses',
+  ],
   // The sharp plane lies in front of the glass.
   sample: { 'working-distance': [1, 50000] },
 } as const satisfies Formula<Inputs>;

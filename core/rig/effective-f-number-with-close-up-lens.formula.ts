@@ -37,5 +37,5 @@ export const effectiveFNumberWithCloseUpLensFormula = {
   evaluate: effectiveFNumberWithCloseUpLens,
   says: 'A close-up lens costs no light; only the main lens’s own focusing raises the effective f-number.',
   source: 'derived in core/rig/README.md#close-up-lenses',
-  checkedBy: ['close-up-lens-matrices'],
+  checkedBy: ['blue-and-red-by-matrices', 'close-up-lens-matrices'],
 } as const satisfies Formula<Inputs>;

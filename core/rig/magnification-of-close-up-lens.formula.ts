@@ -32,5 +32,5 @@ export const magnificationOfCloseUpLensFormula = {
   evaluate: magnificationOfCloseUpLens,
   says: 'The close-up lens turns the light of the subject parallel, and the main lens makes the picture: the longer it is, the larger.',
   source: 'L. P. Clerc, Photography: Theory and Practice, section 118; derived in core/rig/README.md#close-up-lenses',
-  checkedBy: ['close-up-lens-matrices'],
+  checkedBy: ['blue-and-red-by-matrices', 'close-up-lens-matrices'],
 } as const satisfies Formula<Inputs>;

@@ -3,7 +3,7 @@ import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { magnificationWithCloseUpLens } from './magnification-with-close-up-lens.formula.ts';
 
-const example = { focusMagnification: 0.1, closeUpPower: 4, subjectDistance: 520, closeUpGap: 20 };
+const example = { focusMagnification: 0.1, closeUpPower: 4, mainLensSubjectDistance: 520, closeUpGap: 20 };
 
 describe('magnificationWithCloseUpLens', () => {
   it('is 0.3 for four dioptres on a lens that has 0.1 at half a metre', () => {
@@ -18,10 +18,14 @@ describe('magnificationWithCloseUpLens', () => {
 
   it('tends to f Φ as the lens is focused farther away', () => {
     const focusMagnification = 1e-9;
-    const subjectDistance = 50 * (1 + 1 / focusMagnification);
-    expect(magnificationWithCloseUpLens({ ...example, focusMagnification, subjectDistance })).toEqual(
+    const mainLensSubjectDistance = 50 * (1 + 1 / focusMagnification);
+    expect(magnificationWithCloseUpLens({ ...example, focusMagnification, mainLensSubjectDistance })).toEqual(
       closeTo(0.2, { relative: 1e-8, because: 'm₀ is 1e-9' }),
     );
+  });
+
+  it('counts on for a close-up lens behind H, as on long lenses', () => {
+    expect(magnificationWithCloseUpLens({ ...example, closeUpGap: -480 })).toBe(0.5);
   });
 
   it('refuses a lens at infinity and a gap as long as the distance, by name', () => {

@@ -30,5 +30,5 @@ export const workingDistanceOfCloseUpLensFormula = {
   evaluate: workingDistanceOfCloseUpLens,
   says: 'One over the power, in metres: the close-up lens alone decides how near, the camera lens how large.',
   source: 'L. P. Clerc, Photography: Theory and Practice, section 118; derived in core/rig/README.md#close-up-lenses',
-  checkedBy: ['close-up-lens-matrices'],
+  checkedBy: ['blue-and-red-by-matrices', 'close-up-lens-matrices'],
 } as const satisfies Formula<Inputs>;

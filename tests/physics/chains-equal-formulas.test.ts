@@ -117,20 +117,22 @@ describe('the engine agrees with the short formulas', () => {
     });
   });
 
-  it('for a close-up lens on a lens focused close', () => {
+  it('for a close-up lens on a lens focused close, behind its H too', () => {
     let tried = 0;
+    let behindH = 0;
     everyLens((lens, camera, { N, at, x }) => {
       const closeUpPower = 10 * x;
       const { focalLength, frontPrincipalDepth, pupilMagnification } = lens;
       const s = subjectDistance({ focalLength, magnification: at });
-      // Not a subject that the lens has inside it, nor a close-up lens behind H.
-      if (frontPrincipalDepth < 0 || frontPrincipalDepth > 0.95 * s) return;
+      // Not a subject that the lens has inside it.
+      if (frontPrincipalDepth > 0.95 * s) return;
       tried++;
+      if (frontPrincipalDepth < 0) behindH++;
       const solved = sharp(camera, on(lens, { at, fNumber: N }), { part: 'close-up lens', closeUpPower });
       const given = {
         focusMagnification: at,
         closeUpPower,
-        subjectDistance: s,
+        mainLensSubjectDistance: s,
         closeUpGap: frontPrincipalDepth,
         fNumber: N,
         pupilMagnification,
@@ -140,6 +142,7 @@ describe('the engine agrees with the short formulas', () => {
       expect(solved.effectiveFNumber).toEqual(closeTo(effectiveFNumberWithCloseUpLens(given), cancels));
     });
     expect(tried).toBeGreaterThan(100);
+    expect(behindH).toBeGreaterThan(20);
   });
 
   it('for two lenses coupled, whatever the gap: the smaller pupil limits', () => {

@@ -34,15 +34,29 @@ const ofCamera: readonly (QuantityName | 'sensor' | 'circle-of-confusion-by')[] 
   'circle-of-confusion',
 ];
 
+const ofCloseUpLens: readonly (QuantityName | 'close-up' | 'glass')[] = [
+  'close-up',
+  'glass',
+  'close-up-power',
+  'close-up-gap',
+  'abbe-number',
+];
+
 /** What does not stand first, in groups by the thing it belongs to; a group of none is left out. */
 export function controlGroups(all: readonly string[], first: readonly string[]): readonly ControlGroup[] {
   const rest = all.filter((name) => !first.includes(name));
   const lens = rest.filter((name) => (ofLens as readonly string[]).includes(name));
   const camera = rest.filter((name) => (ofCamera as readonly string[]).includes(name));
+<<<<<<< HEAD
   const printed = rest.filter((name) => name === 'printed' || name.startsWith('closest.'));
   const others = rest.filter((name) => ![...lens, ...camera, ...printed].includes(name));
+=======
+  const closeUp = rest.filter((name) => (ofCloseUpLens as readonly string[]).includes(name));
+  const others = rest.filter((name) => ![...lens, ...camera, ...closeUp].includes(name));
+>>>>>>> closeup
   return [
     { name: 'lens', title: 'The lens', controls: lens },
+    { name: 'close-up', title: 'The close-up lens', controls: closeUp },
     { name: 'camera', title: 'The camera', controls: camera },
     { name: 'printed', title: 'What a maker prints', controls: printed },
     { name: 'picture', title: 'The subject and the picture', controls: others },

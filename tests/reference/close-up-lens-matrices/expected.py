@@ -42,7 +42,7 @@ def case(index, name, gap, power, ahead):
         "pupilMagnification": printed(lens.pupil_magnification),
     }
     if ahead is not None:
-        inputs["subjectDistance"] = printed(ahead + lens.front_principal_depth, "mm")
+        inputs["mainLensSubjectDistance"] = printed(ahead + lens.front_principal_depth, "mm")
         inputs["closeUpGap"] = printed(gap + lens.front_principal_depth, "mm")
     expected = {
         "magnification": printed(magnification(chain, working, sensor)),

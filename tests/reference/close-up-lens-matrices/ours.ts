@@ -15,11 +15,11 @@ interface AtInfinity {
   pupilMagnification: number;
 }
 
-type Focused = AtInfinity & { subjectDistance: number; closeUpGap: number };
+type Focused = AtInfinity & { mainLensSubjectDistance: number; closeUpGap: number };
 
 /** A lens focused close by itself has formulas of its own. */
 export function ours(given: AtInfinity | Focused) {
-  const isFocused = 'subjectDistance' in given;
+  const isFocused = 'mainLensSubjectDistance' in given;
   const workingDistance = isFocused ? workingDistanceWithCloseUpLens(given) : workingDistanceOfCloseUpLens(given);
   return {
     magnification: isFocused ? magnificationWithCloseUpLens(given) : magnificationOfCloseUpLens(given),

@@ -1,0 +1,99 @@
+import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
+import { extensionForMagnificationFormula } from '#core/gaussian/extension-for-magnification.formula.ts';
+import { fieldWidthFormula } from '#core/gaussian/field-width.formula.ts';
+import { lightLossFormula } from '#core/gaussian/light-loss.formula.ts';
+import { subjectDistance, subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
+import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
+import { step, under } from '#core/quantity/answers-from.ts';
+import { printQuantity } from '#core/quantity/print.ts';
+import { colourBlur, colourBlurFormula } from '#core/rig/colour-blur.formula.ts';
+import { colourSpreadOfCloseUpLensFormula } from '#core/rig/colour-spread-of-close-up-lens.formula.ts';
+import { effectiveFNumberWithCloseUpLensFormula } from '#core/rig/effective-f-number-with-close-up-lens.formula.ts';
+import { magnificationOfCloseUpLens } from '#core/rig/magnification-of-close-up-lens.formula.ts';
+import { magnificationWithCloseUpLens } from '#core/rig/magnification-with-close-up-lens.formula.ts';
+import { workingDistanceOfCloseUpLens } from '#core/rig/working-distance-of-close-up-lens.formula.ts';
+import { workingDistanceWithCloseUpLens } from '#core/rig/working-distance-with-close-up-lens.formula.ts';
+import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
+import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
+import { bodies } from '#site/state/crate.ts';
+import { glasses, lensChoices, mostOfGlass, ofLens, ownLenses, powers } from './figures/gear.ts';
+
+/** A subject a million times its image away, or farther, is at infinity for every purpose here. */
+const asGoodAsZero = 1e-6;
+
+/** Size and distance with the close-up lens on. A lens at infinity and one that is focused closer have formulas of their own. */
+const sharpPlane = step({
+  from: ['focal-length', 'focus-magnification', 'close-up-power', 'close-up-gap'],
+  gives: ['magnification', 'working-distance', 'main-lens.subject-distance'],
+  evaluate(given) {
+    const { focalLength, focusMagnification } = given;
+    if (focusMagnification < asGoodAsZero) {
+      return {
+        magnification: magnificationOfCloseUpLens(given),
+        workingDistance: workingDistanceOfCloseUpLens(given),
+        mainLensSubjectDistance: Infinity,
+      };
+    }
+    const mainLensSubjectDistance = subjectDistance({ focalLength, magnification: focusMagnification });
+    if (given.closeUpGap >= mainLensSubjectDistance) return { mainLensSubjectDistance };
+    const focused = { ...given, mainLensSubjectDistance };
+    return {
+      magnification: magnificationWithCloseUpLens(focused),
+      workingDistance: workingDistanceWithCloseUpLens(focused),
+      mainLensSubjectDistance,
+    };
+  },
+});
+
+/** Behind the lens, along the axis: the blur that a cone of f/1 would have is as wide as it is long. */
+const spreadAtSensor = step({
+  from: ['magnification', 'colour-spread'],
+  gives: ['sensor.colour-spread'],
+  evaluate: (given) => ({ sensorColourSpread: colourBlur({ ...given, effectiveFNumber: 1 }) }),
+});
+
+const none = 'none: the lens alone is focused behind the close-up lens';
+
+export const bench = new Bench({
+  inputs: {
+    ...startsOf(ownLenses['lens-50'], ['focal-length', 'focus-magnification']),
+    ...startsOf(powers.four, ['close-up-power']),
+    ...startsOf(ownLenses['lens-50'], ['close-up-gap', 'front-principal-depth']),
+    'f-number': 8,
+    ...startsOf(ownLenses['lens-50'], ['pupil-magnification', 'principal-separation']),
+    'abbe-number': { start: glasses.single['abbe-number'], least: 15, most: mostOfGlass },
+    ...startsOf(bodies['body-36'], ['sensor-width', 'circle-of-confusion']),
+  },
+  choices: {
+    lens: choiceOf('Lens, set to infinity', lensChoices, ofLens),
+    'close-up': choiceOf('Close-up lenses on it', powers, ['close-up-power']),
+    glass: choiceOf('Their glass', glasses, ['abbe-number']),
+    sensor: choiceOf('Camera', bodies, ['sensor-width']),
+    [circleChoice]: circleByBody('sensor-width'),
+  },
+  formulas: [
+    sharpPlane,
+    effectiveFNumberWithCloseUpLensFormula,
+    lightLossFormula,
+    fieldWidthFormula,
+    colourSpreadOfCloseUpLensFormula,
+    colourBlurFormula,
+    spreadAtSensor,
+    ...under('ring', [
+      extensionForMagnificationFormula,
+      subjectDistanceFormula,
+      workingDistanceFormula,
+      effectiveFNumberFormula,
+      lightLossFormula,
+    ]),
+  ],
+  words: {
+    magnification: { none },
+    'working-distance': { none },
+    'main-lens.subject-distance': { infinite: '∞, set to infinity' },
+    'ring.working-distance': (value) =>
+      value === undefined || value > 0
+        ? undefined
+        : `inside the lens, ${printQuantity('working-distance', -value)} behind the rim`,
+  },
+});

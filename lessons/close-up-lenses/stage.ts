@@ -1,0 +1,52 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+export const stage: readonly StageStep[] = [
+  {
+    question: 'A lens set to infinity, +2 on it. With +4 instead: is the subject nearer or farther?',
+    caption: 'Nearer: {working-distance}. With the lens at infinity it is 1000 over the power, on any lens.',
+    from: { 'close-up': 'two' },
+    set: {},
+  },
+  {
+    question: 'The same +4 on a lens of four times the focal length: larger, nearer, or both?',
+    caption: 'Larger: {magnification}. At infinity size goes with focal length, and distance does not.',
+    set: { lens: 'lens-200' },
+  },
+  {
+    question: '+2 and +4, one on the other: stronger than +4, weaker, or something between?',
+    caption: 'Stronger. Powers add: {close-up-power}, and the subject is {working-distance} away.',
+    from: {},
+    set: { 'close-up': 'both' },
+  },
+  {
+    question: '+4 gives 1:5, and focusing closer gives 1:6.7. Both together: their sum, or something else?',
+    caption: 'Something else: {magnification}, from {working-distance}. The gap between the two counts as well.',
+    from: {},
+    set: { 'focus-magnification': 0.15 },
+  },
+  {
+    question: 'A 100 mm lens at infinity, once with +4, once on a ring, one size: which leaves more room?',
+    caption: 'The ring: {ring.working-distance}. The close-up lens: {working-distance}.',
+    from: {},
+    set: { lens: 'lens-100' },
+  },
+  {
+    question: 'Focused closer, both give one size again. Which of them costs more light?',
+    caption:
+      'Set to {f-number}, the close-up lens works at {effective-f-number}, the ring at {ring.effective-f-number}.',
+    set: { lens: 'lens-100', 'focus-magnification': 0.1 },
+  },
+  {
+    question: 'One glass on a 50 mm lens. On 200 mm, is the blur of blue four times as wide, or more?',
+    caption: 'More, sixteen times: {colour-blur}; c is {circle-of-confusion}. It goes with the square of f.',
+    from: {},
+    set: { lens: 'lens-200' },
+    sheet: 'colour',
+  },
+  {
+    question: 'A cemented pair instead, as strong. Is blue still blurred?',
+    caption: 'Hardly: {colour-blur}. Two glasses correct each other, and about a thirty-fifth is left.',
+    set: { lens: 'lens-200', glass: 'pair' },
+    sheet: 'colour',
+  },
+];
