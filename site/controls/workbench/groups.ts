@@ -47,13 +47,9 @@ export function controlGroups(all: readonly string[], first: readonly string[]):
   const rest = all.filter((name) => !first.includes(name));
   const lens = rest.filter((name) => (ofLens as readonly string[]).includes(name));
   const camera = rest.filter((name) => (ofCamera as readonly string[]).includes(name));
-<<<<<<< HEAD
   const printed = rest.filter((name) => name === 'printed' || name.startsWith('closest.'));
-  const others = rest.filter((name) => ![...lens, ...camera, ...printed].includes(name));
-=======
   const closeUp = rest.filter((name) => (ofCloseUpLens as readonly string[]).includes(name));
-  const others = rest.filter((name) => ![...lens, ...camera, ...closeUp].includes(name));
->>>>>>> closeup
+  const others = rest.filter((name) => ![...lens, ...camera, ...printed, ...closeUp].includes(name));
   return [
     { name: 'lens', title: 'The lens', controls: lens },
     { name: 'close-up', title: 'The close-up lens', controls: closeUp },
