@@ -8,7 +8,9 @@ const namesOn = (seed: number) => drawSheet(families, seed).map(({ family, seed:
 
 describe('drawSheet', () => {
   it('draws each kind in turn, and the next sheet goes on with the next numbers', () => {
-    expect(drawSheet(families, 1).map(({ family }) => family.id)).toEqual([...families, ...families].map(({ id }) => id));
+    expect(drawSheet(families, 1).map(({ family }) => family.id)).toEqual(
+      [...families, ...families].map(({ id }) => id),
+    );
     const three = families.slice(0, 3);
     expect(drawSheet(three, 2).map(({ family }) => three.indexOf(family as never))).toEqual([2, 0, 1, 2, 0, 1, 2, 0]);
     expect(drawSheet(three, 2)[0]!.seed).toBe(3);

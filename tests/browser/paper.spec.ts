@@ -48,7 +48,10 @@ for (const [index, path] of sharing.entries()) {
     const key = await printedBy(page, 'Print their key');
     expect(sheet).toHaveLength(1);
     expect(key.length).toBeLessThanOrEqual(2);
-    const [problems, answers] = [sheet, key].map((pages) => pages.map(({ text }) => text).join(' ')) as [string, string];
+    const [problems, answers] = [sheet, key].map((pages) => pages.map(({ text }) => text).join(' ')) as [
+      string,
+      string,
+    ];
     for (const text of [problems, answers]) expect(text).toContain('sheet no. 12');
     expect(problems).not.toContain('set of numbers');
     expect(answers.match(/set of numbers \d/g)).toHaveLength(8);

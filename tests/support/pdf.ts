@@ -39,7 +39,13 @@ export async function readPdf(file: Uint8Array): Promise<readonly PrintedPage[]>
     const { items } = await page.getTextContent();
     const words = items.flatMap((item) =>
       'str' in item && item.str.trim() !== ''
-        ? [{ text: item.str.trim(), x: (item.transform[4] + item.width / 2) / millimetre, y: item.transform[5] / millimetre }]
+        ? [
+            {
+              text: item.str.trim(),
+              x: (item.transform[4] + item.width / 2) / millimetre,
+              y: item.transform[5] / millimetre,
+            },
+          ]
         : [],
     );
     const { fnArray, argsArray } = await page.getOperatorList();

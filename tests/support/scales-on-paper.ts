@@ -25,7 +25,8 @@ export function scalesOn({ words }: PrintedPage): readonly PrintedScale[] {
       .join('');
     const unit = Object.entries(units).find(([name]) => beside.startsWith(name))?.[1];
     const numbers = words.filter(
-      (word) => /^\d+(?:\.\d+)?$/.test(word.text) && isOnSheet(word) && title.y - word.y > -1.5 && title.y - word.y < 12,
+      (word) =>
+        /^\d+(?:\.\d+)?$/.test(word.text) && isOnSheet(word) && title.y - word.y > -1.5 && title.y - word.y < 12,
     );
     // The row of numbers nearest to the words.
     const rows = numbers.map(({ y }) => numbers.filter((other) => Math.abs(other.y - y) < 0.3));

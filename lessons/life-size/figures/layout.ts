@@ -1,5 +1,10 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
-import { pixelsPerPaperMillimetre as paper, drawingScale, scaleLabel, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
+import {
+  pixelsPerPaperMillimetre as paper,
+  drawingScale,
+  scaleLabel,
+  type DrawingScale,
+} from '#site/figures/scale/drawing-scale.ts';
 import type { Range } from '#site/state/address.ts';
 import type { Ruler } from './ruler.ts';
 
