@@ -41,6 +41,8 @@ for (const [index, path] of sharing.entries()) {
   test(`/${path} prints eight problems, the same for the same number, and their key apart`, async ({ page }) => {
     await open(page, path);
     const sheetOf = async (number: string) => {
+      // Problems come to life when a reader comes near them.
+      await page.getByLabel('On paper: sheet no.').scrollIntoViewIfNeeded();
       await page.getByLabel('On paper: sheet no.').fill(number);
       return printedBy(page, 'Print eight problems');
     };
