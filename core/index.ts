@@ -519,3 +519,9 @@ export {
   spatialFrequencyOfCircleFormula,
 } from './wave/spatial-frequency-of-circle.formula.ts';
 export { subjectResolution, type SubjectResolution } from './wave/subject-resolution.ts';
+export { correctedExposureTime, correctedExposureTimeFormula } from './exposure/corrected-exposure-time.formula.ts';
+export {
+  fNumberForEffectiveFNumber,
+  fNumberForEffectiveFNumberFormula,
+} from './gaussian/f-number-for-effective-f-number.formula.ts';
+export { finderLoss, finderLossFormula } from './gaussian/finder-loss.formula.ts';

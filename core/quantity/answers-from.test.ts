@@ -4,7 +4,8 @@ import { fieldWidthFormula } from '#core/gaussian/field-width.formula.ts';
 import { contrastFormula } from '#core/wave/contrast.formula.ts';
 import { subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
 import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
-import { answersFrom, step, stepsInOrder, stepsTo, under, type Step } from './answers-from.ts';
+import { answersFrom, step, stepsInOrder, stepsTo, under } from './answers-from.ts';
+import type { Step } from './answer-step.ts';
 import { OutOfRange } from './errors.ts';
 
 const given = { 'focal-length': 50, magnification: 1, 'front-principal-depth': 20, 'sensor-width': 36 };

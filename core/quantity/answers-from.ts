@@ -1,28 +1,8 @@
 import { OutOfRange } from './errors.ts';
 import { camelCase, type CamelCase, type Named } from './formula.ts';
 import { renamed } from './renamed.ts';
+import type { Chosen, Step, StepKeys } from './answer-step.ts';
 import type { QuantityName } from './vocabulary.ts';
-
-/** What is chosen among ways of doing things, by the name of the choice: `by` is `rail`. */
-export type Chosen = Readonly<Record<string, string>>;
-
-/**
- * One step from what is known to what follows: a formula, or a plan of the same shape that gives several answers at once.
- *
- * A function takes, and a plan returns, an object keyed by camel-case names. What a plan leaves out has no number.
- */
-export interface Step<Gives extends QuantityName = QuantityName> {
-  readonly gives: Gives | readonly Gives[];
-  readonly from: readonly QuantityName[];
-  readonly evaluate: (given: never, chosen: Chosen) => unknown;
-  /** What the function calls them, where the names of `from` and `gives` carry a prefix that it does not know. */
-  readonly keys?: StepKeys;
-}
-
-interface StepKeys {
-  readonly from: readonly string[];
-  readonly gives: readonly string[];
-}
 
 /** A plan as a step: several answers, each of which may be missing. */
 export function step<const From extends QuantityName, const Gives extends QuantityName>(plan: {

@@ -1,4 +1,4 @@
-import type { Chosen, Step } from './answers-from.ts';
+import type { Chosen, Step } from './answer-step.ts';
 import { camelCase, type Formula } from './formula.ts';
 import type { QuantityName } from './vocabulary.ts';
 

@@ -65,7 +65,11 @@ interface Rim {
 }
 /** The f-number of a lens whose band is so many times as wide as the rim that shows. */
 const fNumberFor = (given: Rim, times: number) => {
-  const pupil = evaluateFormula(pupilForBand, { ...given, 'hidden-band': times * given['rim.hidden-band'] });
+  const pupil = pupilForBand.evaluate({
+    hiddenBand: times * given['rim.hidden-band'],
+    entrancePupilDistance: given['entrance-pupil-distance'],
+    edgeHeight: given['edge-height'],
+  });
   return evaluateFormula(fNumberFromApertureFormula, { ...given, 'entrance-pupil': pupil });
 };
 /** The same for one who counts the pupil's distance from the background and not from the edge. */

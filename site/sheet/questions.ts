@@ -39,9 +39,15 @@ export const subjects: readonly Subject[] = [
         'pixels-per-millimetre': 'Pixels to a millimetre of the subject',
       }),
       question('What does the size of my sensor change?', 'life-size', { 'crop-factor': 'Crop factor' }),
-      question('How wide does a lens see?', 'on-the-barrel', { 'angle-of-view': 'Angle of view' }),
+      question('How wide does a lens see?', 'on-the-barrel', {
+        'angle-of-view-far': 'Angle of view, far away',
+        'angle-of-view': 'Angle of view, close up',
+      }),
       question('How large does a lens make it at this distance?', 'focusing-close', {
         'magnification-of-subject': 'Magnification from the subject distance',
+        'magnification-at-focus-distance': 'Magnification from the distance on the ring',
+        'magnification-from-travel': 'Magnification from how far the lens moves out',
+        'focus-travel': 'How far the lens moves out',
       }),
     ],
   },
@@ -56,6 +62,8 @@ export const subjects: readonly Subject[] = [
       question('What does a close-up lens give?', 'close-up-lenses', {
         'magnification-with-close-up-lens': 'Magnification with a close-up lens',
         'magnification-of-close-up-lens': 'Magnification with a close-up lens, focused far away',
+        'close-up-power-for-magnification': 'Close-up lens for a magnification',
+        'colour-blur': 'Blur of blue where red is sharp',
         'colour-spread-of-close-up-lens': 'Colour fringe of a close-up lens, at the subject',
         'colour-spread-at-sensor': 'Colour fringe of a close-up lens, at the sensor',
       }),
@@ -78,6 +86,7 @@ export const subjects: readonly Subject[] = [
       question('How much room is left in front of the lens?', 'extension', {
         'subject-distance': 'Subject distance',
         'working-distance': 'Working distance',
+        'working-distance-from-marks': 'Working distance from what is printed',
       }),
       question('And with a close-up lens, reversed, or into a tank?', 'working-distance', {
         'working-distance-of-close-up-lens': 'Working distance of a close-up lens',
@@ -112,6 +121,8 @@ export const subjects: readonly Subject[] = [
       question('How wide is the opening?', 'on-the-barrel', {
         'entrance-pupil': 'Entrance pupil',
         'f-number-from-aperture': 'F-number from the opening',
+        'exit-pupil': 'Exit pupil',
+        'stopped-down': 'Stops from wide open',
       }),
       question('Which f-number counts close up?', 'extension', {
         'effective-f-number': 'Effective f-number',
@@ -123,6 +134,11 @@ export const subjects: readonly Subject[] = [
         'effective-f-number-of-reversed-lens': 'Effective f-number of a reversed lens',
         'entrance-pupil-of-reversed-lens': 'Entrance pupil of a reversed lens',
         'effective-f-number-of-objective': 'Effective f-number of a microscope objective',
+      }),
+      question('What do I set, how long, and why is the finder dark?', 'effective-aperture', {
+        'f-number-for-effective-f-number': 'F-number to set for a cone',
+        'corrected-exposure-time': 'Exposure time from a hand meter',
+        'finder-loss': 'Light lost in an optical finder',
       }),
       question('How wide is the cone, as microscopes count it?', 'depth-of-field', {
         'numerical-aperture': 'Numerical aperture',
@@ -182,6 +198,8 @@ export const subjects: readonly Subject[] = [
       }),
       question('Which f-number for this subject?', 'best-aperture', {
         'best-effective-f-number': 'Best effective f-number for a depth',
+        'balanced-f-number': 'Balanced f-number',
+        'defocus-blur-of-ends': 'Blur at the ends of a depth',
         'defocus-aberration': 'Defocus in waves, from the blur',
         'defocus-aberration-of-depth': 'Defocus in waves, from the depth',
       }),

@@ -1,11 +1,5 @@
-import {
-  answersFrom,
-  stepsInOrder,
-  stepsTo,
-  type Found,
-  type Prepared,
-  type Step,
-} from '#core/quantity/answers-from.ts';
+import { answersFrom, stepsInOrder, stepsTo, type Found, type Prepared } from '#core/quantity/answers-from.ts';
+import type { Step } from '#core/quantity/answer-step.ts';
 import { camelCase, evaluateFormula, type Formula, type Named } from '#core/quantity/formula.ts';
 import { plainNumber } from '#core/quantity/plain-number.ts';
 import { readQuantity } from '#core/quantity/read.ts';

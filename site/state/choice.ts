@@ -1,4 +1,4 @@
-import type { Chosen } from '#core/quantity/answers-from.ts';
+import type { Chosen } from '#core/quantity/answer-step.ts';
 import { evaluateFormula, type Formula } from '#core/quantity/formula.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Range } from './address.ts';

@@ -62,7 +62,7 @@ export function kitOf(size: KitSize): KitRow[] {
       registerDistance: 44,
       sensorWidth: width,
       sensorHeight: (2 * width) / 3,
-      circleOfConfusion: width / 1800,
+      circleOfConfusion: width / 1500,
     })),
     ...focalLengths.slice(0, size.lenses).map((focalLength, index): KitRow => ({
       part: 'lens',

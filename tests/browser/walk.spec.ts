@@ -6,6 +6,7 @@ import { dragFirstHandle, moveFirstInput } from './walk/figure.ts';
 import { expectFormulasInReach, expectNarrow } from './walk/formulas.ts';
 import { expectPrinted } from './walk/paper.ts';
 import { expectLearnersSheet } from './walk/paper-sheet.ts';
+import { expectShort } from './walk/short.ts';
 import { expectPolicy } from './walk/policy.ts';
 import { predict } from './walk/prediction.ts';
 import { familiesOf, openEveryKind, practise } from './walk/problems.ts';

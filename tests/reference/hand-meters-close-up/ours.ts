@@ -5,23 +5,22 @@ import { finderLoss } from '#core/gaussian/finder-loss.formula.ts';
 import { magnificationOfSubject } from '#core/gaussian/magnification-of-subject.formula.ts';
 import type { Answer } from '#tests/support/reference-case.ts';
 
-interface Given {
+interface Metered {
   readonly exposureTime: number;
   readonly fNumber: number;
-  readonly magnification: number;
-  readonly pupilMagnification: number;
-  readonly focalLength: number;
-  readonly subjectDistance: number;
-  readonly effectiveFNumber: number;
-  readonly maxAperture: number;
 }
+type Given =
+  | { readonly maxAperture: number; readonly effectiveFNumber: number }
+  | { readonly effectiveFNumber: number; readonly magnification: number; readonly pupilMagnification: number }
+  | (Metered & { readonly focalLength: number; readonly subjectDistance: number })
+  | (Metered & { readonly magnification: number; readonly pupilMagnification: number });
 
 export function ours(given: Given): Answer {
   if ('maxAperture' in given) return { finderLoss: finderLoss(given) };
   if ('effectiveFNumber' in given) return { fNumber: fNumberForEffectiveFNumber(given) };
-  const lens =
-    'subjectDistance' in given
-      ? { fNumber: given.fNumber, magnification: magnificationOfSubject(given), pupilMagnification: 1 }
-      : given;
-  return { correctedExposureTime: correctedExposureTime({ ...given, effectiveFNumber: effectiveFNumber(lens) }) };
+  const { exposureTime, fNumber } = given;
+  const near =
+    'subjectDistance' in given ? { magnification: magnificationOfSubject(given), pupilMagnification: 1 } : given;
+  const works = effectiveFNumber({ ...near, fNumber });
+  return { correctedExposureTime: correctedExposureTime({ exposureTime, fNumber, effectiveFNumber: works }) };
 }
