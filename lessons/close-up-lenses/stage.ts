@@ -33,7 +33,7 @@ export const stage: readonly StageStep[] = [
   {
     question: 'Focused closer, both give one size again. Which of them costs more light?',
     caption:
-      'Set to {f-number}, the close-up lens works at {effective-f-number}, the ring at {ring.effective-f-number}.',
+      'The ring: set to {f-number}, it works at {ring.effective-f-number}; the close-up lens at {effective-f-number}.',
     set: { lens: 'lens-100', 'focus-magnification': 0.1 },
   },
   {

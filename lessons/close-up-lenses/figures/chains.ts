@@ -2,7 +2,7 @@ import { OutOfRange } from '#core/quantity/errors.ts';
 import { assembleRig } from '#core/rig/assemble.ts';
 import type { Part } from '#core/rig/part.ts';
 import { rigPositions, type RigPositions } from '#core/rig/positions.ts';
-import { bodies } from '#site/state/crate.ts';
+import { bodies, parts } from '#site/state/crate.ts';
 
 /** What of the bench the chains are put together from. */
 export type Given = Readonly<
@@ -29,22 +29,28 @@ export interface DrawnChain {
 }
 
 const { 'register-distance': registerDistance } = bodies['body-36'];
+const { extension: seat } = parts['close-up-seat'];
 
-/** Camera, lens, and the close-up lens g before its H: the frame that holds it there is drawn as a part of the lens. */
-export function closeUpChain(given: Given): DrawnChain {
+/** Camera, lens, and the close-up lens g before its H: its frame is drawn as a part of the lens, and what a hand adds as a ring. */
+export function closeUpChain(given: Given): DrawnChain & { readonly closeUpAt: number } {
   const { 'front-principal-depth': depth, 'close-up-gap': gap, 'close-up-power': closeUpPower } = given;
-  const chain = withRim(gap, given, (rim) => [
+  const chain = withRim(Math.min(gap, depth + seat), given, (rim) => [
     camera(given),
     lensOf(given, rim),
+    { part: 'ring', extension: Math.max(0, gap - rim) },
     { part: 'close-up lens', closeUpPower },
   ]);
-  return depth > gap && chain.isTrue ? { ...chain, notice: 'the rim would be before the close-up lens' } : chain;
+  const isInside = depth > gap && chain.isTrue;
+  return { ...chain, closeUpAt: 3, ...(isInside && { notice: 'the rim would be before the close-up lens' }) };
 }
 
 /** The same lens on a ring instead. */
 export function ringChain(given: Given, extension: number): DrawnChain {
-  const parts = (rim: number): readonly Part[] => [camera(given), { part: 'ring', extension }, lensOf(given, rim)];
-  return withRim(given['front-principal-depth'], given, parts);
+  return withRim(given['front-principal-depth'], given, (rim) => [
+    camera(given),
+    { part: 'ring', extension },
+    lensOf(given, rim),
+  ]);
 }
 
 const camera = ({ 'sensor-width': sensorWidth }: Given): Part => ({
@@ -73,8 +79,8 @@ function lensOf(given: Given, frontPrincipalDepth: number): Part {
 }
 
 /** A front rim behind the lens's own flange cannot be drawn: the lens then ends at its flange, and the figure says so. */
-function withRim(depth: number, given: Given, parts: (depth: number) => readonly Part[]): DrawnChain {
-  const at = (rim: number) => rigPositions(assembleRig(parts(rim)));
+function withRim(depth: number, given: Given, chain: (rim: number) => readonly Part[]): DrawnChain {
+  const at = (rim: number) => rigPositions(assembleRig(chain(rim)));
   try {
     return { positions: at(depth), isTrue: true };
   } catch (error) {

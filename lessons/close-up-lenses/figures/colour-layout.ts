@@ -1,5 +1,4 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
-import { drawingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
 
 /** What one kind of glass does to blue where red is sharp. */
 export interface Colours {
@@ -11,9 +10,10 @@ export interface Colours {
 
 /** Scales that stay while a hand drags. */
 export interface HeldScales {
-  readonly along: DrawingScale;
-  readonly across: DrawingScale;
-  readonly disc: DrawingScale;
+  /** Pixels for a millimetre along the axis, across it, and on the sensor. */
+  readonly along: number;
+  readonly across: number;
+  readonly disc: number;
 }
 
 /** Two rays of one colour, above and below the axis, from the left end of their picture to its right end, as SVG paths. */
@@ -49,6 +49,16 @@ export interface ColourLayout extends HeldScales {
 /** A pixel smaller than this on the sheet is no square. */
 const smallestSquare = 5;
 
+/** Preferred numbers of ISO 3 in tenths of a decade: near enough to fill the sheet, far enough apart to stay while values creep. */
+const steps = [1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8];
+
+/** The largest preferred scale at which *length* millimetres fit into *room* pixels. */
+function scaleFor(length: number, room: number): number {
+  const largest = room / length;
+  const power = 10 ** Math.floor(Math.log10(largest));
+  return steps.findLast((step) => step * power <= largest * (1 + 1e-9))! * power;
+}
+
 /** Where the sensor stands among the rays, as a share of their picture. */
 const sensorShare = 0.76;
 
@@ -77,18 +87,18 @@ export function colourLayout(
   const discs = { left: rays.right + 1.2 * text, right: width - 6 };
   const widest = Math.max(...glasses.map(({ colourBlur }) => colourBlur));
   const farthest = Math.max(...glasses.map(({ behindLens }) => behindLens));
-  const along = held?.along ?? drawingScale(farthest, spreadShare * (sensorX - rays.left));
-  const before = (sensorX - rays.left) / along.pixelsPerMillimetre;
-  const across = held?.across ?? drawingScale(before / effectiveFNumber, 1.9 * half);
+  const along = held?.along ?? scaleFor(farthest, spreadShare * (sensorX - rays.left));
+  const before = (sensorX - rays.left) / along;
+  const across = held?.across ?? scaleFor(before / effectiveFNumber, 1.9 * half);
   const room = Math.min(2 * half, discs.right - discs.left);
-  const disc = held?.disc ?? drawingScale(Math.max(1.1 * widest, 1.5 * circle), room);
-  const square = pixelPitch * disc.pixelsPerMillimetre;
+  const disc = held?.disc ?? scaleFor(Math.max(1.1 * widest, 1.5 * circle), room);
+  const square = pixelPitch * disc;
 
   /** A ray that crosses the axis *focus* before the sensor, cut at the picture's upper and lower edge. */
   const ray = (axisY: number, focus: number, side: 1 | -1) => {
     const ends = [rays.left, rays.right].map((x) => {
-      const ahead = (sensorX - x) / along.pixelsPerMillimetre;
-      const y = (side * (ahead - focus) * across.pixelsPerMillimetre) / (2 * effectiveFNumber);
+      const ahead = (sensorX - x) / along;
+      const y = (side * (ahead - focus) * across) / (2 * effectiveFNumber);
       return `${x.toFixed(1)} ${(axisY - Math.min(4000, Math.max(-4000, y))).toFixed(1)}`;
     });
     return `M${ends.join('L')}`;
@@ -101,7 +111,7 @@ export function colourLayout(
     disc,
     rays: { ...rays, sensorX },
     discs: { ...discs, x: (discs.left + discs.right) / 2 },
-    circle: (circle / 2) * disc.pixelsPerMillimetre,
+    circle: (circle / 2) * disc,
     square: square >= smallestSquare ? square : 0,
     rows: glasses.map(({ colourBlur, behindLens }, index) => {
       const axisY = top + index * band + 1.5 * text + half;
@@ -112,10 +122,10 @@ export function colourLayout(
         rays: {
           red: bundle(axisY, 0),
           blue: bundle(axisY, behindLens),
-          blueX: sensorX - behindLens * along.pixelsPerMillimetre,
+          blueX: sensorX - behindLens * along,
         },
-        radius: (colourBlur / 2) * disc.pixelsPerMillimetre,
-        blurHalf: (colourBlur / 2) * across.pixelsPerMillimetre,
+        radius: (colourBlur / 2) * disc,
+        blurHalf: (colourBlur / 2) * across,
       };
     }),
   };
