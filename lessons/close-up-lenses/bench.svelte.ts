@@ -5,7 +5,6 @@ import { lightLossFormula } from '#core/gaussian/light-loss.formula.ts';
 import { subjectDistance, subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
 import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
 import { step, under } from '#core/quantity/answers-from.ts';
-import { printQuantity } from '#core/quantity/print.ts';
 import { colourBlur, colourBlurFormula } from '#core/rig/colour-blur.formula.ts';
 import { colourSpreadOfCloseUpLensFormula } from '#core/rig/colour-spread-of-close-up-lens.formula.ts';
 import { effectiveFNumberWithCloseUpLensFormula } from '#core/rig/effective-f-number-with-close-up-lens.formula.ts';
@@ -16,10 +15,8 @@ import { workingDistanceWithCloseUpLens } from '#core/rig/working-distance-with-
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies } from '#site/state/crate.ts';
+import { asGoodAsZero, infinite, roomInWords } from '#site/state/edges.ts';
 import { glasses, lensChoices, mostOfGlass, ofLens, ownLenses, powers } from './figures/gear.ts';
-
-/** A subject a million times its image away, or farther, is at infinity for every purpose here. */
-const asGoodAsZero = 1e-6;
 
 /** Size and distance with the close-up lens on. A lens at infinity and one that is focused closer have formulas of their own. */
 const sharpPlane = step({
@@ -90,10 +87,7 @@ export const bench = new Bench({
   words: {
     magnification: { none },
     'working-distance': { none },
-    'main-lens.subject-distance': { infinite: '∞, set to infinity' },
-    'ring.working-distance': (value) =>
-      value === undefined || value > 0
-        ? undefined
-        : `inside the lens, ${printQuantity('working-distance', -value)} behind the rim`,
+    'main-lens.subject-distance': { infinite },
+    'ring.working-distance': roomInWords,
   },
 });

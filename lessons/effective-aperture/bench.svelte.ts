@@ -3,9 +3,9 @@ import { finderLossFormula } from '#core/gaussian/finder-loss.formula.ts';
 import { lightLossFormula } from '#core/gaussian/light-loss.formula.ts';
 import { numericalApertureFormula } from '#core/gaussian/numerical-aperture.formula.ts';
 import { step } from '#core/quantity/answers-from.ts';
-import { printQuantity } from '#core/quantity/print.ts';
 import { Bench, choiceOf, keptChoice } from '#site/state/bench.svelte.ts';
 import { lenses } from '#site/state/crate.ts';
+import { brightness, inStops, isGain } from './figures/in-stops.ts';
 import { ways, worksAt, type Way } from './figures/ways.ts';
 
 /** What the lens works at, by the way in which it has come to its magnification. */
@@ -14,9 +14,6 @@ const worksAtByWay = step({
   gives: ['effective-f-number'],
   evaluate: (given, chosen) => ({ effectiveFNumber: worksAt(chosen['reached-by'] as Way, given) }),
 });
-
-/** A lens turned round can work wider than its mark: what is gained is no loss below zero. */
-const gained = (stops = 0) => (stops < -0.005 ? `none: ${printQuantity('light-loss', -stops)} gained` : undefined);
 
 export const bench = new Bench({
   inputs: {
@@ -34,9 +31,8 @@ export const bench = new Bench({
   },
   formulas: [worksAtByWay, lightLossFormula, correctedExposureTimeFormula, finderLossFormula, numericalApertureFormula],
   words: {
-    'light-loss': gained,
-    'finder-loss': (stops = 0) =>
-      stops < -0.005 ? `none: ${printQuantity('finder-loss', -stops)} brighter` : undefined,
+    'light-loss': (stops = 0) => (isGain(stops) ? `none: ${inStops(stops, ['lost', 'gained'])}` : undefined),
+    'finder-loss': (stops = 0) => (isGain(stops) ? `none: ${brightness(stops)}` : undefined),
     'numerical-aperture': { none: 'no lens in air has so wide a cone' },
   },
 });

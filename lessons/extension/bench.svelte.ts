@@ -6,9 +6,9 @@ import { lightLossFormula } from '#core/gaussian/light-loss.formula.ts';
 import { magnificationFromExtensionFormula } from '#core/gaussian/magnification-from-extension.formula.ts';
 import { subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
 import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
-import { printQuantity } from '#core/quantity/print.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { bodies, lenses } from '#site/state/crate.ts';
+import { asGoodAsZero, infinite, noneAtInfinity, roomInWords } from '#site/state/edges.ts';
 
 const ofLens = [
   'focal-length',
@@ -17,10 +17,6 @@ const ofLens = [
   'pupil-magnification',
   'principal-separation',
 ] as const;
-
-/** A subject a million times its image away, or farther, is at infinity for every purpose here. */
-const asGoodAsZero = 1e-6;
-const infinite = '∞, set to infinity';
 
 export const bench = new Bench({
   inputs: {
@@ -43,13 +39,10 @@ export const bench = new Bench({
     fieldWidthFormula,
   ],
   words: {
-    magnification: (value) => (value === 0 ? '0, set to infinity' : undefined),
+    magnification: noneAtInfinity,
     'subject-distance': { infinite },
     'focus-distance': { none: 'none: H and H′ cannot be so far apart here', infinite },
-    'working-distance': (value = 0) => {
-      if (value === Infinity) return infinite;
-      return value > 0 ? undefined : `inside the lens, ${printQuantity('working-distance', -value)} behind the rim`;
-    },
+    'working-distance': roomInWords,
     'field-width': { infinite },
   },
   /** No ring on a lens set to infinity: the subject is infinitely far, and the rest follows. */

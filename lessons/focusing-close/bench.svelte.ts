@@ -10,6 +10,7 @@ import { step, under } from '#core/quantity/answers-from.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { lenses } from '#site/state/crate.ts';
+import { asGoodAsZero, infinite, noneAtInfinity, roomInWords } from '#site/state/edges.ts';
 import { glassLenses } from '#site/state/glass.ts';
 import { marks } from '#site/state/lens-marks.ts';
 
@@ -48,9 +49,6 @@ function printed(slug: 'lens-60' | 'lens-90' | 'lens-200') {
   };
 }
 
-/** A subject a million times its image away, or farther, is at infinity for every purpose here. */
-const asGoodAsZero = 1e-6;
-const infinite = '∞, set to infinity';
 const tooFarApart = 'none: H and H′ cannot be so far apart here';
 const pastItsRing = 'none: its ring ends at life size';
 
@@ -109,13 +107,10 @@ export const bench = new Bench({
     }),
   ],
   words: {
-    magnification: (value) => (value === 0 ? '0, set to infinity' : undefined),
+    magnification: noneAtInfinity,
     'subject-distance': { infinite },
     'focus-distance': { none: tooFarApart, infinite },
-    'working-distance': (value = 0) => {
-      if (value === Infinity) return infinite;
-      return value > 0 ? undefined : `inside the lens, ${printQuantity('working-distance', -value)} behind the rim`;
-    },
+    'working-distance': roomInWords,
     'nearest.focus-distance': { none: tooFarApart },
     'closest.focal-length': { none: 'none: H and H′ would be farther apart than sensor and subject' },
     'macro-lens.magnification': { none: pastItsRing },

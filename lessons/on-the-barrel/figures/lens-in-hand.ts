@@ -1,20 +1,13 @@
 import { magnificationAtFocusDistance } from '#core/gaussian/magnification-at-focus-distance.formula.ts';
 import type { ChoicePlan } from '#site/state/choice.ts';
+import { lenses } from '#site/state/crate.ts';
 import { crateRegister, marks, type Marks } from '#site/state/lens-marks.ts';
 
 /** The lenses of the crate that move as a whole: what their marks say of size and travel holds. Those that focus inside have a lesson of their own. */
-const labels = {
-  'lens-50': '50 mm f/1.8',
-  'lens-28': '28 mm f/2.8, manual',
-  'lens-18': '18-55 mm zoom at 18 mm',
-  'lens-55': '18-55 mm zoom at 55 mm',
-  'lens-100': '100 mm f/4, manual',
-} as const;
+export const handLenses = ['lens-50', 'lens-28', 'lens-18', 'lens-55', 'lens-100'] as const;
 
 /** Slug of one of them. */
-export type HandLens = keyof typeof labels;
-
-export const handLenses = Object.keys(labels) as HandLens[];
+export type HandLens = (typeof handLenses)[number];
 
 /** Nearest at which a lens moved as a whole is sharp, wherever its thread ends, mm from the sensor; not above 0 where its planes cross over widely. */
 export function nearestOf(given: {
@@ -51,7 +44,7 @@ export const lensChoice: ChoicePlan<Filled | 'focus-distance' | 'f-number'> = {
       return [
         slug,
         {
-          label: labels[slug],
+          label: lenses[slug].label,
           fills: ({ 'focus-distance': distance }) => ({
             'focal-length': lens['focal-length'],
             'max-aperture': lens['max-aperture'],

@@ -1,21 +1,3 @@
-/** A curve with its name written at one of its points. */
-export interface Curve {
-  /** The quantity's id, whose colour and line style the curve has. */
-  readonly name: string;
-  readonly points: readonly (readonly [number, number])[];
-  readonly label?: {
-    readonly text: string;
-    readonly at: readonly [number, number];
-    readonly anchor?: 'start' | 'end' | 'middle';
-  };
-}
-
-export interface Span {
-  readonly from: number;
-  readonly to: number;
-  readonly label: string;
-}
-
 /** *count* values from *least* to *most*, evenly spaced by ratio: where to sample a curve over a logarithmic axis. */
 export function logSamples(least: number, most: number, count: number): number[] {
   return Array.from({ length: count }, (_, index) => least * (most / least) ** (index / (count - 1)));
@@ -28,7 +10,7 @@ export function evenSamples(least: number, most: number, count: number): number[
 
 /** SVG path through *points*, broken where one has no place on the axes. Written out: a shape library weighs 3 KB more. */
 export function curvePath(
-  points: Curve['points'],
+  points: readonly (readonly [number, number])[],
   atX: (value: number) => number,
   atY: (value: number) => number,
 ): string {

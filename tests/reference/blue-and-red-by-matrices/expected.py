@@ -8,10 +8,11 @@ from pathlib import Path
 sys.path.append(str(Path(__file__).parents[2] / "support" / "python"))
 
 import sympy
-from sympy import Abs, Rational, diff
+from sympy import Rational
 from sympy.physics.optics import ThinLens
 
-from chain import effective_f_number, image_side, lenses, magnification, subject_side, through, x
+from chain import lenses, magnification, subject_side, through
+from close_up import CloseUp
 from rows import printed, row, write
 
 source = f"sympy {sympy.__version__}, physics.optics.gaussopt, run here"
@@ -20,41 +21,14 @@ because = "the same Gaussian optics, in exact fractions there, printed to fiftee
 
 def case(index, name, gap, power, abbe, ahead):
     """A lens focused *ahead* of its front glass, then one of so many dioptres *gap* before it; the ray at the rim of the stop, in both colours."""
-    lens = lenses[name]
-    sensor = lens.back_focus if ahead is None else image_side(lens.glass, ahead)
-    alone = 0 if ahead is None else magnification(lens.glass, ahead, sensor)
-    red = ThinLens(Rational(1000) / power)
-    chain = [red, gap, *lens.glass]
-    working = subject_side(chain, sensor)
-    cone = effective_f_number([red, gap, *lens.to_stop], lens.from_stop, lens.hole, working, sensor)
+    rig = CloseUp(name, gap, power, abbe, ahead)
+    lens = rig.lens
     # A point on the axis in the sharp plane of red, its ray through the rim of the stop, as the power changes.
-    coloured = ThinLens(Rational(1000) / x)
-    slope = (lens.hole / 2) / through(working, coloured, gap, *lens.to_stop).B
-    height = through(working, coloured, gap, *lens.glass, sensor).B * slope
-    blur = 2 * Abs(diff(height, x).subs(x, power)) * power / abbe
-    plane = through(coloured, gap, *lens.glass, sensor)
-    spread = Abs(diff(-plane.B / plane.A, x).subs(x, power)) * power / abbe
-    inputs = {
-        "abbeNumber": abbe,
-        "closeUpPower": printed(power, "dpt"),
-        "focalLength": printed(lens.focal_length, "mm"),
-        "focusMagnification": printed(alone),
-        "fNumber": printed(lens.f_number),
-        "pupilMagnification": printed(lens.pupil_magnification),
-    }
-    if ahead is not None:
-        inputs["mainLensSubjectDistance"] = printed(ahead + lens.front_principal_depth, "mm")
-        inputs["closeUpGap"] = printed(gap + lens.front_principal_depth, "mm")
-    expected = {
-        "magnification": printed(magnification(chain, working, sensor)),
-        "workingDistance": printed(working, "mm"),
-        "effectiveFNumber": printed(cone),
-        "colourSpread": printed(spread, "mm"),
-        "colourBlur": printed(blur, "mm"),
-    }
-    where = "at infinity" if ahead is None else f"focused {ahead} mm ahead of its front glass"
-    title = f"+{power} dpt of V = {abbe}, {gap} mm before a {name} lens {where}"
-    return row(f"blue-and-red-matrix-{index}", title, source, inputs, expected, {"relative": 1e-12}, because)
+    slope = (lens.hole / 2) / through(rig.working, rig.coloured, gap, *lens.to_stop).B
+    height = through(rig.working, rig.coloured, gap, *lens.glass, rig.sensor).B * slope
+    expected = rig.expected() | {"colourBlur": printed(2 * rig.by_colour(height), "mm")}
+    title = f"+{power} dpt of V = {abbe}, {gap} mm before a {name} lens {rig.where()}"
+    return row(f"blue-and-red-matrix-{index}", title, source, rig.inputs(), expected, {"relative": 1e-12}, because)
 
 
 def power_for(index, name, gap, power):
