@@ -7,7 +7,7 @@ type Inputs = 'focal-length' | 'focus-distance' | 'principal-separation';
 /**
  * The magnification that a lens moved as a whole gives at a distance on its scale: of the two places that are sharp the one nearer to the sensor.
  *
- * m = 2f / (L − HH' − 2f + √((L − HH')(L − HH' − 4f)))
+ * m = (1 − r)/(1 + r) with r = √(1 − 4f/(L − HH'))
  *
  * @param given.focalLength *f*, mm, above 0
  * @param given.focusDistance *L*, sensor to subject, mm; 4 f + HH' or above
@@ -28,7 +28,7 @@ export function magnificationAtFocusDistance(given: Named<Inputs>): number {
 export const magnificationAtFocusDistanceFormula = {
   gives: 'magnification',
   from: ['focal-length', 'focus-distance', 'principal-separation'],
-  tex: String.raw`\q{magnification} = \frac{2\,\q{focal-length}}{\q{focus-distance} - \q{principal-separation} - 2\,\q{focal-length} + \sqrt{\left(\q{focus-distance} - \q{principal-separation}\right)\left(\q{focus-distance} - \q{principal-separation} - 4\,\q{focal-length}\right)}}`,
+  tex: String.raw`\q{magnification} = \frac{1 - \sqrt{1 - \frac{4\,\q{focal-length}}{\q{focus-distance} - \q{principal-separation}}}}{1 + \sqrt{1 - \frac{4\,\q{focal-length}}{\q{focus-distance} - \q{principal-separation}}}}`,
   evaluate: magnificationAtFocusDistance,
   says: 'How large a thing is follows from the distance on the ring, as long as the lens moves as a whole.',
   source: 'the distance from sensor to subject, solved for the magnification',

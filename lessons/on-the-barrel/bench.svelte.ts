@@ -9,6 +9,7 @@ import { workingDistanceFromMarksFormula } from '#core/gaussian/working-distance
 import { printQuantity } from '#core/quantity/print.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { bodies } from '#site/state/crate.ts';
+import { roomInWords } from '#site/state/edges.ts';
 import { marks } from '#site/state/lens-marks.ts';
 import { barrelAt, lensChoice, nearestOf } from './figures/lens-in-hand.ts';
 
@@ -38,10 +39,7 @@ export const bench = new Bench({
     'stopped-down': (value = 0) =>
       value < -0.05 ? `${printQuantity('stopped-down', -value)} wider than the lens opens` : undefined,
     magnification: (value, known) =>
-      value === undefined
-        ? `none: moved as a whole, this lens is sharp from ${printQuantity('focus-distance', nearestOf(known))} on`
-        : undefined,
-    'working-distance': (value = 0) =>
-      value > 0 ? undefined : `inside the lens, ${printQuantity('working-distance', -value)} behind the rim`,
+      value === undefined ? `none: sharp only from ${printQuantity('focus-distance', nearestOf(known))} on` : undefined,
+    'working-distance': roomInWords,
   },
 });

@@ -1,6 +1,7 @@
 import { bodyBehind } from '#site/figures/side-view/frame.ts';
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { levelPitch } from '#site/figures/dimension/stack.ts';
+import { fittingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
 import { titleHeight } from '#site/figures/sheet/title-block.ts';
 
 /** The lens as it is drawn, mm: plain data. */
@@ -29,6 +30,8 @@ export interface Band {
 
 export interface HandLayout {
   readonly pixels: number;
+  /** The same as a title block states it. */
+  readonly scale: DrawingScale;
   readonly axisY: number;
   /** Middle of the front view. */
   readonly frontX: number;
@@ -72,7 +75,8 @@ const withRing = { base: 0.42, ring: 0.41 };
 const withoutRing = { base: 0.26, ring: 0.58 };
 
 /** Everything of a lens and its camera from front and side, to one scale. */
-export function handLayout(view: HandView, { width, height, text, small }: SheetBox): HandLayout {
+export function handLayout(view: HandView, box: SheetBox): HandLayout {
+  const { width, height, text, small } = box;
   const { barrel, registerDistance, rimDiameter, hasApertureRing } = view;
   const half = Math.max(bodyHalf, rimDiameter / 2);
   const foot = 11 + titleHeight * small;
@@ -80,7 +84,8 @@ export function handLayout(view: HandView, { width, height, text, small }: Sheet
   const wheelHeight = hasApertureRing ? 0 : wheelSize.height;
   const room = height - foot - pitch * (leastLevels.above + leastLevels.below) - text;
   const across = rimDiameter + gap + Math.max(barrel, view.longest) + registerDistance + bodyBehind;
-  const pixels = Math.max(1e-3, Math.min((width - 24) / across, room / (2 * half + wheelHeight)));
+  const scale = fittingScale(box, Math.max(1e-3, Math.min((width - 24) / across, room / (2 * half + wheelHeight))));
+  const pixels = scale.pixelsPerMillimetre;
   const spare = (width - across * pixels) / 2;
   const flangeX = width - spare - (registerDistance + bodyBehind) * pixels;
   const rimX = flangeX - barrel * pixels;
@@ -100,6 +105,7 @@ export function handLayout(view: HandView, { width, height, text, small }: Sheet
   const ringLeft = headRight - parts.ring * own;
   const bodyTop = axisY - bodyHalf * pixels;
   return {
+    scale,
     pixels,
     axisY,
     frontX: spare + r,

@@ -1,5 +1,6 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { textWidth } from '#site/figures/dimension/text-width.ts';
+import { fittingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
 import { titleHeight } from '#site/figures/sheet/title-block.ts';
 
 /** One opening of the row, whole stops from the widest. */
@@ -21,6 +22,8 @@ export interface PlacedOpening extends Opening {
 
 export interface StopsLayout {
   readonly pixels: number;
+  /** The same as a title block states it. */
+  readonly scale: DrawingScale;
   readonly axisY: number;
   readonly openings: readonly PlacedOpening[];
   /** Baselines of both rows of labels, and the foot of the columns of light with their width. */
@@ -35,11 +38,8 @@ export interface StopsLayout {
 const gap = 10;
 
 /** Openings side by side to one scale, the widest at the left, and under each what share of its light is left. */
-export function stopsLayout(
-  openings: readonly Opening[],
-  set: number,
-  { width, height, text, small }: SheetBox,
-): StopsLayout {
+export function stopsLayout(openings: readonly Opening[], set: number, box: SheetBox): StopsLayout {
+  const { width, height, text, small } = box;
   const label = Math.max(...openings.map((one) => textWidth(one.label, small))) + gap;
   const least = Math.min(label, (width - 2 * gap) / openings.length);
   const foot = height - 11 - titleHeight * small - 8;
@@ -59,6 +59,8 @@ export function stopsLayout(
     }
     pixels = low;
   }
+  const scale = fittingScale(box, pixels);
+  pixels = scale.pixelsPerMillimetre;
   const each = widths(pixels);
   let x = (width - total(pixels)) / 2;
   const placed = openings.map((one, index): PlacedOpening => {
@@ -74,6 +76,7 @@ export function stopsLayout(
   });
   const at = (index: number) => placed[Math.min(placed.length - 1, Math.max(0, index))]!.x;
   return {
+    scale,
     pixels,
     axisY: 2.2 * text + room / 2,
     openings: placed,

@@ -66,6 +66,16 @@ export function timesAsLarge(scale: number, other: number): string {
   return String(Number((scale / other).toPrecision(2)));
 }
 
+/** The scale at which a figure just fits: on a screen as it is, on paper the next smaller recommended one. */
+export function fittingScale(
+  { onPaper = false }: Pick<SheetBox, 'onPaper'>,
+  pixelsPerMillimetre: number,
+): DrawingScale {
+  return onPaper
+    ? drawingScale(1, pixelsPerMillimetre)
+    : { pixelsPerMillimetre, label: labelOfPixels(pixelsPerMillimetre) };
+}
+
 /** The label of a scale that a figure chose for itself. */
 export function labelOfPixels(pixelsPerMillimetre: number): string {
   return scaleLabel(pixelsPerMillimetre / pixelsPerPaperMillimetre);

@@ -27,5 +27,6 @@ export async function expectPrinted(page: Page): Promise<void> {
   expect(printed.paper).toMatch(/rgb\(255, 255, 255\)|rgba\(0, 0, 0, 0\)/);
   expect(new Set(printed.links)).toEqual(new Set(['none']));
   expect(new Set(printed.lines)).toEqual(new Set(['avoid']));
-  await page.emulateMedia({ media: 'screen', colorScheme: 'light' });
+  // As it was: what is printed after this is printed, and not the screen put on paper.
+  await page.emulateMedia({ media: null, colorScheme: 'light' });
 }

@@ -6,6 +6,8 @@ export async function predict(page: Page): Promise<void> {
   expect(forms.length).toBeGreaterThan(0);
   for (const form of forms) {
     const before = await page.locator('.readings').textContent();
+    // One that stands under a later heading is opened with it.
+    await form.evaluate((within) => within.closest('details')?.setAttribute('open', ''));
     await form.locator('input[type=radio]').first().check();
     await form.getByRole('button', { name: 'That is my guess' }).click();
     await expect(form.locator('.verdict')).toContainText(/That is what happens|The figure says otherwise/);
