@@ -11,7 +11,7 @@ import { expectPolicy } from './walk/policy.ts';
 import { predict } from './walk/prediction.ts';
 import { familiesOf, openEveryKind, practise } from './walk/problems.ts';
 import { projectAllSteps } from './walk/stage.ts';
-import { expectReadingsAsHigh, expectStillUnderTheHand } from './walk/still.ts';
+import { expectReadingsAsHigh, expectStillUnderTheHand, expectStillWhenJumped } from './walk/still.ts';
 import { watched } from './walk/watch.ts';
 
 for (const path of lessons) {
@@ -24,6 +24,7 @@ for (const path of lessons) {
     await page.goto(`${path}?practice=${asksForNumber.id}:7`);
     await expect(page.locator('.readings output').first()).toBeVisible();
     await step('stands whole as built', () => expectBuiltWhole(page));
+    await step('stays in place under whoever jumps down it', () => expectStillWhenJumped(page));
     await step('is short in the hand', () => expectShort(page));
     await step('keeps to its policy and below its path', () => expectPolicy(page, baseURL!));
     await step('gives axe nothing to report, light or dark', () => expectAccessible(page));

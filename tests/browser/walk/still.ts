@@ -74,3 +74,16 @@ export async function expectReadingsAsHigh(page: Page): Promise<void> {
     expect(others, `as high as ${start} px on ${width} × ${height}`).toEqual([]);
   }
 }
+
+/** Whoever jumps to the end of the page finds it where it was before the parts in between were seen. */
+export async function expectStillWhenJumped(page: Page): Promise<void> {
+  await page.locator('.lesson[data-settled]').waitFor();
+  // The problem that the address names takes the height that it needs.
+  await page.locator('.part-check [data-island]:not([inert])').waitFor({ state: 'attached' });
+  const high = () => page.evaluate(() => document.documentElement.scrollHeight);
+  const before = await high();
+  await page.evaluate(() => scrollTo({ top: document.documentElement.scrollHeight, behavior: 'instant' }));
+  await drawn(page);
+  expect(await high(), 'px from top to end, seen and unseen').toBe(before);
+  await page.evaluate(() => scrollTo({ top: 0, behavior: 'instant' }));
+}
