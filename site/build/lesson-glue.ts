@@ -4,6 +4,7 @@ import type { Plugin } from 'vite';
 import { camelCase } from '#core/quantity/formula.ts';
 
 const lesson = /\/lessons\/([^/]+)\/lesson\.mdx(?:\?|$)/;
+const askedFor = /^\/lessons\/[^/]+\/figures\/Islands\.astro\?/;
 const islands = /\/lessons\/([^/]+)\/figures\/Islands\.astro$/;
 
 /** A lesson's prose with its figure at hand, as `<Bench />`, and with the script that brings its own islands to life at the end. */
@@ -45,6 +46,8 @@ export function lessonGlue(): Plugin {
     name: 'lesson-glue',
     enforce: 'pre',
     resolveId(source, importer) {
+      // The development server asks by the address below the root; where there is no such file, nothing else finds what the script names.
+      if (askedFor.test(source)) return `${root}${source}`;
       if (!/(?:^|\/)figures\/Islands\.astro$/.test(source) || importer === undefined) return undefined;
       const folder = /^.*\/lessons\/[^/]+(?=\/lesson\.mdx)/.exec(importer)?.[0];
       return folder === undefined ? undefined : `${folder}/figures/Islands.astro`;
