@@ -22,7 +22,9 @@ const ownPlane = step({
   gives: ['main-lens.subject-distance'],
   evaluate: ({ focalLength, focusMagnification }) => ({
     mainLensSubjectDistance:
-      focusMagnification < asGoodAsZero ? Infinity : subjectDistance({ focalLength, magnification: focusMagnification }),
+      focusMagnification < asGoodAsZero
+        ? Infinity
+        : subjectDistance({ focalLength, magnification: focusMagnification }),
   }),
 });
 

@@ -196,6 +196,18 @@ const nearer = numberFamily({
         'That counts the distance of the lens alone from H. The close-up lens is {close-up-gap} in front of H: subtract that first.',
     },
     {
+      id: 'gap-added',
+      value: (given) => room({ ...given, 'close-up-gap': -given['close-up-gap'] }),
+      because:
+        'That puts the close-up lens behind H. It is {close-up-gap} in front of it, nearer to where the lens alone is sharp.',
+    },
+    {
+      id: 'from-h',
+      value: (given) => room(given) + given['close-up-gap'],
+      because:
+        'That is the distance from H. The question asks for it from the close-up lens, {close-up-gap} farther in front.',
+    },
+    {
       id: 'close-up-lens-ignored',
       value: (given) => ownDistance(given) - given['close-up-gap'],
       because: 'That is where the lens is focused without the close-up lens. With it the subject comes nearer.',
@@ -377,7 +389,7 @@ const ringOrLens = choiceFamily({
       id: 'the-other-one',
       value: ({ wish }): Way => (wish === wishes.room ? 'close-up' : 'ring'),
       because:
-        'It is the other way round. A ring moves the lens away from the sensor, and that costs light. A close-up lens works at its own focal length, and that costs room.',
+        'Ask what each of them does to the lens. Which moves it away from the sensor? And which makes the light come as if from infinity, and from what distance?',
     },
     {
       id: 'alike-because-as-large',

@@ -139,7 +139,9 @@ describe('the engine agrees with the short formulas', () => {
       };
       const magnification = magnificationWithCloseUpLens(given);
       expect(solved.magnification).toEqual(closeTo(magnification, cancels));
-      expect(solved.workingDistance).toEqual(closeTo(workingDistanceWithCloseUpLens({ ...given, magnification }), cancels));
+      expect(solved.workingDistance).toEqual(
+        closeTo(workingDistanceWithCloseUpLens({ ...given, magnification }), cancels),
+      );
       expect(solved.effectiveFNumber).toEqual(closeTo(effectiveFNumberWithCloseUpLens(given), cancels));
     });
     expect(tried).toBeGreaterThan(100);
