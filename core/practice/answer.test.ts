@@ -144,30 +144,30 @@ describe('verdictOn', () => {
   });
 
   it.each([
-    ['48', 'too-large', 'Not yet: about 4 times too large.'],
-    ['4', 'too-small', 'Not yet: about 3 times too small.'],
-    ['15', 'too-large', 'Not yet: too large by about 25\u202f%.'],
+    ['48', 'too-large', 'Not yet: too large, by a factor of more than 2.'],
+    ['0.9', 'too-small', 'Not yet: too small, by a factor of more than 10.'],
+    ['15', 'too-large', 'Not yet: too large.'],
     [
       '12.48',
       'too-large',
-      'Close: too large by about 4\u202f%. Up to 2\u202f% counts as right, because a ruler shows half millimetres.',
+      'Close: a little too large. Up to 2\u202f% counts as right, because a ruler shows half millimetres.',
     ],
     ['0', 'too-small', 'Not yet: too small.'],
-  ])('says which way %s is off from 12 mm and by how much', (text, direction, words) => {
+  ])('says which way %s is off from 12 mm, but not so that the answer follows', (text, direction, words) => {
     expect(marked(text)).toEqual({ kind: 'wrong', direction, words });
   });
 
-  it('counts a difference in stops where a fixed one is allowed', () => {
+  it('says what is allowed in stops where a fixed difference is', () => {
     const stops = drawProblem(stopsLost, 1) as NumberProblem;
     expect(verdict(stops.answer + 0.2, stops).words).toBe(
-      'Close: too large by about 0.2\u202fstops. Up to 0.1\u202fstops counts as right, because cameras are set in thirds of a stop.',
+      'Close: a little too large. Up to 0.1\u202fstops counts as right, because cameras are set in thirds of a stop.',
     );
   });
 
   it('counts whole numbers exactly', () => {
     expect(verdict(frames.answer, frames).kind).toBe('right');
     expect(verdict(frames.answer - 1, frames)).toMatchObject({ kind: 'mistake', mistake: { id: 'fence-posts' } });
-    expect(verdict(frames.answer + 3, frames).words).toBe('Not yet: too large by about 3.');
+    expect(verdict(frames.answer + 2, frames).words).toBe('Not yet: too large.');
   });
 
   it('explains the option a mistake leads to', () => {

@@ -8,38 +8,24 @@ import { step, under } from '#core/quantity/answers-from.ts';
 import { colourBlur, colourBlurFormula } from '#core/rig/colour-blur.formula.ts';
 import { colourSpreadOfCloseUpLensFormula } from '#core/rig/colour-spread-of-close-up-lens.formula.ts';
 import { effectiveFNumberWithCloseUpLensFormula } from '#core/rig/effective-f-number-with-close-up-lens.formula.ts';
-import { magnificationOfCloseUpLens } from '#core/rig/magnification-of-close-up-lens.formula.ts';
-import { magnificationWithCloseUpLens } from '#core/rig/magnification-with-close-up-lens.formula.ts';
-import { workingDistanceOfCloseUpLens } from '#core/rig/working-distance-of-close-up-lens.formula.ts';
-import { workingDistanceWithCloseUpLens } from '#core/rig/working-distance-with-close-up-lens.formula.ts';
+import { magnificationWithCloseUpLensFormula } from '#core/rig/magnification-with-close-up-lens.formula.ts';
+import { workingDistanceWithCloseUpLensFormula } from '#core/rig/working-distance-with-close-up-lens.formula.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies } from '#site/state/crate.ts';
 import { asGoodAsZero, infinite, roomInWords } from '#site/state/edges.ts';
 import { glasses, lensChoices, mostOfGlass, ofLens, ownLenses, powers } from './figures/gear.ts';
 
-/** Size and distance with the close-up lens on. A lens at infinity and one that is focused closer have formulas of their own. */
-const sharpPlane = step({
-  from: ['focal-length', 'focus-magnification', 'close-up-power', 'close-up-gap'],
-  gives: ['magnification', 'working-distance', 'main-lens.subject-distance'],
-  evaluate(given) {
-    const { focalLength, focusMagnification } = given;
-    if (focusMagnification < asGoodAsZero) {
-      return {
-        magnification: magnificationOfCloseUpLens(given),
-        workingDistance: workingDistanceOfCloseUpLens(given),
-        mainLensSubjectDistance: Infinity,
-      };
-    }
-    const mainLensSubjectDistance = subjectDistance({ focalLength, magnification: focusMagnification });
-    if (given.closeUpGap >= mainLensSubjectDistance) return { mainLensSubjectDistance };
-    const focused = { ...given, mainLensSubjectDistance };
-    return {
-      magnification: magnificationWithCloseUpLens(focused),
-      workingDistance: workingDistanceWithCloseUpLens(focused),
-      mainLensSubjectDistance,
-    };
-  },
+/** Where the lens is sharp by itself. */
+const ownPlane = step({
+  from: ['focal-length', 'focus-magnification'],
+  gives: ['main-lens.subject-distance'],
+  evaluate: ({ focalLength, focusMagnification }) => ({
+    mainLensSubjectDistance:
+      focusMagnification < asGoodAsZero
+        ? Infinity
+        : subjectDistance({ focalLength, magnification: focusMagnification }),
+  }),
 });
 
 /** Behind the lens, along the axis: the blur that a cone of f/1 would have is as wide as it is long. */
@@ -69,7 +55,9 @@ export const bench = new Bench({
     [circleChoice]: circleByBody('sensor-width'),
   },
   formulas: [
-    sharpPlane,
+    ownPlane,
+    magnificationWithCloseUpLensFormula,
+    workingDistanceWithCloseUpLensFormula,
     effectiveFNumberWithCloseUpLensFormula,
     lightLossFormula,
     fieldWidthFormula,

@@ -20,8 +20,12 @@ interface Focused {
 const ownDistance = (given: Focused) =>
   subjectDistance({ focalLength: given['focal-length'], magnification: given['focus-magnification'] });
 
-/** What the formulas for a lens focused close take. */
-const focused = (given: Focused) => ({ ...given, 'main-lens.subject-distance': ownDistance(given) });
+/** The magnification with the close-up lens on. */
+const withCloseUp = (given: Focused) => evaluateFormula(magnificationWithCloseUpLensFormula, given);
+
+/** And how far the subject is. */
+const room = (given: Focused) =>
+  evaluateFormula(workingDistanceWithCloseUpLensFormula, { ...given, magnification: withCloseUp(given) });
 
 /** The magnification as if the lens were at infinity. */
 const atInfinity = (given: Focused) => evaluateFormula(magnificationOfCloseUpLensFormula, given);
@@ -140,18 +144,17 @@ const onAFocusedLens = numberFamily({
       id: 'added',
       value: (given) => given['focus-magnification'] + atInfinity(given),
       because:
-        'That adds the lens’s own {focus-magnification} to what the close-up lens gives at infinity. They do not simply add: multiply {focus-magnification} by 1 + Φ (s − g)/1000.',
+        'That adds the lens’s own {focus-magnification} to what the close-up lens gives at infinity. They do not simply add: on a lens that is focused closer the close-up lens adds another amount, and the gap counts.',
     },
     {
       id: 'gap-left-out',
-      value: (given) => evaluateFormula(magnificationWithCloseUpLensFormula, { ...focused(given), 'close-up-gap': 0 }),
+      value: (given) => withCloseUp({ ...given, 'close-up-gap': 0 }),
       because:
         'That leaves out the gap. The close-up lens is {close-up-gap} nearer to the subject than H: subtract that from the distance of the lens alone.',
     },
     {
       id: 'close-up-part-alone',
-      value: (given) =>
-        evaluateFormula(magnificationWithCloseUpLensFormula, focused(given)) - given['focus-magnification'],
+      value: (given) => withCloseUp(given) - given['focus-magnification'],
       because: 'That is what the close-up lens adds. The {focus-magnification} of the lens itself is still missing.',
     },
   ],
@@ -159,11 +162,11 @@ const onAFocusedLens = numberFamily({
   working: [
     {
       values: (known) => ({ 'main-lens.subject-distance': ownDistance(known) }),
-      note: 'By itself the lens is sharp f (1 + 1/m₀) in front of H: {main-lens.subject-distance}.',
+      note: 'By itself the lens is sharp f (1 + 1/m₀) in front of H: {main-lens.subject-distance}. From the close-up lens that is {close-up-gap} less.',
     },
     {
       formula: magnificationWithCloseUpLensFormula,
-      note: 'From the close-up lens that is {close-up-gap} less. The power times this distance says how much larger it gets:',
+      note: 'That distance times m₀ is f + m₀ (f − g). Times the power, in metres, it is what the close-up lens adds:',
     },
   ],
 });
@@ -188,10 +191,21 @@ const nearer = numberFamily({
     },
     {
       id: 'gap-left-out',
-      value: (given) =>
-        evaluateFormula(workingDistanceWithCloseUpLensFormula, { ...focused(given), 'close-up-gap': 0 }),
+      value: (given) => room({ ...given, 'close-up-gap': 0 }),
       because:
         'That counts the distance of the lens alone from H. The close-up lens is {close-up-gap} in front of H: subtract that first.',
+    },
+    {
+      id: 'gap-added',
+      value: (given) => room({ ...given, 'close-up-gap': -given['close-up-gap'] }),
+      because:
+        'That puts the close-up lens behind H. It is {close-up-gap} in front of it, nearer to where the lens alone is sharp.',
+    },
+    {
+      id: 'from-h',
+      value: (given) => room(given) + given['close-up-gap'],
+      because:
+        'That is the distance from H. The question asks for it from the close-up lens, {close-up-gap} farther in front.',
     },
     {
       id: 'close-up-lens-ignored',
@@ -204,15 +218,19 @@ const nearer = numberFamily({
       because: 'That subtracts one distance from the other. What adds up is one over each of them.',
     },
   ],
-  hint: 'From the close-up lens, how far away would the lens alone be sharp? Add one over that, in metres, to the power.',
+  hint: 'From the close-up lens, how far away would the lens alone be sharp? How many times larger does the close-up lens make the image? So many times nearer is the subject.',
   working: [
     {
       values: (known) => ({ 'main-lens.subject-distance': ownDistance(known) }),
-      note: 'By itself the lens is sharp f (1 + 1/m₀) in front of H: {main-lens.subject-distance}.',
+      note: 'By itself the lens is sharp f (1 + 1/m₀) in front of H: {main-lens.subject-distance}. From the close-up lens that is {close-up-gap} less.',
+    },
+    {
+      formula: magnificationWithCloseUpLensFormula,
+      note: 'With the close-up lens on, the magnification is:',
     },
     {
       formula: workingDistanceWithCloseUpLensFormula,
-      note: 'From the close-up lens that is {close-up-gap} less. One over it, in metres, adds to the power:',
+      note: 'As many times as that is more than m₀, the subject is nearer than where the lens alone is sharp. Above the line stands that distance times m₀:',
     },
   ],
 });
@@ -371,7 +389,7 @@ const ringOrLens = choiceFamily({
       id: 'the-other-one',
       value: ({ wish }): Way => (wish === wishes.room ? 'close-up' : 'ring'),
       because:
-        'It is the other way round. A ring moves the lens away from the sensor, and that costs light. A close-up lens works at its own focal length, and that costs room.',
+        'Ask what each of them does to the lens. Which moves it away from the sensor? And which makes the light come as if from infinity, and from what distance?',
     },
     {
       id: 'alike-because-as-large',

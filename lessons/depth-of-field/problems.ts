@@ -133,6 +133,17 @@ const depthFromADistance = numberFamily({
       value: (given) => closeUp({ ...given, magnification: sizeAt(given) }) / 2,
       because: 'That is the depth on one side of the sharp plane. There is as much again on the other.',
     },
+    {
+      id: 'not-squared',
+      value: (given) => closeUp({ ...given, magnification: sizeAt(given) }) * sizeAt(given),
+      because:
+        'That divides by m once. Divide by m twice: the blur on the subject is c divided by m, and the nearer lens takes in a wider cone.',
+    },
+    {
+      id: 'doubled',
+      value: (given) => 2 * closeUp({ ...given, magnification: sizeAt(given) }),
+      because: 'That is twice the depth. The formula already counts both sides of the sharp plane, in its factor of 2.',
+    },
   ],
   hint: 'Distance and focal length give you one thing: the magnification. After that you no longer need them.',
   working: [
@@ -178,6 +189,11 @@ const anotherAperture = numberFamily({
         'That is how the light changes: with the area of the opening. Depth depends on its width: do not square.',
     },
     {
+      id: 'one-side',
+      value: (given) => (given['first.depth-of-field'] * given['f-number']) / given['first.f-number'] / 2,
+      because: 'That is one side of the sharp plane. The depth that is given counts both: do not halve it.',
+    },
+    {
       id: 'as-before',
       value: (given) => given['first.depth-of-field'],
       because: 'That is the old depth. A new f-number changes it, even at the same magnification.',
@@ -219,19 +235,19 @@ const anotherLens = numberFamily({
       value: (given) =>
         given['first.depth-of-field'] * (given['first.focal-length'] / given['second.focal-length']) ** 2,
       because:
-        'That is roughly what the longer lens gives from the same place. You stepped back until the spider was as large as before, and that cancels it.',
+        'That is roughly what the longer lens gives from the same place. But you stepped back, and distance counts as well.',
     },
     {
       id: 'longer-is-thinner',
       value: (given) => (given['first.depth-of-field'] * given['first.focal-length']) / given['second.focal-length'],
       because:
-        'That makes the depth smaller as the focal length grows. The opening is wider at the same f-number, but it is farther away in the same proportion.',
+        'That makes the depth smaller as the focal length grows, because the opening is wider at the same f-number. But how far away is it now? Depth hangs on the cone, seen from the spider.',
     },
     {
       id: 'farther-is-deeper',
       value: (given) => (given['first.depth-of-field'] * given['second.focal-length']) / given['first.focal-length'],
       because:
-        'That counts the longer distance but not the wider opening. Seen from the spider the opening is as wide as before.',
+        'That counts the longer distance, but at the same f-number the opening is wider as well. Depth hangs on the cone, seen from the spider.',
     },
   ],
   hint: 'Which letters are in the close-up formula? Which one is not?',
@@ -240,7 +256,10 @@ const anotherLens = numberFamily({
       formula: effectiveFNumberFormula,
       note: 'Nothing in the effective f-number has changed, and the focal length is not in it:',
     },
-    { formula: depthOfFieldCloseUpFormula, note: 'The focal length is not in the depth either. It is what it was:' },
+    {
+      formula: depthOfFieldCloseUpFormula,
+      note: 'The focal length is not in the depth either: the wider opening is farther away in the same proportion. The depth is what it was:',
+    },
   ],
 });
 

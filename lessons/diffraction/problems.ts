@@ -105,6 +105,11 @@ const finestPattern = numberFamily({
       because: 'That takes 1/m for m. The larger the image, the narrower its cone: m itself goes into N (1 + m/P).',
     },
     {
+      id: 'on-the-subject',
+      value: (given) => cutoffFrequency(cone(given)) * given.magnification,
+      because: 'That is the cutoff on the subject, m times as high. The question asks for the sensor.',
+    },
+    {
       id: 'one-over-the-disc',
       value: (given) => 1 / airyDiameter(cone(given)),
       because:
@@ -189,14 +194,14 @@ const whereItBegins = choiceFamily({
       id: 'has-not-begun',
       value: () => 'same',
       because:
-        'There is no opening at which it begins. Every stop brings the cutoff down, and with it the contrast of every pattern; at first by little.',
+        'There is no opening at which it begins: every stop brings the cutoff down. How high is the curve at {spatial-frequency}, before and after?',
     },
     {
       id: 'wrong-side-of-the-cutoff',
       value: (given) =>
         whatIsLeft({ ...given, 'f-number': given['narrower.f-number'] }) === 'gone' ? 'lower' : 'gone',
       because:
-        'Compare {spatial-frequency} with the cutoff 1/(λ N_w) at the smaller opening, and put the magnification into N_w. Below the cutoff some contrast is left, from it on none.',
+        'Compare {spatial-frequency} with the cutoff 1/(λ N_w) at the smaller opening, and put the magnification into N_w. On which side of it is the pattern?',
     },
   ],
   hint: 'What does the curve do at each stop: stay where it is up to some f-number, or sink a little more each time?',

@@ -50,6 +50,17 @@ const cone = numberFamily({
       because: 'That is the mark, which holds far away. At {magnification} the opening stands farther from the sensor.',
     },
     {
+      id: 'times-size',
+      value: (given) => given['f-number'] * given.magnification,
+      because:
+        'That is N times m. N is what the lens has far away, and it grows by a share of itself, m divided by {pupil-magnification}.',
+    },
+    {
+      id: 'divided',
+      value: (given) => given['f-number'] / growth(given),
+      because: 'That makes the number smaller, as if more light arrived. Close up the cone is slimmer: multiply.',
+    },
+    {
       id: 'times-magnification',
       value: (given) => (given['f-number'] * given.magnification) / given['pupil-magnification'],
       because: 'That is only what is added. The cone is as slim as the mark says to begin with: add it to {f-number}.',
@@ -256,12 +267,12 @@ const whoKnows = choiceFamily({
       id: 'other-way',
       value: (given) => (given.truth === 'seen' ? 'unseen' : 'seen'),
       because:
-        'Ask whether it stands behind the lens. What looks through the lens has seen the loss; what looks at the subject, or at a table, has not.',
+        'Ask where it gets its light from. Has that light come through the lens, and lost on the way what the sensor’s light loses?',
     },
     {
       id: 'counted-twice',
       value: () => 'twice',
-      because: 'From {f-number} to {effective-f-number} is two stops, and a loss is counted once at most.',
+      because: 'A loss is counted once at most. How many stops is it from {f-number} to {effective-f-number}?',
     },
   ],
   hint: 'Does it look through the lens?',

@@ -87,6 +87,12 @@ const ringToBuy = numberFamily({
         'That is what you would need with the lens set to infinity. At its closest focus it already gives {focus-magnification}, so only the rest is missing.',
     },
     {
+      id: 'one-over-the-size',
+      value: (given) => given['focal-length'] * (1 / given.magnification - given['focus-magnification']),
+      because:
+        'That takes one over the size you want, as for the distance of the subject. A ring counts by {magnification} itself.',
+    },
+    {
       id: 'whole-image-distance',
       value: (given) => given['focal-length'] * (1 + given.magnification),
       because:
@@ -152,6 +158,12 @@ const roomLeft = numberFamily({
       value: (given) => given['focal-length'] / given.magnification,
       because:
         'That is the focal length divided by m, counted from one focal length in front of H. Add the focal length, then subtract the {front-principal-depth} from rim to H.',
+    },
+    {
+      id: 'focal-length-over-m-from-the-rim',
+      value: (given) => given['focal-length'] / given.magnification - given['front-principal-depth'],
+      because:
+        'That leaves out one focal length. From H to the subject it is the focal length divided by m, and one focal length more.',
     },
     {
       id: 'from-the-sensor',

@@ -36,6 +36,11 @@ const travel = numberFamily({
         'That divides by m, so a larger image would take less travel. On the side of the subject distances go with one over m; on the side of the sensor they go with m.',
     },
     {
+      id: 'side-of-the-subject',
+      value: (given) => given['focal-length'] * (1 + 1 / given.magnification),
+      because: 'That is the distance of the subject from H. The lens moves on the side of the sensor.',
+    },
+    {
       id: 'over-the-sum',
       value: (given) => (given['focal-length'] * given.magnification) / (1 + given.magnification),
       because: 'That divides by 1 + m. Travel is counted from infinity, so m alone counts, times the focal length.',
@@ -136,6 +141,11 @@ const sensorToSubject = numberFamily({
       because: 'That is the distance from H to the subject. Add what is behind it: HH′ and the image distance.',
     },
     {
+      id: 'one-over-m-forgotten',
+      value: (given) => given['focal-length'] * (2 + given.magnification) + given['principal-separation'],
+      because: 'That takes one focal length for the side of the subject. It is f (1 + 1/m) long: add f divided by m.',
+    },
+    {
       id: 'planes-in-one-place',
       value: (given) => evaluateFormula(focusDistanceFormula, { ...given, 'principal-separation': 0 }),
       because: 'That takes H and H′ to be in one place. Add HH′, {principal-separation}.',
@@ -178,6 +188,12 @@ const imageSide = numberFamily({
       value: ({ 'focal-length': f, 'subject-distance': s }) => (f * s) / (s + f),
       because:
         'That divides by s + f, and the image would be nearer than one focal length. From 1/s + 1/s′ = 1/f comes s − f.',
+    },
+    {
+      id: 'travel',
+      value: ({ 'focal-length': f, 'subject-distance': s }) => (f * f) / (s - f),
+      because:
+        'That is how far the lens stands out from infinity. At infinity the image is one focal length behind H′: add that.',
     },
     {
       id: 'added',

@@ -240,53 +240,54 @@ const changes: readonly Change[] = [
     truth: 'same',
     tempting: 'larger',
     reason:
-      'It looks larger on a print or screen, because a picture from a smaller sensor is enlarged more. The lens forms the same image.',
+      'It looks larger on a print or screen, because a picture from a smaller sensor is enlarged more. What of the image before that?',
     other: 'smaller',
-    otherwise: 'A smaller sensor catches a smaller piece of the image. The image itself is as large as before.',
+    otherwise: 'A smaller sensor catches a smaller piece of the image. What of the image that the piece is taken from?',
   },
   {
     change: 'You put the lens, set as before, on a camera with twice the pixels, and keep your distance',
     truth: 'same',
     tempting: 'larger',
     reason:
-      'More pixels cut the image into finer pieces, and a screen may show each of them as large as before. The image itself does not grow.',
+      'It looks larger on a screen that gives every pixel as much room as before. What do pixels do to the image that falls on them?',
     other: 'smaller',
-    otherwise: 'More pixels cut the image into finer pieces. The image itself does not shrink.',
+    otherwise: 'More pixels cut the image into finer pieces. What of all the pieces together?',
   },
   {
     change: 'You take the picture, crop it, and print the rest as large as you would have printed the whole',
     truth: 'same',
     tempting: 'larger',
-    reason: 'It is larger on the print. The image on the sensor was there before anything was cropped.',
+    reason: 'It is larger on the print. What of the image on the sensor, before anything was cropped?',
     other: 'smaller',
-    otherwise: 'Cropping cuts off margins of the picture. The image on the sensor was there before that.',
+    otherwise: 'Cropping cuts off margins of the picture. When was the image on the sensor?',
   },
   {
     change: 'You put a tube without glass between camera and lens, and move nearer until it is sharp',
     truth: 'larger',
     tempting: 'same',
-    reason: 'The tube has no glass, but it holds the lens farther from the sensor. From nearer, the image is larger.',
+    reason:
+      'The tube has no glass, but two distances are not what they were: lens to sensor, and lens to subject. What do they do to the image?',
     other: 'smaller',
     otherwise:
-      'It goes the other way. The lens is farther from the sensor and nearer to the subject, and the image grows.',
+      'The lens is farther from the sensor now, and nearer to the subject. Which way does each of the two change the image?',
   },
   {
     change: 'You turn the focus ring to a greater distance, and step back until it is sharp',
     truth: 'smaller',
     tempting: 'same',
-    reason: 'The lens is the same, but its setting and your distance are not. From farther away the image is smaller.',
+    reason: 'The lens is the same, but its setting and your distance are not. What do they do to the image?',
     other: 'larger',
-    otherwise: 'It goes the other way. From farther away the same lens forms a smaller image.',
+    otherwise: 'The subject is farther away now, and the lens is the same. Which way does that change the image?',
   },
   {
     change:
       'You change to a lens of twice the focal length, and step back until it fills as much of the picture as before',
     truth: 'same',
     tempting: 'larger',
-    reason:
-      'From the same place it would be larger. You stepped back until it filled as much of the same sensor as before.',
+    reason: 'From the same place it would be larger. But you stepped back: until when?',
     other: 'smaller',
-    otherwise: 'With the same lens it would be smaller from there. Here it fills as much of the same sensor as before.',
+    otherwise:
+      'With the old lens it would be smaller from there. But the lens is another one: how far did you step back with it?',
   },
 ];
 

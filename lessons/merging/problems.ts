@@ -144,6 +144,17 @@ const wholeStack = numberFamily({
         'That divides the travel by {entrance-pupil-distance}, the distance before the camera moved. The image grows towards what it is at the end, when the pupil is nearer by the whole travel.',
     },
     {
+      id: 'new-size',
+      value: (given) =>
+        1 +
+        evaluateFormula(scaleChangeOnRailFormula, {
+          ...given,
+          'frame-step': evaluateFormula(stackTravelFormula, given),
+        }),
+      because:
+        'That is how many times its first size the image has in the end. The question asks by how much it has grown.',
+    },
+    {
       id: 'one-step-too-many',
       value: (given) =>
         evaluateFormula(scaleChangeOnRailFormula, {
@@ -274,13 +285,13 @@ const whatHelps = choiceFamily({
       id: 'another-fault',
       value: (given) => given.tempting,
       because:
-        'That cures another fault. Look at where this one shows: stripes along the depth come from frames too far apart, what grows from the middle to the sides comes from frames of different size, what keeps to one hair has moved, and what follows the outlines is the pupil looking round an edge.',
+        'That cures another fault. Look at where this one shows: along the depth, from the middle to the sides, on one thing alone, or along outlines. What could differ there, and from what?',
     },
     {
       id: 'more-of-the-same',
       value: (given) => (given.truth === 'frames' ? 'retake' : 'frames'),
       because:
-        'Ask what those frames would hold that the ones you have do not. More frames fill gaps in depth and do nothing else: they have the same blur round the same edge and the same change of size. The same frames once more help only where something moved.',
+        'Ask what those frames would hold that the ones you have do not. Would this fault be missing in any of them?',
     },
   ],
   hint: 'Where does it show: along the depth, from the middle outwards, at one thing only, or along outlines?',

@@ -6,7 +6,7 @@ const drop = {
   magnification: 1.5,
   'subject-depth': 12,
   'edge-height': 11,
-  'circle-of-confusion': 0.2,
+  'circle-of-confusion': 0.1,
   overlap: 0,
 } as const;
 const ruler = { subject: 'slanted-scale', 'circle-of-confusion': 0.1, 'f-number': 4 } as const;
@@ -33,11 +33,13 @@ export const stage: readonly StageStep[] = [
     sheet: 'edge',
   },
   {
-    question: 'A drop in front of a flower, merged, at f/11. Open to f/2.8: what happens along its outline?',
-    caption: 'A halo: the band is {hidden-band} now. Left: {frame-count} frames, merged. Right: everything sharp.',
+    question: 'A drop on a wire before a flower, merged, at f/11. Open to f/2.8: what happens along the outlines?',
+    caption: 'A halo: the band is {hidden-band} now. Enlarged. Left: {frame-count} frames, merged. Right: all sharp.',
     from: { ...drop, 'f-number': 11 },
     set: { ...drop, 'f-number': 2.8 },
     sheet: 'picture',
+    // A halo is faint: the back row sees it enlarged.
+    arranged: { asked: 'side-by-side', answered: 'enlarged' },
   },
   {
     question: 'The camera moves one step nearer. What moves more: the middle of the picture, or its sides?',

@@ -68,6 +68,13 @@ const step = numberFamily({
         'That divides by m once. It counts twice: on the subject the blur may be only c/m wide, and the cone there is m times as wide as the one at the sensor. The depth is 2 N_w c/m².',
     },
     {
+      id: 'multiplied',
+      value: (given) =>
+        given.magnification ** 4 * frameStep({ depthOfField: depthAt(given, worksAt(given)), overlap: given.overlap }),
+      because:
+        'That multiplies by m squared. Divide: the more an image is magnified, the less of the subject’s depth is sharp.',
+    },
+    {
       id: 'one-side',
       value: (given) => frameStep({ depthOfField: depthAt(given, worksAt(given)) / 2, overlap: given.overlap }),
       because:
@@ -88,6 +95,9 @@ const step = numberFamily({
 
 const stepOf = (given: { readonly 'depth-of-field': number; readonly overlap: number }) =>
   frameStep({ depthOfField: given['depth-of-field'], overlap: given.overlap });
+
+const frameCountOf = (given: Readonly<Record<'depth-of-field' | 'subject-depth' | 'overlap', number>>) =>
+  evaluateFormula(frameCountFormula, given);
 
 const howMany = numberFamily({
   id: 'how-many-frames',
@@ -123,6 +133,12 @@ const howMany = numberFamily({
       id: 'depth-over-overlap',
       value: (given) => Math.ceil(given['subject-depth'] / (given['depth-of-field'] * given.overlap)),
       because: 'That steps by the part that is shared. The step is what is not shared.',
+    },
+    {
+      id: 'half-depth',
+      value: (given) => frameCountOf({ ...given, 'depth-of-field': given['depth-of-field'] / 2 }),
+      because:
+        'That takes half of the depth for each frame. {depth-of-field} is both sides of the sharp plane already.',
     },
     {
       id: 'rounded-down',
@@ -289,7 +305,7 @@ const whichWay = choiceFamily({
       id: 'the-other-way',
       value: (given) => given.tempting,
       because:
-        'Ask what that does to the sharp plane here. The ring moves it well at small magnifications and, in a lens that moves as a whole, not at all at life size. A rail moves it by just as much as the camera goes, which is too little for a garden. And a flat subject needs no stack, only a camera turned square to it.',
+        'Ask how far that moves the sharp plane here, at {magnification}, and how far it would have to move. And is the subject as deep as it looks from here?',
     },
     {
       id: 'a-stack-for-all',

@@ -61,7 +61,7 @@ export const subjects: readonly Subject[] = [
       }),
       question('What does a close-up lens give?', 'close-up-lenses', {
         'magnification-with-close-up-lens': 'Magnification with a close-up lens',
-        'magnification-of-close-up-lens': 'Magnification with a close-up lens, focused far away',
+        'magnification-of-close-up-lens': 'Magnification with a close-up lens, the lens at infinity',
         'close-up-power-for-magnification': 'Close-up lens for a magnification',
         'colour-blur': 'Blur of blue where red is sharp',
         'colour-spread-of-close-up-lens': 'Colour fringe of a close-up lens, at the subject',
@@ -89,8 +89,8 @@ export const subjects: readonly Subject[] = [
         'working-distance-from-marks': 'Working distance from what is printed',
       }),
       question('And with a close-up lens, reversed, or into a tank?', 'working-distance', {
-        'working-distance-of-close-up-lens': 'Working distance of a close-up lens',
-        'working-distance-with-close-up-lens': 'Working distance with a close-up lens on a focused lens',
+        'working-distance-of-close-up-lens': 'Working distance of a close-up lens, the lens at infinity',
+        'working-distance-with-close-up-lens': 'Working distance with a close-up lens',
         'working-distance-of-reversed-lens': 'Working distance of a reversed lens',
         'working-distance-into-tank': 'Working distance through the wall of a tank',
       }),

@@ -25,6 +25,14 @@ describe('a step of the projected view', () => {
     );
   });
 
+  it('says how its picture is arranged, for question and answer alike or each its own way', () => {
+    const arranged = (how: StageStep['arranged'], answered: boolean) =>
+      new URLSearchParams(stepAddress([{ ...stage[0]!, arranged: how! }], { step: 1, answered })).get('arranged');
+    expect([false, true].map((answered) => arranged('divided', answered))).toEqual(['divided', 'divided']);
+    const each = { asked: 'side-by-side', answered: 'enlarged' };
+    expect([false, true].map((answered) => arranged(each, answered))).toEqual(['side-by-side', 'enlarged']);
+  });
+
   it('is found again in its own address', () => {
     for (const step of [1, 2, 3])
       for (const answered of [false, true])

@@ -13,8 +13,8 @@ export interface StageStep {
   readonly from?: Setting;
   /** The sheet to show where a lesson has several. */
   readonly sheet?: string;
-  /** How a picture is arranged, for question and answer alike: 'side-by-side', 'divided', 'difference' or 'enlarged' where it differs most. */
-  readonly arranged?: string;
+  /** How a picture is arranged, one way for both or question and answer each its own: 'side-by-side', 'divided', 'difference' or 'enlarged' where it differs most. */
+  readonly arranged?: string | { readonly asked: string; readonly answered: string };
 }
 
 /** Where a demonstration stands: at a step, counted from 1, and whether its answer is shown. */
@@ -35,7 +35,8 @@ export function stepAddress(stage: readonly StageStep[], place: Place): string {
   if (place.answered) parameters.set('answered', '');
   const { sheet, arranged } = stage[place.step - 1] ?? {};
   if (sheet !== undefined) parameters.set('sheet', sheet);
-  if (arranged !== undefined) parameters.set('arranged', arranged);
+  const now = typeof arranged === 'object' ? arranged[place.answered ? 'answered' : 'asked'] : arranged;
+  if (now !== undefined) parameters.set('arranged', now);
   for (const [name, value] of Object.entries(settingAt(stage, place))) parameters.set(name, String(value));
   return `?${parameters.toString()}`;
 }

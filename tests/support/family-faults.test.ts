@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { NumberFamily } from '#core/practice/family.ts';
-import { families, ringsOnALens, stopsLost } from './example-families.ts';
+import { families, ringsOnALens, stopsLost, whichLensGainsMore } from './example-families.ts';
 import { familyFaults } from './family-faults.ts';
 
 describe('familyFaults', () => {
@@ -59,6 +59,24 @@ describe('familyFaults', () => {
 
   it.each(asked)('finds %s', (_, change, fault) => {
     expect(familyFaults({ ...ringsOnALens, ...change }).join('\n')).toMatch(fault);
+  });
+
+  it('finds an answer that a text gives away before the working is asked for', () => {
+    const numbers = {
+      ...ringsOnALens,
+      answer: () => 0.4,
+      working: [],
+      mistakes: [...ringsOnALens.mistakes, { id: 'told', value: () => 3, because: 'It is 0.4×, not 10.4× or 0.45.' }],
+    };
+    expect(familyFaults(numbers)).toContain('gives the answer away where it speaks of told (number 1)');
+    expect(familyFaults({ ...numbers, mistakes: [], hint: 'Not 10.4× nor 0.4.' }).join()).not.toMatch(
+      /gives the answer/,
+    );
+    const options = { long: 'The long lens', short: 'The short lens' };
+    const { question, mistakes, ...choice } = { ...whichLensGainsMore, question: 'Which?', options };
+    const told = { ...mistakes[0]!, because: 'The ring is as long on the short one.' };
+    expect(familyFaults({ ...choice, question, mistakes: [told] }).join()).toMatch(/gives the answer away where/);
+    expect(familyFaults({ ...choice, question: 'A short lens?', mistakes: [told] }).join()).not.toMatch(/gives the/);
   });
 
   it('names each fault once, with the first problem that shows it', () => {

@@ -58,6 +58,13 @@ function faultsOfAny(problem: Problem): readonly string[] {
   return faultsAmong({
     'says NaN, undefined or a bare {mark}': !texts.some((text) => /NaN|undefined|Infinity|[{}]/.test(text)),
     'does not accept its own answer': verdictOn({ kind: 'ready', problem, value: answer }).kind === 'right',
+    'gives the answer away in its hint': !givesAway(problem, hint),
+    ...Object.fromEntries(
+      mistakes.map(({ id, because }) => [
+        `gives the answer away where it speaks of ${id}`,
+        !givesAway(problem, because),
+      ]),
+    ),
     'marks a blank': markAttempt({ problem, text: '' }).kind === 'not-ready',
     ...Object.fromEntries(
       mistakes.map(({ id, value }) => {
@@ -88,6 +95,35 @@ function faultsOfNumber(problem: NumberProblem): readonly string[] {
       ]),
     ),
   });
+}
+
+/**
+ * Whether *text* holds the answer as it is printed, or all words by which the right option differs from the others. What the question
+ * itself says is no secret.
+ */
+function givesAway(problem: Problem, text: string): boolean {
+  const { question, answer } = problem;
+  if (problem.kind === 'number') {
+    const printed = printQuantity(problem.family.asks, problem.answer);
+    return holds(text, printed) && !holds(question, printed);
+  }
+  const { [answer]: right, ...others } = problem.family.options;
+  const elsewhere = new Set([question, ...Object.values(others)].flatMap(wordsOf));
+  const own = wordsOf(right!).filter((word) => !elsewhere.has(word));
+  const said = new Set(wordsOf(text));
+  return own.length > 0 && own.every((word) => said.has(word));
+}
+
+/** Whether *printed* stands in *text* by itself, not as a part of a longer number. */
+function holds(text: string, printed: string): boolean {
+  return text.split(printed).some((_, at, parts) => {
+    if (at === 0) return false;
+    return !/[\d.,:/×]$/.test(parts[at - 1]!) && !/^(?:[.,:/×]?\d|[×\p{L}])/u.test(parts[at]!);
+  });
+}
+
+function wordsOf(text: string): readonly string[] {
+  return text.toLowerCase().match(/\p{L}{3,}|⌀/gu) ?? [];
 }
 
 function isRightTyped(problem: Problem, text: string): boolean {

@@ -7,32 +7,32 @@ import { magnificationWithCloseUpLens } from '#core/rig/magnification-with-close
 import { workingDistanceOfCloseUpLens } from '#core/rig/working-distance-of-close-up-lens.formula.ts';
 import { workingDistanceWithCloseUpLens } from '#core/rig/working-distance-with-close-up-lens.formula.ts';
 
-interface AtInfinity {
+interface Given {
   abbeNumber: number;
   closeUpPower: number;
+  closeUpGap: number;
   focalLength: number;
   focusMagnification: number;
   fNumber: number;
   pupilMagnification: number;
 }
 
-type Focused = AtInfinity & { mainLensSubjectDistance: number; closeUpGap: number };
-
-/** Size and distance: a lens focused close by itself has formulas of its own. */
-const sharp = (given: AtInfinity | Focused) =>
-  'mainLensSubjectDistance' in given
-    ? { magnification: magnificationWithCloseUpLens(given), workingDistance: workingDistanceWithCloseUpLens(given) }
-    : { magnification: magnificationOfCloseUpLens(given), workingDistance: workingDistanceOfCloseUpLens(given) };
-
 interface Wanted {
   focalLength: number;
   magnification: number;
 }
 
+/** A lens at infinity has short rules of its own. */
+const byShortRules = (given: Given) => ({
+  magnificationByShortRule: magnificationOfCloseUpLens(given),
+  workingDistanceByShortRule: workingDistanceOfCloseUpLens(given),
+});
+
 /** What the core makes of a row, in base units: the keys of its `expected`. */
-export function ours(given: AtInfinity | Focused | Wanted) {
+export function ours(given: Given | Wanted) {
   if (!('closeUpPower' in given)) return { closeUpPower: closeUpPowerForMagnification(given) };
-  const { magnification, workingDistance } = sharp(given);
+  const magnification = magnificationWithCloseUpLens(given);
+  const workingDistance = workingDistanceWithCloseUpLens({ ...given, magnification });
   const effectiveFNumber = effectiveFNumberWithCloseUpLens(given);
   const colourSpread = colourSpreadOfCloseUpLens({ ...given, workingDistance });
   return {
@@ -41,5 +41,6 @@ export function ours(given: AtInfinity | Focused | Wanted) {
     effectiveFNumber,
     colourSpread,
     colourBlur: colourBlur({ magnification, colourSpread, effectiveFNumber }),
+    ...(given.focusMagnification === 0 ? byShortRules(given) : {}),
   };
 }

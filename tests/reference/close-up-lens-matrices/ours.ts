@@ -6,26 +6,32 @@ import { magnificationWithCloseUpLens } from '#core/rig/magnification-with-close
 import { workingDistanceOfCloseUpLens } from '#core/rig/working-distance-of-close-up-lens.formula.ts';
 import { workingDistanceWithCloseUpLens } from '#core/rig/working-distance-with-close-up-lens.formula.ts';
 
-interface AtInfinity {
+interface Given {
   abbeNumber: number;
   closeUpPower: number;
+  closeUpGap: number;
   focalLength: number;
   focusMagnification: number;
   fNumber: number;
   pupilMagnification: number;
 }
 
-type Focused = AtInfinity & { mainLensSubjectDistance: number; closeUpGap: number };
+/** A lens at infinity has short rules of its own. */
+const byShortRules = (given: Given) => ({
+  magnificationByShortRule: magnificationOfCloseUpLens(given),
+  workingDistanceByShortRule: workingDistanceOfCloseUpLens(given),
+  colourSpreadAtSensor: colourSpreadAtSensor(given),
+});
 
-/** A lens focused close by itself has formulas of its own. */
-export function ours(given: AtInfinity | Focused) {
-  const isFocused = 'mainLensSubjectDistance' in given;
-  const workingDistance = isFocused ? workingDistanceWithCloseUpLens(given) : workingDistanceOfCloseUpLens(given);
+/** What the core makes of a row, in base units: the keys of its `expected`. */
+export function ours(given: Given) {
+  const magnification = magnificationWithCloseUpLens(given);
+  const workingDistance = workingDistanceWithCloseUpLens({ ...given, magnification });
   return {
-    magnification: isFocused ? magnificationWithCloseUpLens(given) : magnificationOfCloseUpLens(given),
+    magnification,
     workingDistance,
     colourSpread: colourSpreadOfCloseUpLens({ ...given, workingDistance }),
-    ...(isFocused ? {} : { colourSpreadAtSensor: colourSpreadAtSensor(given) }),
     effectiveFNumber: effectiveFNumberWithCloseUpLens(given),
+    ...(given.focusMagnification === 0 ? byShortRules(given) : {}),
   };
 }

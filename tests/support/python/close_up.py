@@ -32,24 +32,24 @@ class CloseUp:
     def inputs(self):
         """What a row gives the core."""
         lens = self.lens
-        given = {
+        return {
             "abbeNumber": self.abbe,
             "closeUpPower": printed(self.power, "dpt"),
             "focalLength": printed(lens.focal_length, "mm"),
             "focusMagnification": printed(self.alone),
             "fNumber": printed(lens.f_number),
             "pupilMagnification": printed(lens.pupil_magnification),
+            "closeUpGap": printed(self.gap + lens.front_principal_depth, "mm"),
         }
-        if self.ahead is not None:
-            given["mainLensSubjectDistance"] = printed(self.ahead + lens.front_principal_depth, "mm")
-            given["closeUpGap"] = printed(self.gap + lens.front_principal_depth, "mm")
-        return given
 
     def expected(self):
-        """What it expects back, whatever else it asks."""
+        """What it expects back, whatever else it asks. A lens at infinity has short rules of its own, which say the same."""
+        size, room = printed(self.magnification), printed(self.working, "mm")
+        short = {"magnificationByShortRule": size, "workingDistanceByShortRule": room} if self.ahead is None else {}
         return {
-            "magnification": printed(self.magnification),
-            "workingDistance": printed(self.working, "mm"),
+            "magnification": size,
+            "workingDistance": room,
+            **short,
             "effectiveFNumber": printed(self.cone),
             "colourSpread": printed(self.spread, "mm"),
         }
