@@ -41,8 +41,6 @@ describe('workingDistanceOfRackedOutReversedLens', () => {
 
   it('refuses a travel below zero by name', () => {
     expect(() => workingDistanceOfRackedOutReversedLens({ ...example, focusTravel: -1 })).toThrow(OutOfRange);
-    expect(() => workingDistanceOfRackedOutReversedLens({ ...example, focusTravel: -1 })).toThrow(
-      /focus-travel is -1/,
-    );
+    expect(() => workingDistanceOfRackedOutReversedLens({ ...example, focusTravel: -1 })).toThrow(/focus-travel is -1/);
   });
 });

@@ -1,8 +1,7 @@
 import { requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
 
-type Inputs =
-  'reversed-lens.register-distance' | 'focus-travel' | 'focal-length' | 'magnification' | 'rear-protrusion';
+type Inputs = 'reversed-lens.register-distance' | 'focus-travel' | 'focal-length' | 'magnification' | 'rear-protrusion';
 
 /**
  * The free space in front of a lens turned round: its flange moved towards the subject by the focus ring, and what stands out behind the flange counted.
