@@ -12,7 +12,7 @@ type Inputs = 'reversed-lens.register-distance' | 'focus-travel' | 'focal-length
  * @param given.focusTravel *q*, how far the lens stands out from its infinity setting, moved as a whole, mm, 0 or above
  * @param given.focalLength *f*, mm, above 0
  * @param given.magnification *m*, above 0
- * @param given.rearProtrusion glass or metal behind the flange, now foremost, mm, 0 or above
+ * @param given.rearProtrusion what stands out behind the flange at that setting, now foremost, mm, 0 or above; glass goes with the lens and draws back by *q*
  * @returns *w*, mm, from whatever stands foremost; below 0 where the sharp plane lies inside the lens.
  * @throws OutOfRange for anything not finite and in range
  *

@@ -6,6 +6,8 @@ import { imageDistanceFormula } from '#core/gaussian/image-distance.formula.ts';
 import { lightLossFormula } from '#core/gaussian/light-loss.formula.ts';
 import { subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
 import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
+import { camelCase } from '#core/quantity/formula.ts';
+import { renamed } from '#core/quantity/renamed.ts';
 import { step, under } from '#core/quantity/answers-from.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { effectiveFNumberOfReversedLensFormula } from '#core/rig/effective-f-number-of-reversed-lens.formula.ts';
@@ -16,13 +18,29 @@ import { workingDistanceOfRackedOutReversedLensFormula } from '#core/rig/working
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { bodies, lenses, parts } from '#site/state/crate.ts';
 import { infinite, noneAtInfinity, roomInWords } from '#site/state/edges.ts';
-import { ofLens, ownLenses } from './figures/gear.ts';
+import { claws, ofLens, ownLenses } from './figures/gear.ts';
 
 /** On rings the right way round, a lens at infinity needs this much of them for the same size. */
 const ringForTheSame = step({
   from: ['focal-length', 'magnification'],
   gives: ['unreversed.extension'],
   evaluate: (given) => ({ unreversedExtension: extensionForMagnification({ ...given, focusMagnification: 0 }) }),
+});
+
+/** Claws and contacts stay with the flange; glass beyond them goes with the lens, and draws back as that is racked out. */
+const standsOut = step({
+  from: ['rear-protrusion', 'focus-travel'],
+  gives: ['remaining.rear-protrusion'],
+  evaluate: ({ rearProtrusion, focusTravel }) => ({
+    remainingRearProtrusion: Math.max(Math.min(rearProtrusion, claws), rearProtrusion - focusTravel),
+  }),
+});
+
+const { from: counted } = workingDistanceOfRackedOutReversedLensFormula;
+const room = renamed(workingDistanceOfRackedOutReversedLensFormula, {
+  gives: 'working-distance',
+  from: counted.map((name) => (name === 'rear-protrusion' ? 'remaining.rear-protrusion' : name)),
+  keys: counted.map(camelCase),
 });
 
 const tooNear = 'none: the lens is too near the sensor for its focal length';
@@ -57,7 +75,8 @@ export const bench = new Bench({
     magnificationOfReversedLensFormula,
     imageDistanceFormula,
     subjectDistanceFormula,
-    workingDistanceOfRackedOutReversedLensFormula,
+    standsOut,
+    room,
     focusDistanceFormula,
     effectiveFNumberOfReversedLensFormula,
     lightLossFormula,

@@ -21,7 +21,7 @@ export const ofChain = [
   'pupil-magnification',
   'front-principal-depth',
   'principal-separation',
-  'rear-protrusion',
+  'remaining.rear-protrusion',
   'focus-travel',
   'extension',
   'register-distance',
@@ -49,7 +49,12 @@ const glassSlug = 'lens-28';
 
 /** The lens as a part, *slug* its name in the crate where it is one of the crate's: whose glass is known has it with it. */
 function mounted(given: Given, slug: string | undefined, depth: number, travel: number, reversed: boolean): Part {
-  const { focalLength, fNumber, rearProtrusion, reversedLensRegisterDistance: registerDistance } = given;
+  const {
+    focalLength,
+    fNumber,
+    remainingRearProtrusion: rearProtrusion,
+    reversedLensRegisterDistance: registerDistance,
+  } = given;
   const focusMagnification = travel / focalLength;
   const part = lensPart({ ...given, frontPrincipalDepth: depth, focusMagnification, fNumber, registerDistance });
   if (part.part !== 'lens') return part;

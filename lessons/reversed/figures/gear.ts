@@ -14,8 +14,8 @@ export const ofLens = [
 
 type OwnLens = Readonly<Record<(typeof ofLens)[number], number> & { label: string }>;
 
-/** The claws of a mount and its contacts stand out behind any flange, mm. */
-const claws = 5;
+/** The claws of a mount and its contacts stand out behind any flange, mm: assumed. */
+export const claws = 5;
 
 /** To a tenth of a millimetre, as one measures it. */
 const tenths = (length: number) => Math.round(10 * length) / 10;
