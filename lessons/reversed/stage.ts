@@ -32,11 +32,11 @@ export const stage: readonly StageStep[] = [
     set: { drawn: 'turned', 'focus-travel': 2.8 },
   },
   {
-    question: 'Set to f/8 at this size, the right way round it works at {unreversed.effective-f-number}. Turned round?',
+    question: 'At nearly twice life size, f/8 works at f/18 the right way round. And turned round?',
     caption:
       'At {effective-f-number}: the sensor now sees the smaller opening, and the subject the larger one, {entrance-pupil} wide.',
     sheet: 'faces',
-    from: { 'f-number': 4 },
+    from: { lens: 'lens-50' },
     set: {},
   },
   {

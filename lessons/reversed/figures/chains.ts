@@ -41,6 +41,9 @@ export type Drawn = Pick<SideViewChain, 'positions' | 'ends' | 'glass' | 'glassR
 export const closedByCamera = (slug: string | undefined) =>
   slug !== undefined && marks[slug as LensSlug].iris === 'camera';
 
+/** What is at the end of a lens that goes to the camera. */
+const flangeOf = (slug: string | undefined) => (closedByCamera(slug) ? 'flange, contacts' : 'flange');
+
 /** From here on the glass of the 28 mm lens bears exact rays: its design was slower than it opens. */
 const exactFrom = 5.6;
 
@@ -78,7 +81,7 @@ export function turnedChain(given: Given, slug: string | undefined): Drawn {
     ...tubes,
     mounted(given, slug, depth, given.focusTravel, true),
   ]);
-  return withGlass(chain, lensAt, given, slug, ['rim', 'flange']);
+  return withGlass(chain, lensAt, given, slug, ['rim', flangeOf(slug)]);
 }
 
 /** The right way round and set to infinity, on a camera of its own mount and on a ring for the same size. */
@@ -90,7 +93,7 @@ export function uprightChain(given: Given, slug: string | undefined, ring: numbe
     ...tubes,
     mounted(given, slug, depth, 0, false),
   ]);
-  return withGlass(chain, 1 + tubes.length, given, slug, ['flange', 'rim']);
+  return withGlass(chain, 1 + tubes.length, given, slug, [flangeOf(slug), 'rim']);
 }
 
 function withGlass(

@@ -51,7 +51,7 @@ export function facesLayout(
   const { width, height, text, small } = box;
   const irisY = height - 11 - titleHeight * small - 0.7 * small;
   const rowHeight = (irisY - 1.1 * small) / faces.length;
-  const column = Math.min(0.25 * width, 11 * text);
+  const column = Math.min(0.26 * width, 12.5 * text);
   const room = Math.min(0.86 * column, rowHeight - 3.2 * text);
   const widest = Math.max(usual, ...faces.flatMap(({ toSubject, toSensor }) => [toSubject, toSensor]));
   const across = held?.across ?? fittingScale(box, Math.max(1, room) / widest);

@@ -41,8 +41,8 @@ export interface Panel {
 const focalLengths = [8, 200] as const;
 const sizes = [0.05, 20] as const;
 const rooms = [10, 1000] as const;
-/** Depths of H behind the rim that lines are drawn for, mm; one this near to the reader's is left out. */
-const depths = [20, 35, 60];
+/** Depths of H behind the rim that lines are drawn for besides the reader's own, mm; one this near to it is left out. */
+const depths = [20, 60];
 const tooNear = 6;
 
 /** A sheet at least so many texts wide has room for two plots beside each other. */
@@ -114,7 +114,7 @@ function panel(given: Given, box: SheetBox, plan: Plan): Panel {
   );
   const drawn = [depth, ...depths.filter((other) => Math.abs(other - depth) >= tooNear)];
   const lines = drawn.map((at) => {
-    const values = logSamples(focalLengths[0], focalLengths[1], 120)
+    const values = logSamples(focalLengths[0], focalLengths[1], 400)
       .map((f) => [f, plan.at(f, at)] as const)
       .filter((point): point is readonly [number, number] => isShown(point[1]));
     return { depth: at, isOn: at === depth, path: curvePath(values, frame.x.at, frame.y.at), values };
@@ -135,7 +135,9 @@ function panel(given: Given, box: SheetBox, plan: Plan): Panel {
   if (here && plan.own !== undefined) {
     wanted.push({
       key: 'yours',
-      texts: [plan.said(plan.own)],
+      texts: plan.isNamed
+        ? [`h ${printQuantity('front-principal-depth', depth)}: ${plan.said(plan.own)}`, plan.said(plan.own)]
+        : [plan.said(plan.own)],
       size: box.text,
       quantity: plan.key,
       spots: besideGrip(here, box.text),
@@ -149,7 +151,12 @@ function panel(given: Given, box: SheetBox, plan: Plan): Panel {
       spots: besidePoint(x, y, box.small),
     });
   }
-  if (plan.isNamed) wanted.push(...lines.map((line) => nameOf(line, frame, box.small)));
+  // Lines run close together: only the outer ones have room for a name, on the side away from the others.
+  const [lowest, ...higher] = lines.toSorted((one, other) => one.depth - other.depth);
+  const highest = higher.at(-1);
+  if (plan.isNamed && lowest && highest) {
+    wanted.push(nameOf(highest, frame, box.small, 'above'), nameOf(lowest, frame, box.small, 'below'));
+  }
   const taken = [
     ...(here ? [around(here.x, here.y, gripReach)] : []),
     ...points.map(({ x, y }) => around(x, y, pointReach)),
@@ -179,16 +186,15 @@ interface Line {
   readonly values: readonly (readonly [number, number])[];
 }
 
-/** A line's name along its upper part: where it leaves the plot, or a little below. */
-function nameOf({ depth, values }: Line, frame: PlotFrame, size: number): Wanted {
-  const spots = [0, 0.06, 0.12, 0.2, 0.3].flatMap((share): Spot[] => {
+/** A line's name on one side of its upper part. */
+function nameOf({ depth, values }: Line, frame: PlotFrame, size: number, side: 'above' | 'below'): Wanted {
+  const spots = [0.25, 0.3, 0.2, 0.4, 0.5, 0.1].flatMap((share): Spot[] => {
     const point = values[Math.floor(share * (values.length - 1))];
     if (!point) return [];
     const [x, y] = [frame.x.at(point[0]), frame.y.at(point[1])];
-    return [
-      { x: x + 6, y: y + 0.2 * size, anchor: 'start' },
-      { x: x - 6, y: y + 1.1 * size, anchor: 'end' },
-    ];
+    return side === 'above'
+      ? [{ x: x + 6, y: y - 0.4 * size, anchor: 'start' }]
+      : [{ x: x - 6, y: y + 1.2 * size, anchor: 'end' }];
   });
   const quantity: QuantityName = 'front-principal-depth';
   return { key: `depth ${depth}`, texts: [`h ${printQuantity(quantity, depth)}`], size, quantity, spots };

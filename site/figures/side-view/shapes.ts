@@ -15,5 +15,7 @@ export interface Lettered {
   readonly half: number;
   /** The side on which its letter keeps clear of its neighbour's. */
   readonly isLeft: boolean;
+  /** Its letter had better stand beyond the ends of its mark, clear of glass and rays. */
+  readonly isBeyond?: boolean;
   readonly quantity?: string;
 }
