@@ -45,7 +45,7 @@ function endsOf({ ends = [] }: SideViewChain, outlines: readonly Outline[], plac
   return ends.map(({ at, name, part }) => {
     const { left, right, half } = outlines[part]!;
     const x = place.x(at);
-    return { key: `end ${name}`, letters: [name], x, half: 0.82 * half, isLeft: x < (left + right) / 2 };
+    return { key: `end ${name}`, letters: [name], x, half: 0.82 * half, isLeft: x < (left + right) / 2, isHigh: true };
   });
 }
 

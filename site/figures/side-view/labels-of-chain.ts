@@ -52,13 +52,14 @@ export function labelsOf(
 
 /** A letter beside its mark: within the outline near its rim, then outside of it, then on the other side of the mark. */
 function letterOf(
-  { key, letters, x, half, isLeft, isBeyond = false, quantity }: Lettered,
+  { key, letters, x, half, isLeft, isBeyond = false, isHigh = false, quantity }: Lettered,
   place: SheetPlace,
   size: number,
 ): Wanted {
   const within = [half - 0.4 * size, half - 1.6 * size];
   const beyond = [half + size, -half - 0.3 * size];
   const heights = [
+    ...(isHigh ? [-half + size, -half + 2.2 * size] : []),
     ...(isBeyond ? beyond : within),
     ...(isBeyond ? within : [half + size]),
     -half + size,

@@ -17,5 +17,7 @@ export interface Lettered {
   readonly isLeft: boolean;
   /** Its letter had better stand beyond the ends of its mark, clear of glass and rays. */
   readonly isBeyond?: boolean;
+  /** Its letter had better stand at the upper end of its mark. */
+  readonly isHigh?: boolean;
   readonly quantity?: string;
 }
