@@ -43,7 +43,7 @@ const room = renamed(workingDistanceOfRackedOutReversedLensFormula, {
   keys: counted.map(camelCase),
 });
 
-const tooNear = 'none: the lens is too near the sensor for its focal length';
+const tooNear = 'none: too near the sensor';
 /** Lengths that are alike to a nanometre are alike. */
 const nanometre = 1e-6;
 

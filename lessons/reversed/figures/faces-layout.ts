@@ -33,6 +33,8 @@ export interface FacesLayout {
   readonly sensorX: number;
   /** Where what closes the iris is said. */
   readonly irisY: number;
+  /** Foot of the title block. */
+  readonly titleY: number;
 }
 
 export interface Scales {
@@ -49,7 +51,9 @@ export function facesLayout(
   held?: Scales,
 ): FacesLayout {
   const { width, height, text, small } = box;
-  const irisY = height - 11 - titleHeight * small - 0.7 * small;
+  // Below it the title block, and below that the rule with its numbers.
+  const titleY = height - 11 - 1.1 * small - 3;
+  const irisY = titleY - titleHeight * small - 0.5 * small;
   const rowHeight = (irisY - 1.1 * small) / faces.length;
   const column = Math.min(0.26 * width, 12.5 * text);
   const room = Math.min(0.86 * column, rowHeight - 3.2 * text);
@@ -70,5 +74,5 @@ export function facesLayout(
         ? undefined
         : { pupilX: sensorX - distance * along.pixelsPerMillimetre, half: radiusOf(toSensor) },
   }));
-  return { along, across, rows, sensorX, irisY };
+  return { along, across, rows, sensorX, irisY, titleY };
 }
