@@ -471,6 +471,10 @@ export {
   workingDistanceOfCloseUpLensFormula,
 } from './rig/working-distance-of-close-up-lens.formula.ts';
 export {
+  workingDistanceOfRackedOutReversedLens,
+  workingDistanceOfRackedOutReversedLensFormula,
+} from './rig/working-distance-of-racked-out-reversed-lens.formula.ts';
+export {
   workingDistanceOfReversedLens,
   workingDistanceOfReversedLensFormula,
 } from './rig/working-distance-of-reversed-lens.formula.ts';

@@ -40,6 +40,7 @@ export const effectiveFNumberFormula = {
     'exposure-increase',
     'hand-meters-close-up',
     'pupils-in-matrices',
+    'reversed-cone-in-print',
     'working-f-number',
   ],
 } as const satisfies Formula<Inputs>;

@@ -33,5 +33,5 @@ export const effectiveFNumberOfReversedLensFormula = {
   evaluate: effectiveFNumberOfReversedLens,
   says: 'Reversed, a lens begins at N/P, below the mark for a wide-angle lens and above it for a telephoto; each unit of magnification adds N.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
-  checkedBy: ['reversed-lens-matrices'],
+  checkedBy: ['reversed-cone-in-print', 'reversed-lens-matrices', 'reversed-surface-by-surface'],
 } as const satisfies Formula<Inputs>;

@@ -37,5 +37,5 @@ export const entrancePupilDistanceOfReversedLensFormula = {
   evaluate: entrancePupilDistanceOfReversedLens,
   says: 'Reversed, the pupil that used to face the sensor sets the perspective.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
-  checkedBy: ['reversed-lens-matrices'],
+  checkedBy: ['reversed-lens-matrices', 'reversed-surface-by-surface'],
 } as const satisfies Formula<Inputs>;

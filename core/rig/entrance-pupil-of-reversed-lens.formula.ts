@@ -33,5 +33,5 @@ export const entrancePupilOfReversedLensFormula = {
   evaluate: entrancePupilOfReversedLens,
   says: 'Reversed, the lens shows the subject the pupil that used to face the sensor.',
   source: 'definition of P; see core/rig/README.md#a-lens-turned-round',
-  checkedBy: ['reversed-lens-matrices'],
+  checkedBy: ['reversed-lens-matrices', 'reversed-surface-by-surface'],
 } as const satisfies Formula<Inputs>;

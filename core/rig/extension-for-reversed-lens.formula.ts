@@ -45,7 +45,7 @@ export const extensionForReversedLensFormula = {
   evaluate: extensionForReversedLens,
   says: 'From H to the sensor you need f (1 + m); mount and lens provide part of it, rings the rest.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
-  checkedBy: ['reversed-lens-matrices'],
+  checkedBy: ['reversed-lens-matrices', 'reversed-surface-by-surface'],
   // A short lens exceeds a small magnification with nothing in between.
   sample: { 'focal-length': [200, 800], 'register-distance': [5, 100], 'front-principal-depth': [-200, 100] },
 } as const satisfies Formula<Inputs>;

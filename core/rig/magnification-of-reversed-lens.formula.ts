@@ -48,7 +48,7 @@ export const magnificationOfReversedLensFormula = {
   evaluate: magnificationOfReversedLens,
   says: 'Reversed, a short lens stands many of its focal lengths from the sensor: the shorter, the stronger.',
   source: 'derived in core/rig/README.md#a-lens-turned-round',
-  checkedBy: ['reversed-lens-matrices'],
+  checkedBy: ['reversed-lens-matrices', 'reversed-surface-by-surface'],
   // A lens longer than what holds it away focuses on nothing.
   sample: { 'register-distance': [40, 120], 'front-principal-depth': [0, 300], 'focal-length': [4, 39] },
 } as const satisfies Formula<Inputs>;

@@ -92,6 +92,7 @@ export const subjects: readonly Subject[] = [
         'working-distance-of-close-up-lens': 'Working distance of a close-up lens, the lens at infinity',
         'working-distance-with-close-up-lens': 'Working distance with a close-up lens',
         'working-distance-of-reversed-lens': 'Working distance of a reversed lens',
+        'working-distance-of-racked-out-reversed-lens': 'The same, focus ring and rear glass counted',
         'working-distance-into-tank': 'Working distance through the wall of a tank',
       }),
       question('How far from the sensor does it focus?', 'focusing-close', {

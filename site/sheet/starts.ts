@@ -101,6 +101,13 @@ const special: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   'working-distance-into-tank': { 'pane.refractive-index': 1.5, 'medium.refractive-index': 1.33 },
   'magnification-of-coupled-lenses': { 'main-lens.focal-length': 90, 'reversed-lens.focal-length': 28 },
   'working-distance-of-reversed-lens': { 'reversed-lens.register-distance': 44, 'focal-length': 28, magnification: 2 },
+  'working-distance-of-racked-out-reversed-lens': {
+    'reversed-lens.register-distance': 44,
+    'focus-travel': 2.8,
+    'focal-length': 28,
+    magnification: 2,
+    'rear-protrusion': 11,
+  },
   'magnification-of-reversed-lens': { 'focal-length': 28, 'front-principal-depth': 34, extension: 12 },
   'extension-for-reversed-lens': { 'focal-length': 28, 'front-principal-depth': 34, magnification: 3 },
   'effective-f-number-of-reversed-lens': { magnification: 2, 'pupil-magnification': 1.5 },

@@ -23,6 +23,9 @@ const ofLens: readonly (QuantityName | 'lens')[] = [
   'front-principal-depth',
   'principal-separation',
   'barrel-length',
+  'rear-protrusion',
+  'focus-travel',
+  'reversed-lens.register-distance',
 ];
 const ofCamera: readonly (QuantityName | 'sensor' | 'circle-of-confusion-by')[] = [
   'sensor',

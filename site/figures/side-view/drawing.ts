@@ -34,10 +34,19 @@ export function drawChain(chain: SideViewChain, shown: SideViewShown, place: She
       ...raysOf(chain, shown, place),
       ...pupils.strokes,
     ],
-    lettered: [...planes.lettered, ...pupils.lettered],
+    lettered: [...planes.lettered, ...pupils.lettered, ...endsOf(chain, outlines, place)],
     sharp: isOnSheet ? { x: place.subjectX, ...place.half(field!.width / 2) } : null,
     sensor: place.half(sensor.width / 2),
   };
+}
+
+/** Names beside the ends of parts, on the side away from the part. */
+function endsOf({ ends = [] }: SideViewChain, outlines: readonly Outline[], place: SheetPlace): Lettered[] {
+  return ends.map(({ at, name, part }) => {
+    const { left, right, half } = outlines[part]!;
+    const x = place.x(at);
+    return { key: `end ${name}`, letters: [name], x, half: 0.82 * half, isLeft: x < (left + right) / 2, isHigh: true };
+  });
 }
 
 /** What an outline takes of the sheet. */

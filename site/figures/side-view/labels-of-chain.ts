@@ -51,11 +51,17 @@ export function labelsOf(
 }
 
 /** A letter beside its mark: within the outline near its rim, then outside of it, then on the other side of the mark. */
-function letterOf({ key, letters, x, half, isLeft, quantity }: Lettered, place: SheetPlace, size: number): Wanted {
+function letterOf(
+  { key, letters, x, half, isLeft, isBeyond = false, isHigh = false, quantity }: Lettered,
+  place: SheetPlace,
+  size: number,
+): Wanted {
+  const within = [half - 0.4 * size, half - 1.6 * size];
+  const beyond = [half + size, -half - 0.3 * size];
   const heights = [
-    half - 0.4 * size,
-    half - 1.6 * size,
-    half + size,
+    ...(isHigh ? [-half + size, -half + 2.2 * size] : []),
+    ...(isBeyond ? beyond : within),
+    ...(isBeyond ? within : [half + size]),
     -half + size,
     -half - 0.3 * size,
     1.3 * size,

@@ -86,7 +86,9 @@ function pupilStroke(
   const path = `M${at} ${place.axisY - half}V${place.axisY - reach}M${at} ${place.axisY + half}V${place.axisY + reach}`;
   return {
     strokes: cut ? [] : [{ key, path, className: isVirtual ? 'pupil virtual' : 'pupil', ...quantity }],
-    lettered: cut ? [] : [{ key, letters: words, x, half: reach, isLeft: key === 'entrance-pupil', ...quantity }],
+    lettered: cut
+      ? []
+      : [{ key, letters: words, x, half: reach, isLeft: key === 'entrance-pupil', isBeyond: true, ...quantity }],
   };
 }
 

@@ -15,5 +15,9 @@ export interface Lettered {
   readonly half: number;
   /** The side on which its letter keeps clear of its neighbour's. */
   readonly isLeft: boolean;
+  /** Its letter had better stand beyond the ends of its mark, clear of glass and rays. */
+  readonly isBeyond?: boolean;
+  /** Its letter had better stand at the upper end of its mark. */
+  readonly isHigh?: boolean;
   readonly quantity?: string;
 }

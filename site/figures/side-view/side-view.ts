@@ -11,6 +11,8 @@ export interface SideViewChain {
   readonly dimensions?: readonly SideViewDimension[];
   /** What its parts are called, in their order; '' for what needs no name. */
   readonly labels?: readonly string[];
+  /** Ends of its parts that go by a name, and where they are, mm from the sensor. */
+  readonly ends?: readonly { readonly at: number; readonly name: string; readonly part: number }[];
   /** What the sharp plane takes in, in words with its number. */
   readonly field?: string;
   /** What a reader must know of it that the rig does not say, in a few words. */

@@ -1,0 +1,55 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+export const stage: readonly StageStep[] = [
+  {
+    question: 'A 28 mm lens at nearly twice life size, the right way round on a ring. How much room is left?',
+    caption: 'From the rim: {unreversed.working-distance}. The ring is {unreversed.extension} long.',
+    from: { drawn: 'upright', extension: 0, lens: 'lens-50' },
+    set: { drawn: 'upright' },
+  },
+  {
+    question: 'The same lens turned round, at the same size. Less room, as much, or more?',
+    caption:
+      'More: {working-distance}. It was built to make its image that far behind itself, and now the subject is there.',
+    set: {},
+  },
+  {
+    question: 'A longer lens on the same ring, 50 mm: larger, or smaller?',
+    caption: 'Smaller: {magnification}. Turned round, the shorter lens is the stronger.',
+    set: { lens: 'lens-50', drawn: 'turned' },
+  },
+  {
+    question: 'Again 28 mm, and all three rings behind it. Does the subject touch the glass?',
+    caption:
+      'No: {magnification} at {working-distance}. It never comes nearer to the flange than the register; the rear glass takes part of that.',
+    from: { drawn: 'turned' },
+    set: { drawn: 'turned', extension: 76 },
+  },
+  {
+    question: 'We turn the focus ring to its closest mark. What happens to the size?',
+    caption: 'Nothing: {magnification}. The rim is what is screwed on. Only the flange moves: out by {focus-travel}.',
+    from: { drawn: 'turned' },
+    set: { drawn: 'turned', 'focus-travel': 2.8 },
+  },
+  {
+    question: 'At nearly twice life size, f/8 works at f/18 the right way round. And turned round?',
+    caption:
+      'At {effective-f-number}: the sensor now sees the smaller opening, and the subject the larger one, {entrance-pupil} wide.',
+    sheet: 'faces',
+    from: { lens: 'lens-50' },
+    set: {},
+  },
+  {
+    question: 'Size against focal length, turned round. Where is the zoom at 18 mm?',
+    caption: 'At the top: {magnification}. Divide what is between sensor and H by the focal length, and take 1 off.',
+    sheet: 'plot',
+    from: {},
+    set: { lens: 'lens-18' },
+  },
+  {
+    question: 'A 50 mm lens that the camera closes through contacts. Who closes it, turned round?',
+    caption: 'A ring on the lens, or nobody: the contacts face the subject now.',
+    from: { drawn: 'turned' },
+    set: { lens: 'lens-50', drawn: 'turned' },
+  },
+];
