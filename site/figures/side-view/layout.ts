@@ -24,8 +24,8 @@ export interface ChainLayout extends ChainDrawing {
 export interface SideViewLayout {
   readonly frame: Frame;
   readonly chains: readonly ChainLayout[];
-  /** One for each handle, in their order. */
-  readonly grips: readonly PlacedGrip[];
+  /** One for each handle, in their order; none where what it moves is not drawn. */
+  readonly grips: readonly (PlacedGrip | undefined)[];
   readonly title: {
     readonly x: number;
     readonly y: number;
@@ -130,8 +130,8 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
   const dimensions = chains.map((chain) => dimensionsThatFit(chain, band - leastDrawing * box.text, box.text));
   const { frame, places } = fitted(plan, band, dimensions);
   const drawings = chains.map((chain, index) => drawChain(chain, shown, places[index]!));
-  const grips = placeGrips(plan.handles, drawings, places, box);
-  const gripBoxes = grips.map(({ x, y }) => around(x, y, gripReach));
+  const grips = placeGrips(plan.handles, chains, drawings, places, box);
+  const gripBoxes = grips.flatMap((grip) => (grip ? [around(grip.x, grip.y, gripReach)] : []));
   const laidOut = chains.map((chain, index): ChainLayout => {
     const drawing = drawings[index]!;
     const place = places[index]!;

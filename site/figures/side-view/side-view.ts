@@ -3,6 +3,7 @@ import type { RigPositions } from '#core/rig/positions.ts';
 import type { AxialSpan } from '#core/rig/spans.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Range } from '#site/state/address.ts';
+import type { Around } from './around-subject.ts';
 
 /** One chain to be drawn: plain data, places in mm from the sensor as the rig engine gives them. */
 export interface SideViewChain {
@@ -19,6 +20,10 @@ export interface SideViewChain {
   readonly glass?: readonly PlacedGlass[];
   /** Rays traced exactly through that glass. */
   readonly glassRays?: readonly PlacedRay[];
+  /** A circle about the subject. */
+  readonly around?: Around;
+  /** Whether lines from the subject to the rim show what of the sky the lens hides from it. */
+  readonly hidesSky?: boolean;
 }
 
 /** A distance to be dimensioned: one of those that `rigSpans` knows, or a part from end to end. */
@@ -59,8 +64,8 @@ export type SideViewRays =
 
 /** Something that can be taken hold of. */
 export interface SideViewHandle {
-  /** The subject, or a part by its place in the chain. */
-  readonly at: 'subject' | number;
+  /** The subject, the circle about it, or a part by its place in the chain. */
+  readonly at: 'subject' | 'around' | number;
   readonly chain?: number;
   /** The quantity that it moves: keys step it as its slider does. */
   readonly name: QuantityName;
@@ -69,7 +74,8 @@ export interface SideViewHandle {
   readonly value: number;
   readonly range: Range;
   /**
-   * The hand has put the thing *at* mm from the sensor: the sharp plane, or the part's end towards the sensor. *taken* says where it stood
+   * The hand has put the thing *at* mm from the sensor: the sharp plane, the circle's side towards the sensor, or the part's end
+   * towards the sensor. *taken* says where it stood
    * when it was taken hold of, and the quantity's value then.
    */
   readonly onmove: (at: number, taken: { readonly at: number; readonly value: number }) => void;
