@@ -77,12 +77,13 @@ export function behindLayout(plan: BehindPlan, box: SheetBox, held?: HeldBehind)
   const spare = Math.max(0, right - left - (backgroundDistance + farthest) * pixels) / 2;
   const subjectX = held?.subjectX ?? left + spare + backgroundDistance * pixels;
   const postsX = subjectX - backgroundDistance * pixels;
+  const postSide = postShare * spacing * pixels;
   const y = (across: number) => axisY - across * pixels;
   const clampedY = (across: number) => Math.min(bottom, Math.max(top, y(across)));
   const views = seen.map(({ key, isHeld, entrancePupil, entrancePupilDistance, backgroundWidth }, index) => {
     const x = subjectX + entrancePupilDistance * pixels;
     const ends = [1, -1].map((side) => y((side * backgroundWidth) / 2).toFixed(1));
-    const stripX = postsX - 12 - 7 * index;
+    const stripX = postsX - postSide - 8 - 7 * index;
     return {
       key,
       isHeld,
@@ -92,7 +93,6 @@ export function behindLayout(plan: BehindPlan, box: SheetBox, held?: HeldBehind)
       strip: `M${(stripX + 4).toFixed(1)} ${ends[0]}h-4V${ends[1]}h4`,
     };
   });
-  const postSide = postShare * spacing * pixels;
   const count = Math.ceil(widest / 2 / spacing) + 1;
   const posts =
     postSide < smallestPost

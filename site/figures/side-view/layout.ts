@@ -55,8 +55,8 @@ export interface SideViewPlan {
 
 const unit = 'mm';
 
-/** How high a drawing is at least, in text sizes, whatever has to give way. */
-const leastDrawing = 5.5;
+/** How high a drawing is at least, in text sizes, whatever has to give way; where three are compared, their dimensions are the point. */
+const leastDrawing = (chains: number) => (chains > 2 ? 3 : 5.5);
 
 /** Scale and places with so many rows of dimensions. */
 function framed(
@@ -127,7 +127,7 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
   // The ratio's own width is not known before the scale is: the longest counts.
   const foot = box.height - titlePlace(plan, onPaper ? '1:1000' : undefined, true).box.top + 5;
   const band = (box.height - foot) / chains.length;
-  const dimensions = chains.map((chain) => dimensionsThatFit(chain, band - leastDrawing * box.text, box.text));
+  const dimensions = chains.map((chain) => dimensionsThatFit(chain, band - leastDrawing(chains.length) * box.text, box.text));
   const { frame, places } = fitted(plan, band, dimensions);
   const drawings = chains.map((chain, index) => drawChain(chain, shown, places[index]!));
   const grips = placeGrips(plan.handles, chains, drawings, places, box);
