@@ -66,7 +66,8 @@ function framed(
 ) {
   const pitch = levelPitch * box.text;
   const tallest = pitch * Math.max(...rows.map(({ above, below }) => above + below));
-  const room = Math.max(2 * box.text, (band - tallest) / 2 - 0.35 * box.text);
+  const least = chains.length > 2 ? 1 : 2;
+  const room = Math.max(least * box.text, (band - tallest) / 2 - 0.35 * box.text);
   const positions = chains.map((chain) => chain.positions);
   const subjectMoves = handles.some(({ at }) => at === 'subject');
   const frame = frameOf(positions, box, { room, rows, align, subjectMoves, held });
