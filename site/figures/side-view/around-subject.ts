@@ -17,39 +17,60 @@ export interface Around {
 const isToScale = ({ positions }: SideViewChain, place: SheetPlace) =>
   positions.solved.sharpPlane === 'in front' && place.breakX === null;
 
-/** The circle, as much of it as its band of the sheet has room for: whole, or its two sides. */
+/** Left free at the edges of the sheet, pixels. */
+const edge = 2;
+
+/** Half the angles that the sheet has room for on the side of the lens and on the other; undefined where the circle is too wide for the sheet. */
+function anglesOf(radius: number, { subjectX, axisY, bottom, width }: SheetPlace) {
+  const room = bottom - axisY;
+  if (radius <= 0 || subjectX + radius > width - edge) return undefined;
+  const upright = radius <= room ? Math.PI : Math.asin(room / radius);
+  if (subjectX - radius >= edge) return radius <= room ? { near: Math.PI, far: 0 } : { near: upright, far: upright };
+  return { near: Math.min(upright, Math.acos(Math.max(-1, (edge - subjectX) / radius))), far: 0 };
+}
+
+/** The circle, as much of it as the sheet has room for: whole, its two sides, or the side towards the lens. */
 export function circleAround(chain: SideViewChain, place: SheetPlace) {
   const none = { strokes: [] as Stroke[], lettered: [] as Lettered[] };
   if (!chain.around || !isToScale(chain, place)) return none;
-  const { name, radius, words } = chain.around;
+  const { name, radius, words = [] } = chain.around;
   const r = radius * place.pixelsPerMillimetre;
-  const room = place.bottom - place.axisY;
-  const across = Math.sqrt(Math.max(0, r ** 2 - room ** 2));
+  const angles = anglesOf(r, place);
+  if (!angles) return none;
   const [x, y] = [place.subjectX, place.axisY];
-  const at = (value: number) => value.toFixed(1);
-  const side = (sign: 1 | -1) =>
-    `M${at(x + sign * across)} ${at(y - room)}A${at(r)} ${at(r)} 0 0 ${sign === 1 ? 1 : 0} ${at(x + sign * across)} ${at(y + room)}`;
-  const whole = `M${at(x - r)} ${at(y)}a${at(r)} ${at(r)} 0 1 0 ${at(2 * r)} 0a${at(r)} ${at(r)} 0 1 0 ${at(-2 * r)} 0`;
-  const path = r <= room ? whole : side(1) + side(-1);
-  const letters = words ?? [];
+  const at = (angle: number) => `${(x + r * Math.cos(angle)).toFixed(1)} ${(y + r * Math.sin(angle)).toFixed(1)}`;
+  // So many chords that none is seen.
+  const arc = (from: number, to: number) => {
+    const chords = Math.max(2, Math.ceil((to - from) / 0.05));
+    const points = Array.from({ length: chords + 1 }, (_, index) => at(from + ((to - from) * index) / chords));
+    return `M${points.join('L')}`;
+  };
+  const { near, far } = angles;
+  const path = arc(-near, near) + (far > 0 ? arc(Math.PI - far, Math.PI + far) : '');
+  const half = Math.min(0.75 * (place.bottom - place.axisY), r);
   return {
     strokes: [{ key: 'around', path, className: 'around', quantity: name }],
     lettered:
-      letters.length === 0
-        ? []
-        : [{ key: 'around', letters, x: x + r, half: Math.min(0.75 * room, r), isLeft: false, quantity: name }],
+      words.length === 0 ? [] : [{ key: 'around', letters: words, x: x + r, half, isLeft: false, quantity: name }],
   };
 }
 
-/** Where a hand may take hold of the circle, the best place first; none where it is not drawn. */
-export function spotsAround(chain: SideViewChain, place: SheetPlace): PlacedGrip[] {
+/** Where a hand may take hold of the circle, the best place first: on it, or where others stand there, beside it; none where it is not drawn. */
+export function spotsAround(chain: SideViewChain, place: SheetPlace, reach: number): PlacedGrip[] {
   if (!chain.around || !isToScale(chain, place)) return [];
   const r = chain.around.radius * place.pixelsPerMillimetre;
-  const room = place.bottom - place.axisY;
-  return [0, 0.3, -0.3, 0.6, -0.6, 0.9, -0.9].flatMap((angle) => {
-    const [x, y] = [place.subjectX + r * Math.cos(angle), r * Math.sin(angle)];
-    return Math.abs(y) > room || x > place.width ? [] : [{ x, y: place.axisY + y }];
-  });
+  const angles = anglesOf(r, place);
+  if (!angles) return [];
+  const on = [0, 0.3, -0.3, 0.6, -0.6, 0.9, -0.9]
+    .filter((angle) => Math.abs(angle) <= angles.near)
+    .map((angle) => ({ x: place.subjectX + r * Math.cos(angle), y: place.axisY + r * Math.sin(angle) }));
+  const beside = [1, 2, 3, 4, 5, 6].flatMap((step) =>
+    [1, -1].flatMap((side) => [
+      { x: place.subjectX + r, y: place.axisY + side * step * reach },
+      { x: place.subjectX + r + step * reach, y: place.axisY },
+    ]),
+  );
+  return [...on, ...beside].filter(({ y }) => y > place.top && y < place.bottom);
 }
 
 /** From the middle of the subject to the rim: what of the sky the lens hides from it. */

@@ -32,7 +32,7 @@ export function placeGrips(
     const spots: PlacedGrip[] = [];
     if (at === 'subject') spots.push({ x: inside(place.subjectX, box.width), y: place.axisY });
     else if (at === 'around') {
-      const around = spotsAround(chains[chain]!, place);
+      const around = spotsAround(chains[chain]!, place, gripReach);
       if (around.length === 0) continue;
       spots.push(...around.map(({ x, y }) => ({ x: inside(x, box.width), y })));
     } else {

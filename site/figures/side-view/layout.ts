@@ -128,7 +128,9 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
   // The ratio's own width is not known before the scale is: the longest counts.
   const foot = box.height - titlePlace(plan, onPaper ? '1:1000' : undefined, true).box.top + 5;
   const band = (box.height - foot) / chains.length;
-  const dimensions = chains.map((chain) => dimensionsThatFit(chain, band - leastDrawing(chains.length) * box.text, box.text));
+  const dimensions = chains.map((chain) =>
+    dimensionsThatFit(chain, band - leastDrawing(chains.length) * box.text, box.text),
+  );
   const { frame, places } = fitted(plan, band, dimensions);
   const drawings = chains.map((chain, index) => drawChain(chain, shown, places[index]!));
   const grips = placeGrips(plan.handles, chains, drawings, places, box);
