@@ -32,4 +32,6 @@ export const lensShadowFormula = {
   says: 'One rim radius away the lens hides half of an even sky’s light; five radii away, a twenty-sixth.',
   source: 'configuration factor of a disc, derived in core/light/README.md#disc',
   checkedBy: ['room-light-and-view'],
+  // A rim on the subject, or behind it, is refused.
+  sample: { 'working-distance': [1, 2000] },
 } as const satisfies Formula<Inputs>;

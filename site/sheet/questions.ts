@@ -91,7 +91,7 @@ export const subjects: readonly Subject[] = [
       question('Which lens leaves me the room I need?', 'working-distance', {
         'focal-length-for-working-distance': 'Focal length for a working distance',
       }),
-      question('And with a close-up lens, reversed, or into a tank?', 'working-distance', {
+      question('And with a close-up lens, reversed, or into a tank?', 'close-up-lenses', {
         'working-distance-of-close-up-lens': 'Working distance of a close-up lens',
         'working-distance-with-close-up-lens': 'Working distance with a close-up lens on a focused lens',
         'working-distance-of-reversed-lens': 'Working distance of a reversed lens',

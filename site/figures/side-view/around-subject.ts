@@ -1,16 +1,10 @@
-import type { QuantityName } from '#core/quantity/vocabulary.ts';
-import type { PlacedGrip } from './grips.ts';
 import type { Lettered, Stroke } from './shapes.ts';
 import type { SheetPlace } from './sheet-place.ts';
 import type { SideViewChain } from './side-view.ts';
 
-/** A circle about the middle of the subject: how near an animal lets anything come, say. */
-export interface Around {
-  readonly name: QuantityName;
-  /** mm */
-  readonly radius: number;
-  /** Beside it, the fullest first; nothing where several chains have the same. */
-  readonly words?: readonly string[];
+interface Spot {
+  readonly x: number;
+  readonly y: number;
 }
 
 /** Whether the subject is where it is drawn, in front of the lens. */
@@ -56,7 +50,7 @@ export function circleAround(chain: SideViewChain, place: SheetPlace) {
 }
 
 /** Where a hand may take hold of the circle, the best place first: on it, or where others stand there, beside it; none where it is not drawn. */
-export function spotsAround(chain: SideViewChain, place: SheetPlace, reach: number): PlacedGrip[] {
+export function spotsAround(chain: SideViewChain, place: SheetPlace, reach: number): Spot[] {
   if (!chain.around || !isToScale(chain, place)) return [];
   const r = chain.around.radius * place.pixelsPerMillimetre;
   const angles = anglesOf(r, place);

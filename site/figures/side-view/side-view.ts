@@ -3,7 +3,6 @@ import type { RigPositions } from '#core/rig/positions.ts';
 import type { AxialSpan } from '#core/rig/spans.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Range } from '#site/state/address.ts';
-import type { Around } from './around-subject.ts';
 
 /** One chain to be drawn: plain data, places in mm from the sensor as the rig engine gives them. */
 export interface SideViewChain {
@@ -37,6 +36,15 @@ export interface SideViewDimension {
   readonly span?: AxialSpan;
   /** Drawn inside the outlines, with its letter alone. */
   readonly inside?: boolean;
+}
+
+/** A circle about the middle of the subject: how near an animal lets anything come, say. */
+export interface Around {
+  readonly name: QuantityName;
+  /** mm */
+  readonly radius: number;
+  /** Beside it, the fullest first; nothing where several chains have the same. */
+  readonly words?: readonly string[];
 }
 
 /** What is drawn besides bodies, sensor, sharp plane and axis. */
