@@ -20,6 +20,10 @@ export { fNumberFromAperture, fNumberFromApertureFormula } from './gaussian/f-nu
 export { fieldHeight, fieldHeightFormula } from './gaussian/field-height.formula.ts';
 export { fieldWidth, fieldWidthFormula } from './gaussian/field-width.formula.ts';
 export {
+  focalLengthForWorkingDistance,
+  focalLengthForWorkingDistanceFormula,
+} from './gaussian/focal-length-for-working-distance.formula.ts';
+export {
   focalLengthFromConjugates,
   focalLengthFromConjugatesFormula,
 } from './gaussian/focal-length-from-conjugates.formula.ts';
@@ -240,6 +244,7 @@ export { filmReflectance, filmReflectanceFormula } from './light/film-reflectanc
 export type { DiscSource, FlatSource, RectangleSource } from './light/flat-source.ts';
 export { illuminanceFrom } from './light/illuminance-from.ts';
 export { daylight, equalEnergy, type Illuminant } from './light/illuminants.ts';
+export { lensShadow, lensShadowFormula } from './light/lens-shadow.formula.ts';
 export { penumbra, penumbraFormula } from './light/penumbra.formula.ts';
 export type { SurfaceElement } from './light/polygon-illuminance.ts';
 export { refractionAngle, refractionAngleFormula } from './light/refraction-angle.formula.ts';

@@ -35,5 +35,5 @@ export const backgroundBlurFormula = {
   evaluate: backgroundBlur,
   says: 'A far background is blurred by the pupil’s width times the magnification; a longer lens has the wider pupil, so it blurs more.',
   source: 'derived in core/depth/README.md#blur',
-  checkedBy: ['pupils-in-matrices'],
+  checkedBy: ['pupils-in-matrices', 'room-light-and-view'],
 } as const satisfies Formula<Inputs>;

@@ -32,5 +32,5 @@ export const backgroundWidthFormula = {
   evaluate: backgroundWidth,
   says: 'At the same magnification a longer lens stands farther off and shows less of the background.',
   source: 'derived in core/depth/README.md#blur',
-  checkedBy: ['pupils-in-matrices'],
+  checkedBy: ['pupils-in-matrices', 'room-light-and-view'],
 } as const satisfies Formula<Inputs>;

@@ -88,7 +88,10 @@ export const subjects: readonly Subject[] = [
         'working-distance': 'Working distance',
         'working-distance-from-marks': 'Working distance from what is printed',
       }),
-      question('And with a close-up lens, reversed, or into a tank?', 'working-distance', {
+      question('Which lens leaves me the room I need?', 'working-distance', {
+        'focal-length-for-working-distance': 'Focal length for a working distance',
+      }),
+      question('And with a close-up lens, reversed, or into a tank?', 'close-up-lenses', {
         'working-distance-of-close-up-lens': 'Working distance of a close-up lens, the lens at infinity',
         'working-distance-with-close-up-lens': 'Working distance with a close-up lens',
         'working-distance-of-reversed-lens': 'Working distance of a reversed lens',
@@ -263,6 +266,9 @@ export const subjects: readonly Subject[] = [
         'source-angle': 'Width of a light, seen from the subject',
         'diffuser-distance': 'Distance for a width of light',
         penumbra: 'Soft edge of a shadow',
+      }),
+      question('How much light does my lens take away?', 'working-distance', {
+        'lens-shadow': 'Shadow of the lens under an even sky',
       }),
       question('How bright is it on the subject?', 'size-of-light', {
         'illuminance-by-inverse-square': 'Light from a small source',

@@ -22,6 +22,8 @@ const usual: Readonly<Record<string, number>> = {
   'subject-distance': 150,
   'image-distance': 75,
   'focus-distance': 221,
+  'working-distance': 120,
+  'rim-diameter': lens['rim-diameter'],
   'air-gap': 20,
   'pane-thickness': 5,
   'immersion-depth': 40,

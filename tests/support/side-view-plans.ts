@@ -39,25 +39,40 @@ const handle = {
   onstep: () => undefined,
 } as const;
 
-/** Side views of one chain or two, with all that there is to be shown, at every size. */
+/** Side views of one chain, two or three, with all that there is to be shown, at every size. */
 export const sideViewPlans: fc.Arbitrary<SideViewPlan> = fc
   .record({
     box: fc.constantFrom(...boxes),
     chains: fc.oneof(
       { weight: 3, arbitrary: fc.tuple(drawnChains) },
       { weight: 1, arbitrary: fc.tuple(drawnChains, drawnChains) },
+      { weight: 1, arbitrary: fc.tuple(drawnChains, drawnChains, drawnChains) },
     ),
     align: fc.constantFrom('sensor' as const, 'subject' as const),
     planes: fc.constantFrom('rig' as const, 'each' as const),
     onPaper: fc.boolean(),
+    radius: fc.option(fc.constantFrom(8, 30, 120, 300, 2000), { nil: undefined }),
   })
-  .map(({ planes, box, onPaper, ...plan }) => ({
+  .map(({ planes, box, onPaper, radius, chains, ...plan }) => ({
     ...plan,
+    chains:
+      radius === undefined
+        ? chains
+        : chains.map((chain) => ({
+            ...chain,
+            hidesSky: true,
+            around: {
+              name: 'flight-distance' as const,
+              radius,
+              words: [`flight distance ${radius} mm`, `${radius} mm`],
+            },
+          })),
     box: { ...box, onPaper },
     title: 'Rings on a lens, from above',
     shown: { rays: ['construction', 'cone', 'chief', 'edge'], planes, foci: true, pupils: true },
     handles: [
-      { ...handle, at: plan.chains[0].positions.parts.length - 1, label: 'Lens: move it' },
+      { ...handle, at: chains[0].positions.parts.length - 1, label: 'Lens: move it' },
       { ...handle, at: 'subject', label: 'Subject: move it' },
+      ...(radius === undefined ? [] : [{ ...handle, at: 'around' as const, label: 'Circle: draw it wider' }]),
     ],
   }));

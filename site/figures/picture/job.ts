@@ -1,3 +1,4 @@
+import type { CoinBeforePosts } from '#core/picture/subjects/coin-before-posts.ts';
 import type { Lighting } from '#core/picture/subjects/subject.ts';
 import type { View } from '#core/picture/view.ts';
 import type { StackJob } from './stack-job.ts';
@@ -6,6 +7,8 @@ import type { StackJob } from './stack-job.ts';
 export interface PictureJob {
   /** The subject's slug. */
   readonly subject: string;
+  /** Instead of it a coin with posts behind, as the camera sees them. */
+  readonly coinBeforePosts?: CoinBeforePosts;
   /** Which leaf, which frost crystal. */
   readonly seed: number;
   /** The camera, of the first frame where there are several. */

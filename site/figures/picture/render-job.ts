@@ -5,6 +5,7 @@ import { psnr } from '#core/picture/psnr.ts';
 import { renderSteps } from '#core/picture/render.ts';
 import type { Scene } from '#core/picture/scene.ts';
 import { sharpPicture } from '#core/picture/sharp-picture.ts';
+import { coinBeforePosts } from '#core/picture/subjects/coin-before-posts.ts';
 import { subjectOf } from '#core/picture/subjects/subjects.ts';
 import { fieldOf, type View } from '#core/picture/view.ts';
 import { coarseView, type Fineness, type PictureJob } from './job.ts';
@@ -35,8 +36,8 @@ export function* renderJob(job: PictureJob, fineness: Fineness): Generator<numbe
 let last: { readonly key: string; readonly scene: Scene } | undefined;
 
 /** The subject on a grid as fine as the view's pixels, as much of it as the view can see; kept while only the camera moves. */
-function sceneFor({ subject: slug, seed, lighting, centre }: PictureJob, view: View): Scene {
-  const subject = subjectOf(slug);
+function sceneFor({ subject: slug, coinBeforePosts: coin, seed, lighting, centre }: PictureJob, view: View): Scene {
+  const subject = coin ? coinBeforePosts(coin) : subjectOf(slug);
   const pitch = view.pitch / view.magnification;
   const field = fieldOf(view, subject.depth);
   const samples = (length: number, pixels: number) => Math.min(3 * pixels, Math.ceil(length / pitch / 32) * 32);
@@ -48,7 +49,7 @@ function sceneFor({ subject: slug, seed, lighting, centre }: PictureJob, view: V
     ...(lighting && { lighting }),
     ...(centre && { centre }),
   };
-  const key = JSON.stringify({ slug, ...options });
+  const key = JSON.stringify({ slug, coin, ...options });
   if (last?.key !== key) last = { key, scene: subject.scene(options) };
   return last.scene;
 }

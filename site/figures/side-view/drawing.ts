@@ -1,4 +1,5 @@
 import type { Box } from '../sheet/boxes.ts';
+import { circleAround, hiddenSky } from './around-subject.ts';
 import { glassOf, thinGlass } from './glass-of-chain.ts';
 import { principalPlanes, pupilsOf } from './marks-of-chain.ts';
 import { outlineOf, type Outline } from './outlines.ts';
@@ -24,6 +25,7 @@ export function drawChain(chain: SideViewChain, shown: SideViewShown, place: She
   const outlines = positions.parts.map((part) => outlineOf(part, place));
   const planes = principalPlanes(chain, shown, outlines, place);
   const pupils = shown.pupils ? pupilsOf(chain, place) : { strokes: [], lettered: [] };
+  const circle = circleAround(chain, place);
   const isOnSheet = sharpPlane !== null && place.subjectX > 0 && (solved.sharpPlane === 'in front' || sharpPlane > 0);
   return {
     outlines,
@@ -33,8 +35,10 @@ export function drawChain(chain: SideViewChain, shown: SideViewShown, place: She
       ...planes.strokes,
       ...raysOf(chain, shown, place),
       ...pupils.strokes,
+      ...hiddenSky(chain, place),
+      ...circle.strokes,
     ],
-    lettered: [...planes.lettered, ...pupils.lettered, ...endsOf(chain, outlines, place)],
+    lettered: [...circle.lettered, ...planes.lettered, ...pupils.lettered, ...endsOf(chain, outlines, place)],
     sharp: isOnSheet ? { x: place.subjectX, ...place.half(field!.width / 2) } : null,
     sensor: place.half(sensor.width / 2),
   };

@@ -8,6 +8,8 @@ export interface HeldFrame {
   readonly pixelsPerMillimetre: number;
   /** Where each chain's sensor stands, pixels from the left. */
   readonly sensorX: readonly number[];
+  /** Where all subjects stand that are aligned. */
+  readonly subjectX?: number;
   /** Whether each chain's axis is broken. */
   readonly broken: readonly boolean[];
   /** Rows of dimensions above and below each chain that have been given room. */
@@ -103,10 +105,18 @@ export function frameOf(
     );
   // What a low sheet leaves over is shared between both sides; where the axis is broken nothing is left over.
   const spare = broken.includes(true) ? 0 : Math.max(0, width - length * pixelsPerMillimetre) / 2;
-  const sensorX =
-    held?.sensorX ??
-    subjects.map((at) =>
-      align === 'subject' && subjectsFit ? left + spare + at * pixelsPerMillimetre : atRight - spare,
-    );
-  return { pixelsPerMillimetre, sensorX, broken, rows, room, farX };
+  // A hand that moves the camera leaves the subjects where they are.
+  const subjectX = held ? held.subjectX : align === 'subject' && subjectsFit ? left + spare : undefined;
+  const sensorX = subjects.map((at, index) =>
+    subjectX !== undefined && at > 0 ? subjectX + at * pixelsPerMillimetre : (held?.sensorX[index] ?? atRight - spare),
+  );
+  return {
+    pixelsPerMillimetre,
+    sensorX,
+    ...(subjectX !== undefined && { subjectX }),
+    broken,
+    rows,
+    room,
+    farX,
+  };
 }

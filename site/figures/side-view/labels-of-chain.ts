@@ -40,13 +40,16 @@ export function labelsOf(
       spots,
     });
   }
-  wanted.push(...drawing.lettered.map((point) => letterOf(point, place, small)));
+  const isCircle = ({ key }: Lettered) => key === 'around';
+  wanted.push(...drawing.lettered.filter((one) => !isCircle(one)).map((point) => letterOf(point, place, small)));
   wanted.push(...lines.map((line) => line.letter));
   if (place.breakX !== null)
     wanted.push(breakLabel(solved.sharpPlane === 'at infinity', place.breakX, place, text, small));
   chain.labels?.forEach((label, index) => {
     if (label !== '') wanted.push(partLabel(index, label, drawing, place, small));
   });
+  // What is said of the circle is said elsewhere too: names of parts go before it.
+  wanted.push(...drawing.lettered.filter(isCircle).map((point) => letterOf(point, place, small)));
   return placeLabels(wanted, grips, inside, linesOf(drawing, place));
 }
 

@@ -24,8 +24,8 @@ export interface ChainLayout extends ChainDrawing {
 export interface SideViewLayout {
   readonly frame: Frame;
   readonly chains: readonly ChainLayout[];
-  /** One for each handle, in their order. */
-  readonly grips: readonly PlacedGrip[];
+  /** One for each handle, in their order; none where what it moves is not drawn. */
+  readonly grips: readonly (PlacedGrip | undefined)[];
   readonly title: {
     readonly x: number;
     readonly y: number;
@@ -55,8 +55,8 @@ export interface SideViewPlan {
 
 const unit = 'mm';
 
-/** How high a drawing is at least, in text sizes, whatever has to give way. */
-const leastDrawing = 5.5;
+/** How high a drawing is at least, in text sizes, whatever has to give way; where three are compared, their dimensions are the point. */
+const leastDrawing = (chains: number) => (chains > 2 ? 3 : 5.5);
 
 /** Scale and places with so many rows of dimensions. */
 function framed(
@@ -66,7 +66,8 @@ function framed(
 ) {
   const pitch = levelPitch * box.text;
   const tallest = pitch * Math.max(...rows.map(({ above, below }) => above + below));
-  const room = Math.max(2 * box.text, (band - tallest) / 2 - 0.35 * box.text);
+  const least = chains.length > 2 ? 1 : 2;
+  const room = Math.max(least * box.text, (band - tallest) / 2 - 0.35 * box.text);
   const positions = chains.map((chain) => chain.positions);
   const subjectMoves = handles.some(({ at }) => at === 'subject');
   const frame = frameOf(positions, box, { room, rows, align, subjectMoves, held });
@@ -127,11 +128,13 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
   // The ratio's own width is not known before the scale is: the longest counts.
   const foot = box.height - titlePlace(plan, onPaper ? '1:1000' : undefined, true).box.top + 5;
   const band = (box.height - foot) / chains.length;
-  const dimensions = chains.map((chain) => dimensionsThatFit(chain, band - leastDrawing * box.text, box.text));
+  const dimensions = chains.map((chain) =>
+    dimensionsThatFit(chain, band - leastDrawing(chains.length) * box.text, box.text),
+  );
   const { frame, places } = fitted(plan, band, dimensions);
   const drawings = chains.map((chain, index) => drawChain(chain, shown, places[index]!));
-  const grips = placeGrips(plan.handles, drawings, places, box);
-  const gripBoxes = grips.map(({ x, y }) => around(x, y, gripReach));
+  const grips = placeGrips(plan.handles, chains, drawings, places, box);
+  const gripBoxes = grips.flatMap((grip) => (grip ? [around(grip.x, grip.y, gripReach)] : []));
   const laidOut = chains.map((chain, index): ChainLayout => {
     const drawing = drawings[index]!;
     const place = places[index]!;

@@ -21,6 +21,10 @@ export interface SideViewChain {
   readonly glass?: readonly PlacedGlass[];
   /** Rays traced exactly through that glass. */
   readonly glassRays?: readonly PlacedRay[];
+  /** A circle about the subject. */
+  readonly around?: Around;
+  /** Whether lines from the subject to the rim show what of the sky the lens hides from it. */
+  readonly hidesSky?: boolean;
 }
 
 /** A distance to be dimensioned: one of those that `rigSpans` knows, or a part from end to end. */
@@ -34,6 +38,15 @@ export interface SideViewDimension {
   readonly span?: AxialSpan;
   /** Drawn inside the outlines, with its letter alone. */
   readonly inside?: boolean;
+}
+
+/** A circle about the middle of the subject: how near an animal lets anything come, say. */
+export interface Around {
+  readonly name: QuantityName;
+  /** mm */
+  readonly radius: number;
+  /** Beside it, the fullest first; nothing where several chains have the same. */
+  readonly words?: readonly string[];
 }
 
 /** What is drawn besides bodies, sensor, sharp plane and axis. */
@@ -61,8 +74,8 @@ export type SideViewRays =
 
 /** Something that can be taken hold of. */
 export interface SideViewHandle {
-  /** The subject, or a part by its place in the chain. */
-  readonly at: 'subject' | number;
+  /** The subject, the circle about it, or a part by its place in the chain. */
+  readonly at: 'subject' | 'around' | number;
   readonly chain?: number;
   /** The quantity that it moves: keys step it as its slider does. */
   readonly name: QuantityName;
@@ -71,7 +84,8 @@ export interface SideViewHandle {
   readonly value: number;
   readonly range: Range;
   /**
-   * The hand has put the thing *at* mm from the sensor: the sharp plane, or the part's end towards the sensor. *taken* says where it stood
+   * The hand has put the thing *at* mm from the sensor: the sharp plane, the circle's side towards the sensor, or the part's end
+   * towards the sensor. *taken* says where it stood
    * when it was taken hold of, and the quantity's value then.
    */
   readonly onmove: (at: number, taken: { readonly at: number; readonly value: number }) => void;

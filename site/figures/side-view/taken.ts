@@ -22,6 +22,7 @@ export function takenAt(
   { frame }: Pick<SideViewLayout, 'frame'>,
 ): Taken {
   const { parts, sharpPlane, foremost } = chains[chain]!.positions;
+  if (at === 'around') return { at: sharpPlane! - value, value, far: false };
   if (at !== 'subject') return { at: parts[at]!.from, value, far: false };
   return { at: sharpPlane ?? fromInfinity * foremost, value, far: frame.broken[chain]! || sharpPlane === null };
 }

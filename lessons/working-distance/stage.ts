@@ -1,0 +1,46 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+export const stage: readonly StageStep[] = [
+  {
+    question: 'A hoverfly at a tenth of life size, 50 mm. At half life size: is a fifth of the room left, or more?',
+    caption: 'More: {working-distance}. From H it is one focal length plus f over m, and only f over m shrinks.',
+    from: { magnification: 0.1 },
+    set: {},
+  },
+  {
+    question: 'The same half life size with 200 mm. Is the fly larger in the picture?',
+    caption: 'No, {magnification} again. Focal length changes the room: now it is {working-distance}.',
+    set: { lens: 'lens-200' },
+  },
+  {
+    question: 'The hoverfly is content with 50 mm. A butterfly leaves at 30 cm. Which lens will do: 70, 110 or 200 mm?',
+    caption: '{flight-distance} of room at {magnification} takes {shortest.focal-length} or more, with H as deep.',
+    from: {},
+    set: { animal: 'butterfly' },
+  },
+  {
+    question: 'The butterfly again, twice as large. Will the same focal length still do?',
+    caption: 'No: {shortest.focal-length}. With one lens, larger is always nearer.',
+    set: { animal: 'butterfly', magnification: 1 },
+  },
+  {
+    question: 'Posts right behind the fly: all lenses see as much of them. Half a metre behind, which sees most?',
+    caption: 'The shortest: {background-width}. It is nearest, so its lines of sight spread most.',
+    from: { 'background-distance': 0 },
+    set: {},
+    sheet: 'behind',
+  },
+  {
+    question: 'Again the posts go back by half a metre. All lenses are at one f-number. Which blurs them most?',
+    caption: 'The longest: a point becomes {background-blur} wide. Its opening is {entrance-pupil} wide.',
+    from: { lens: 'lens-200', 'background-distance': 0 },
+    set: { lens: 'lens-200' },
+    sheet: 'picture',
+  },
+  {
+    question: 'A spider at life size: the rim takes a tenth of an even sky. At twice life size: a fifth, or a quarter?',
+    caption: '{lens-shadow}. The rim is now {working-distance} away, and {rim-diameter} wide.',
+    from: { magnification: 1, animal: 'spider' },
+    set: { magnification: 2, animal: 'spider' },
+  },
+];
