@@ -6,7 +6,7 @@ export function partOf(name: QuantityName): string {
 }
 
 /** Prefixes that say which of a quantity is meant, not which part of a chain it belongs to. */
-const adjectives: readonly string[] = ['best', 'closest', 'corrected', 'nearest', 'shortest', 'unreversed'];
+const adjectives: readonly string[] = ['best', 'closest', 'corrected', 'nearest', 'shortest', 'unreversed', 'working'];
 
 /** The name of a quantity with its prefix: `focal length of the main lens`, `corrected exposure time`. */
 export function nameInFull(name: QuantityName): string {
