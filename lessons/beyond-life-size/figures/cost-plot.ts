@@ -1,0 +1,83 @@
+import { printQuantity } from '#core/quantity/print.ts';
+import type { SheetBox } from '#site/controls/workbench/workbench.ts';
+import { plotFrame } from '#site/figures/plot/frame.ts';
+import { around } from '#site/figures/sheet/boxes.ts';
+import { labelBox, placeLabels, type Spot, type Wanted } from '#site/figures/sheet/labels.ts';
+
+/** A road as a point: how large, how much room, and what it works at. */
+export interface CostPoint {
+  readonly key: string;
+  readonly name: string;
+  readonly short: string;
+  readonly magnification: number;
+  readonly workingDistance: number;
+  readonly effectiveFNumber: number;
+}
+
+/** What the plot holds: magnification, and working distance in mm. */
+const sizes = [1, 20] as const;
+const rooms = [8, 250] as const;
+
+const reach = 7;
+const ownReach = 12;
+
+const isInside = (value: number, [least, most]: readonly [number, number]) => value >= least && value <= most;
+export const isOnSheet = ({ magnification, workingDistance }: CostPoint) =>
+  isInside(magnification, sizes) && isInside(workingDistance, rooms);
+
+/** Points of the crate's roads and of the reader's own, with words where they find room. */
+export function costPlotLayout(roads: readonly CostPoint[], own: CostPoint | undefined, box: SheetBox) {
+  const frame = plotFrame(
+    {
+      x: { scale: 'log', domain: sizes, title: 'magnification m', format: String },
+      y: { scale: 'log', domain: rooms, title: 'working distance w, mm', format: String },
+      foot: 1.9 * box.small,
+    },
+    box,
+  );
+  const placed = <Point extends CostPoint>(point: Point) => ({
+    ...point,
+    x: frame.x.at(point.magnification),
+    y: frame.y.at(point.workingDistance),
+  });
+  const points = roads.filter(isOnSheet).map(placed);
+  const yours = own && isOnSheet(own) ? placed(own) : undefined;
+  const labelOf = ({ key, short, effectiveFNumber, x, y }: (typeof points)[number], size: number): Wanted => {
+    const cone = printQuantity('effective-f-number', effectiveFNumber);
+    const beside = reach + 4;
+    const lines = [0.35, 1.35, -0.65];
+    const spots = lines.flatMap((line): Spot[] => [
+      { x: x + beside, y: y + line * size, anchor: 'start' },
+      { x: x - beside, y: y + line * size, anchor: 'end' },
+    ]);
+    const over: Spot[] = [
+      { x, y: y - beside, anchor: 'middle' },
+      { x, y: y + beside + 0.8 * size, anchor: 'middle' },
+    ];
+    return {
+      key,
+      texts: [`${short}, ${cone}`, cone],
+      size,
+      spots: [...spots, ...over],
+      quantity: 'effective-f-number',
+    };
+  };
+  const taken = [
+    ...points.map(({ x, y }) => around(x, y, reach)),
+    ...(yours ? [around(yours.x, yours.y, ownReach)] : []),
+    ...frame.labels.map(({ text, size, x, y, anchor }) => labelBox(text, size, { x, y, anchor })),
+  ];
+  const sheet = {
+    left: frame.left + 3,
+    right: box.width - 3,
+    top: frame.top - 0.8 * box.text,
+    bottom: frame.bottom - 3,
+  };
+  // The reader's own first; where it is one of the crate's that one's words serve.
+  const isCrates = points.some(({ x, y }) => yours && Math.hypot(x - yours.x, y - yours.y) < 1);
+  const wanted = [
+    ...(yours && !isCrates ? [{ ...labelOf(yours, box.text), key: 'yours' }] : []),
+    ...points.map((point) => labelOf(point, box.small)),
+  ];
+  return { frame, points, yours, labels: placeLabels(wanted, taken, sheet) };
+}
