@@ -122,6 +122,8 @@ export const bench = new Bench({
   words: {
     magnification: (value) => (value === undefined ? tooNear : noneAtInfinity(value)),
     'turned-lens.magnification': { none: tooNear },
+    'rings.subject-distance': { none: infinite },
+    'converter.working-distance': { none: infinite },
     'working-distance'(room = NaN) {
       if (room === Infinity) return infinite;
       return room <= 0 ? `inside the lens, ${printQuantity('working-distance', -room)} behind its front` : undefined;
