@@ -19,7 +19,7 @@ import { workingDistanceOfReversedLensFormula } from '#core/rig/working-distance
 import { workingDistanceWithConverterFormula } from '#core/rig/working-distance-with-converter.formula.ts';
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { bodies, lenses, parts, rings } from '#site/state/crate.ts';
-import { infinite, noneAtInfinity } from '#site/state/edges.ts';
+import { asGoodAsZero, infinite, noneAtInfinity } from '#site/state/edges.ts';
 import {
   converters,
   frontChoice,
@@ -122,8 +122,9 @@ export const bench = new Bench({
   words: {
     magnification: (value) => (value === undefined ? tooNear : noneAtInfinity(value)),
     'turned-lens.magnification': { none: tooNear },
-    'rings.subject-distance': { none: infinite },
-    'converter.working-distance': { none: infinite },
+    'rings.subject-distance': { infinite },
+    'rings.working-distance': { infinite },
+    'converter.working-distance': { infinite },
     'working-distance'(room = NaN) {
       if (room === Infinity) return infinite;
       return room <= 0 ? `inside the lens, ${printQuantity('working-distance', -room)} behind its front` : undefined;
@@ -133,5 +134,19 @@ export const bench = new Bench({
       return stops < -dust ? `none: ${printQuantity('light-loss', -stops)} gained` : undefined;
     },
     'field-width': { infinite },
+  },
+  /** A lens at infinity without rings has its subject infinitely far away, with a converter and without. */
+  edge(known) {
+    const [rings, converter] = [known['rings.magnification'], known['converter.magnification']];
+    if (rings === undefined || converter === undefined) return undefined;
+    const ends = {
+      ...(rings < asGoodAsZero && {
+        'rings.magnification': 0,
+        'rings.subject-distance': Infinity,
+        'rings.working-distance': Infinity,
+      }),
+      ...(converter < asGoodAsZero && { 'converter.magnification': 0, 'converter.working-distance': Infinity }),
+    };
+    return Object.keys(ends).length > 0 ? ends : undefined;
   },
 });

@@ -7,7 +7,7 @@ import type { SideViewDimension } from '#site/figures/side-view/side-view.ts';
 import { parts as owned, rings } from '#site/state/crate.ts';
 import { crateRegister } from '#site/state/lens-marks.ts';
 import type { Road, RoadGiven } from './roads.ts';
-import { usualLens } from './usual-lens.ts';
+import { plainLens } from './plain-lens.ts';
 
 export type Given = RoadGiven & { readonly sensorWidth: number };
 
@@ -92,16 +92,9 @@ export const chainOf: Readonly<Record<Road, (given: Given) => DrawnRoad>> = {
     const depth = Math.max(shallowest, given.turnedLensFrontPrincipalDepth);
     const from = given.registerDistance + given.turnedLensExtension + given.turnedLensFrontPrincipalDepth - depth;
     const register = Math.min(given.registerDistance, from);
-    const mounted = lensPart({ ...lens, frontPrincipalDepth: depth });
-    const turned = mounted.part === 'lens' && {
-      ...mounted,
-      reversed: true,
-      lens: { ...mounted.lens, rearProtrusion: given.turnedLensRearProtrusion },
-    };
+    const turned = turnedRound(lensPart({ ...lens, frontPrincipalDepth: depth }), given.turnedLensRearProtrusion);
     const positions =
-      register > 0 && turned
-        ? placed([cameraPart(given.sensorWidth, register), ring(from - register), turned])
-        : undefined;
+      register > 0 ? placed([cameraPart(given.sensorWidth, register), ring(from - register), turned]) : undefined;
     return {
       ...(positions && { positions }),
       labels: ['', named('ring', from - register), 'lens, turned'],
@@ -111,32 +104,23 @@ export const chainOf: Readonly<Record<Road, (given: Given) => DrawnRoad>> = {
   },
 
   coupled(given) {
-    const main = lensPart(usualLens(given.mainLensFocalLength, given.mainLensFNumber));
-    const shape = usualLens(given.reversedLensFocalLength, given.reversedLensFNumber);
-    const registerDistance = given.reversedLensRegisterDistance;
-    const { focalLength, principalSeparation } = shape;
-    const frontPrincipalDepth = Math.max(
-      shape.frontPrincipalDepth,
-      registerDistance + 4 - focalLength - principalSeparation,
-    );
-    const front = lensPart({ ...shape, frontPrincipalDepth, registerDistance });
-    const turned = front.part === 'lens' && {
-      ...front,
-      reversed: true,
-      lens: { ...front.lens, rearProtrusion: given.reversedLensRearProtrusion },
-    };
-    const positions = turned
-      ? placed([cameraPart(given.sensorWidth), main, ring(coupling.extension), turned])
-      : undefined;
+    const { reversedLensFocalLength, reversedLensFNumber, reversedLensRegisterDistance } = given;
+    const front = lensPart(plainLens(reversedLensFocalLength, reversedLensFNumber, reversedLensRegisterDistance));
+    const positions = placed([
+      cameraPart(given.sensorWidth),
+      lensPart(plainLens(given.mainLensFocalLength, given.mainLensFNumber)),
+      ring(coupling.extension),
+      turnedRound(front, given.reversedLensRearProtrusion),
+    ]);
     return {
       ...(positions && { positions }),
-      labels: ['', millimetres(given.mainLensFocalLength), '', `${millimetres(focalLength)}, turned`],
+      labels: ['', millimetres(given.mainLensFocalLength), '', `${millimetres(reversedLensFocalLength)}, turned`],
       lengths: [],
     };
   },
 
   objective(given) {
-    const main = lensPart(usualLens(given.mainLensFocalLength, given.mainLensFNumber));
+    const main = lensPart(plainLens(given.mainLensFocalLength, given.mainLensFNumber));
     const { objectiveMagnification, numericalAperture, tubeFocalLength } = given;
     const workingDistance = given.objectiveWorkingDistance;
     const objective: Part = {
@@ -167,6 +151,10 @@ const converterOf = ({ converterFactor, converterLength }: Given) => ({
   converterLength,
   registerDistance: crateRegister,
 });
+
+/** A lens front to back, with what stands out behind its flange. */
+const turnedRound = (part: Part, rearProtrusion: number): Part =>
+  part.part === 'lens' ? { ...part, reversed: true, lens: { ...part.lens, rearProtrusion } } : part;
 
 /** Where everything stands; undefined for what no camera could hold. */
 function placed(chain: readonly Part[]): RigPositions | undefined {

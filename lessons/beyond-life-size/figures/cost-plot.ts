@@ -16,7 +16,7 @@ export interface CostPoint {
 
 /** What the plot holds: magnification, and working distance in mm. */
 const sizes = [1, 20] as const;
-const rooms = [8, 250] as const;
+const rooms = [8, 200] as const;
 
 const reach = 7;
 const ownReach = 12;

@@ -19,10 +19,10 @@ import { asGoodAsZero } from '#site/state/edges.ts';
 /** The roads past life size, as the reader chooses among them. */
 export const roads = {
   rings: 'rings or bellows',
-  reversed: 'a lens turned round',
-  coupled: 'two lenses, coupled',
-  converter: 'a converter',
-  objective: 'a microscope objective',
+  reversed: 'lens turned round',
+  coupled: 'coupled lenses',
+  converter: 'converter',
+  objective: 'objective',
 } as const;
 
 export type Road = keyof typeof roads;
