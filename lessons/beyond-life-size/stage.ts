@@ -14,7 +14,7 @@ export const stage: readonly StageStep[] = [
     set: { route: 'converter' },
   },
   {
-    question: 'Life size and f/8 already cost two stops. Does the converter cost more light?',
+    question: 'At life size two stops of light are lost already. Does the converter cost more?',
     caption:
       'Two stops more: {light-loss} in all, {effective-f-number}. The same light is spread over four times the area.',
     from: { extension: 0 },

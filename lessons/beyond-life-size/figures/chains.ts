@@ -31,18 +31,18 @@ const ring = (extension: number): Part => ({ part: 'ring', extension });
 const extensionPart = (extension: number): Part =>
   extension > allRings && extension <= bellows.longest ? { part: 'bellows', extension, ...bellows } : ring(extension);
 
-/** What a part of a length says that has none: nothing. */
-const named = (name: string, length: number) => (length > 0 ? name : '');
+/** A part that is hardly longer than its letters are thin needs no name: its dimension says what it is. */
+const named = (name: string, length: number) => (length >= 8 ? name : '');
 
 const millimetres = (focalLength: number) => `${Number(focalLength.toPrecision(3))} mm`;
 
 /** Camera, lens, and what each road puts between, before or behind. */
 export const chainOf: Readonly<Record<Road, (given: Given) => DrawnRoad>> = {
   rings(given) {
-    const { positions, isContradictory } = drawnWithRim(given, (frontPrincipalDepth) => [
+    const { positions, isContradictory } = drawnWithRim(ownLens(given), (frontPrincipalDepth) => [
       cameraPart(given.sensorWidth),
       extensionPart(given.extension),
-      lensPart({ ...given, frontPrincipalDepth }),
+      lensPart({ ...ownLens(given), frontPrincipalDepth }),
     ]);
     return {
       positions,
@@ -53,12 +53,12 @@ export const chainOf: Readonly<Record<Road, (given: Given) => DrawnRoad>> = {
   },
 
   converter(given) {
-    const { positions, isContradictory } = drawnWithRim(given, (frontPrincipalDepth) => [
+    const { positions, isContradictory } = drawnWithRim(ownLens(given), (frontPrincipalDepth) => [
       cameraPart(given.sensorWidth),
       ring(given.rearRingExtension),
       { part: 'converter', ...converterOf(given) },
       ring(given.frontRingExtension),
-      lensPart({ ...given, frontPrincipalDepth }),
+      lensPart({ ...ownLens(given), frontPrincipalDepth }),
     ]);
     return {
       positions,
@@ -151,6 +151,9 @@ const converterOf = ({ converterFactor, converterLength }: Given) => ({
   converterLength,
   registerDistance: crateRegister,
 });
+
+/** The lens at its closest focus, on the crate's mount: the register that the reader sets is that of the camera for a lens turned round. */
+const ownLens = (given: Given) => ({ ...given, registerDistance: crateRegister });
 
 /** A lens front to back, with what stands out behind its flange. */
 const turnedRound = (part: Part, rearProtrusion: number): Part =>

@@ -42,23 +42,28 @@ export function costPlotLayout(roads: readonly CostPoint[], own: CostPoint | und
   });
   const points = roads.filter(isOnSheet).map(placed);
   const yours = own && isOnSheet(own) ? placed(own) : undefined;
+  // The reader's own first; where it is one of the crate's that one's words serve.
+  const crates = points.find(({ x, y }) => yours && Math.hypot(x - yours.x, y - yours.y) < 1);
+  const yourKey = crates?.key ?? 'yours';
   const labelOf = ({ key, short, effectiveFNumber, x, y }: (typeof points)[number], size: number): Wanted => {
     const cone = printQuantity('effective-f-number', effectiveFNumber);
-    const beside = reach + 4;
-    const lines = [0.35, 1.35, -0.65];
-    const spots = lines.flatMap((line): Spot[] => [
+    const beside = (key === yourKey ? ownReach : reach) + 4;
+    const onLine = (line: number): Spot[] => [
       { x: x + beside, y: y + line * size, anchor: 'start' },
       { x: x - beside, y: y + line * size, anchor: 'end' },
-    ]);
-    const over: Spot[] = [
+    ];
+    const spots: Spot[] = [
+      ...onLine(0.35),
       { x, y: y - beside, anchor: 'middle' },
       { x, y: y + beside + 0.8 * size, anchor: 'middle' },
+      ...onLine(-0.4),
+      ...onLine(1.1),
     ];
     return {
       key,
       texts: [`${short}, ${cone}`, cone],
       size,
-      spots: [...spots, ...over],
+      spots,
       quantity: 'effective-f-number',
     };
   };
@@ -73,11 +78,13 @@ export function costPlotLayout(roads: readonly CostPoint[], own: CostPoint | und
     top: frame.top - 0.8 * box.text,
     bottom: frame.bottom - 3,
   };
-  // The reader's own first; where it is one of the crate's that one's words serve.
-  const isCrates = points.some(({ x, y }) => yours && Math.hypot(x - yours.x, y - yours.y) < 1);
+  // Where points crowd there is the least room for words: those get theirs before the others.
+  const roomOf = (one: (typeof points)[number]) =>
+    Math.min(...points.filter((other) => other !== one).map((other) => Math.hypot(other.x - one.x, other.y - one.y)));
+  const others = points.filter((point) => point !== crates).sort((one, other) => roomOf(one) - roomOf(other));
   const wanted = [
-    ...(yours && !isCrates ? [{ ...labelOf(yours, box.text), key: 'yours' }] : []),
-    ...points.map((point) => labelOf(point, box.small)),
+    ...(yours && !crates ? [labelOf({ ...yours, key: yourKey }, box.text)] : []),
+    ...[...(crates ? [crates] : []), ...others].map((point) => labelOf(point, box.small)),
   ];
   return { frame, points, yours, labels: placeLabels(wanted, taken, sheet) };
 }
