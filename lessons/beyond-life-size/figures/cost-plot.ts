@@ -26,7 +26,11 @@ export const isOnSheet = ({ magnification, workingDistance }: CostPoint) =>
   isInside(magnification, sizes) && isInside(workingDistance, rooms);
 
 /** Points of the crate's roads and of the reader's own, with words where they find room. */
-export function costPlotLayout(roads: readonly CostPoint[], own: CostPoint | undefined, box: SheetBox) {
+export function costPlotLayout(
+  roads: readonly CostPoint[],
+  own: (CostPoint & { readonly room: string }) | undefined,
+  box: SheetBox,
+) {
   const frame = plotFrame(
     {
       x: { scale: 'log', domain: sizes, title: 'magnification m', format: String },
@@ -82,7 +86,23 @@ export function costPlotLayout(roads: readonly CostPoint[], own: CostPoint | und
   const roomOf = (one: (typeof points)[number]) =>
     Math.min(...points.filter((other) => other !== one).map((other) => Math.hypot(other.x - one.x, other.y - one.y)));
   const others = points.filter((point) => point !== crates).sort((one, other) => roomOf(one) - roomOf(other));
+  const outside: Wanted[] =
+    own && !yours
+      ? [
+          {
+            key: 'outside',
+            texts: [
+              `yours, outside this plot: ${printQuantity('magnification', own.magnification)}, ${own.room}`,
+              'yours: outside this plot',
+            ],
+            size: box.small,
+            spots: [{ x: frame.right, y: frame.top + 0.2 * box.small, anchor: 'end' }],
+            quantity: 'magnification',
+          },
+        ]
+      : [];
   const wanted = [
+    ...outside,
     ...(yours && !crates ? [labelOf({ ...yours, key: yourKey }, box.text)] : []),
     ...[...(crates ? [crates] : []), ...others].map((point) => labelOf(point, box.small)),
   ];
