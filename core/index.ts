@@ -441,6 +441,26 @@ export {
   magnificationWithRingBehindConverter,
   magnificationWithRingBehindConverterFormula,
 } from './rig/magnification-with-ring-behind-converter.formula.ts';
+export {
+  converterFactorWithRingBehind,
+  converterFactorWithRingBehindFormula,
+} from './rig/converter-factor-with-ring-behind.formula.ts';
+export {
+  effectiveFNumberOfCoupledLenses,
+  effectiveFNumberOfCoupledLensesFormula,
+} from './rig/effective-f-number-of-coupled-lenses.formula.ts';
+export {
+  effectiveFNumberOfObjectiveOnLens,
+  effectiveFNumberOfObjectiveOnLensFormula,
+} from './rig/effective-f-number-of-objective-on-lens.formula.ts';
+export {
+  magnificationWithRingsAroundConverter,
+  magnificationWithRingsAroundConverterFormula,
+} from './rig/magnification-with-rings-around-converter.formula.ts';
+export {
+  workingDistanceWithConverter,
+  workingDistanceWithConverterFormula,
+} from './rig/working-distance-with-converter.formula.ts';
 export { objectivePoints, type ObjectivePoints } from './rig/objective-points.ts';
 export { type Part, type Objective } from './rig/part.ts';
 export { rigPositions, type PlacedPart, type RigPositions } from './rig/positions.ts';

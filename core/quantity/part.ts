@@ -14,6 +14,7 @@ const adjectives: readonly string[] = [
   'remaining',
   'shortest',
   'unreversed',
+  'working',
 ];
 
 /** The name of a quantity with its prefix: `focal length of the main lens`, `corrected exposure time`. */

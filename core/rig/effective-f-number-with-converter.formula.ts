@@ -15,7 +15,7 @@ type Inputs = 'f-number' | 'converter-factor' | 'magnification' | 'pupil-magnifi
  * @returns *N_w* = k N (1 + m_lens/P). A converter is never free of light loss: k = 2 alone costs two stops.
  * @throws OutOfRange for a factor not above 1, and for anything else not finite and above zero
  *
- * Assumes no ring between converter and camera.
+ * Assumes no ring between converter and camera; with one it holds for the factor *k′* at which the converter works there.
  * Source: the cone behind the converter is k times as slender; derived in [README](README.md#converters).
  *
  * @example effectiveFNumberWithConverter({ fNumber: 4, converterFactor: 2, magnification: 1, pupilMagnification: 0.8 }) // 13

@@ -31,5 +31,5 @@ export const magnificationOfCoupledLensesFormula = {
   evaluate: magnificationOfCoupledLenses,
   says: 'One lens turns the light of the subject parallel, the other makes a picture of it: the long focal length divided by the short.',
   source: 'derived in core/rig/README.md#coupled-lenses',
-  checkedBy: ['coupled-lens-matrices'],
+  checkedBy: ['coupled-lens-matrices', 'coupled-lenses-in-practice'],
 } as const satisfies Formula<Inputs>;

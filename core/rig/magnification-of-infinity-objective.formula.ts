@@ -37,5 +37,5 @@ export const magnificationOfInfinityObjectiveFormula = {
   evaluate: magnificationOfInfinityObjective,
   says: 'An objective gives its engraved magnification only with the tube lens it was made for.',
   source: 'derived in core/rig/README.md#objectives',
-  checkedBy: ['coupled-lens-matrices'],
+  checkedBy: ['coupled-lens-matrices', 'microscope-depth'],
 } as const satisfies Formula<Inputs>;

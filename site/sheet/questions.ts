@@ -76,6 +76,8 @@ export const subjects: readonly Subject[] = [
         'magnification-of-infinity-objective': 'Magnification of a microscope objective',
         'magnification-with-converter': 'Magnification with a converter',
         'magnification-with-ring-behind-converter': 'Magnification of a ring behind a converter',
+        'magnification-with-rings-around-converter': 'Magnification of a converter between rings',
+        'converter-factor-with-ring-behind': 'Factor of a converter with a ring behind it',
       }),
     ],
   },
@@ -96,6 +98,7 @@ export const subjects: readonly Subject[] = [
         'working-distance-with-close-up-lens': 'Working distance with a close-up lens',
         'working-distance-of-reversed-lens': 'Working distance of a reversed lens',
         'working-distance-of-racked-out-reversed-lens': 'The same, focus ring and rear glass counted',
+        'working-distance-with-converter': 'Working distance with a converter',
         'working-distance-into-tank': 'Working distance through the wall of a tank',
       }),
       question('How far from the sensor does it focus?', 'focusing-close', {
@@ -137,7 +140,9 @@ export const subjects: readonly Subject[] = [
         'effective-f-number-with-converter': 'Effective f-number with a converter',
         'effective-f-number-of-reversed-lens': 'Effective f-number of a reversed lens',
         'entrance-pupil-of-reversed-lens': 'Entrance pupil of a reversed lens',
+        'effective-f-number-of-coupled-lenses': 'Effective f-number of two lenses, face to face',
         'effective-f-number-of-objective': 'Effective f-number of a microscope objective',
+        'effective-f-number-of-objective-on-lens': 'Effective f-number of an objective on a lens',
       }),
       question('What do I set, how long, and why is the finder dark?', 'effective-aperture', {
         'f-number-for-effective-f-number': 'F-number to set for a cone',

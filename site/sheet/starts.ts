@@ -102,6 +102,17 @@ const special: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   'lighting-difference': { 'main-light.illuminance': 4000, 'fill-light.illuminance': 1000 },
   'working-distance-into-tank': { 'pane.refractive-index': 1.5, 'medium.refractive-index': 1.33 },
   'magnification-of-coupled-lenses': { 'main-lens.focal-length': 90, 'reversed-lens.focal-length': 28 },
+  'effective-f-number-of-coupled-lenses': { 'main-lens.f-number': 8, magnification: 4, 'reversed-lens.f-number': 1.8 },
+  'effective-f-number-of-objective-on-lens': { magnification: 10, 'numerical-aperture': 0.25, 'f-number': 8 },
+  'converter-factor-with-ring-behind': { 'rear-ring.extension': 36 },
+  'magnification-with-rings-around-converter': {
+    'working.converter-factor': 2.45,
+    'focus-magnification': 1,
+    'front-ring.extension': 0,
+    'focal-length': 72.5,
+    'rear-ring.extension': 36,
+  },
+  'working-distance-with-converter': { 'focal-length': 72.5, magnification: 2, 'front-principal-depth': 24 },
   'working-distance-of-reversed-lens': { 'reversed-lens.register-distance': 44, 'focal-length': 28, magnification: 2 },
   'working-distance-of-racked-out-reversed-lens': {
     'reversed-lens.register-distance': 44,

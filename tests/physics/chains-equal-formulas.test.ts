@@ -6,6 +6,9 @@ import { magnificationFromExtension } from '#core/gaussian/magnification-from-ex
 import { subjectDistance } from '#core/gaussian/subject-distance.formula.ts';
 import { workingDistance } from '#core/gaussian/working-distance.formula.ts';
 import { assembleRig } from '#core/rig/assemble.ts';
+import { converterFactorWithRingBehind } from '#core/rig/converter-factor-with-ring-behind.formula.ts';
+import { effectiveFNumberOfCoupledLenses } from '#core/rig/effective-f-number-of-coupled-lenses.formula.ts';
+import { effectiveFNumberOfObjectiveOnLens } from '#core/rig/effective-f-number-of-objective-on-lens.formula.ts';
 import { effectiveFNumberOfObjective } from '#core/rig/effective-f-number-of-objective.formula.ts';
 import { effectiveFNumberOfReversedLens } from '#core/rig/effective-f-number-of-reversed-lens.formula.ts';
 import { effectiveFNumberWithCloseUpLens } from '#core/rig/effective-f-number-with-close-up-lens.formula.ts';
@@ -20,11 +23,13 @@ import { magnificationOfReversedLens } from '#core/rig/magnification-of-reversed
 import { magnificationWithCloseUpLens } from '#core/rig/magnification-with-close-up-lens.formula.ts';
 import { magnificationWithConverter } from '#core/rig/magnification-with-converter.formula.ts';
 import { magnificationWithRingBehindConverter } from '#core/rig/magnification-with-ring-behind-converter.formula.ts';
+import { magnificationWithRingsAroundConverter } from '#core/rig/magnification-with-rings-around-converter.formula.ts';
 import type { Part } from '#core/rig/part.ts';
 import { solveRig } from '#core/rig/solve.ts';
 import type { SharpRig } from '#core/rig/solved-rig.ts';
 import { workingDistanceOfCloseUpLens } from '#core/rig/working-distance-of-close-up-lens.formula.ts';
 import { workingDistanceOfReversedLens } from '#core/rig/working-distance-of-reversed-lens.formula.ts';
+import { workingDistanceWithConverter } from '#core/rig/working-distance-with-converter.formula.ts';
 import { workingDistanceWithCloseUpLens } from '#core/rig/working-distance-with-close-up-lens.formula.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { on, ring, unitLenses } from '#tests/support/rig-parts.ts';
@@ -170,6 +175,8 @@ describe('the engine agrees with the short formulas', () => {
           expect(solved.workingDistance).toEqual(closeTo(front.registerDistance, cancels));
           const beam = Math.min(main.focalLength / N, front.focalLength / M);
           expect(solved.effectiveFNumber).toEqual(closeTo(main.focalLength / beam, cancels));
+          const marked = { mainLensFNumber: N, reversedLensFNumber: M, magnification: solved.magnification };
+          expect(solved.effectiveFNumber).toEqual(closeTo(effectiveFNumberOfCoupledLenses(marked), cancels));
         },
       ),
       { seed: 22, numRuns: 300 },
@@ -208,8 +215,34 @@ describe('the engine agrees with the short formulas', () => {
     });
   });
 
+  it('for rings on both sides of a converter, behind a lens at any setting', () => {
+    everyLens((lens, camera, { N, at, e, x }) => {
+      const k = 1.1 + 1.9 * x;
+      const { focalLength, registerDistance, pupilMagnification, frontPrincipalDepth } = lens;
+      const lengths = { converterFactor: k, converterLength: 20 + e / 10, rearRingExtension: e };
+      const converter: Part = { part: 'converter', registerDistance, ...lengths };
+      const front = 40 * x;
+      const solved = sharp(camera, ring(e), converter, ring(front), on(lens, { at, fNumber: N }));
+      const workingConverterFactor = converterFactorWithRingBehind(lengths);
+      const magnification = magnificationWithRingsAroundConverter({
+        ...lengths,
+        workingConverterFactor,
+        focusMagnification: at,
+        frontRingExtension: front,
+        focalLength,
+      });
+      expect(solved.magnification).toEqual(closeTo(magnification, cancels));
+      const working = { converterFactor: workingConverterFactor, magnification, pupilMagnification };
+      expect(solved.effectiveFNumber).toEqual(
+        closeTo(effectiveFNumberWithConverter({ ...working, fNumber: N }), cancels),
+      );
+      const room = workingDistanceWithConverter({ ...working, focalLength, frontPrincipalDepth });
+      expect(solved.workingDistance).toEqual(near(room, 100 * solved.focusDistance));
+    });
+  });
+
   it('for an infinity objective on a camera lens, whatever the gap', () => {
-    everyLens((lens, camera, { e, x }) => {
+    everyLens((lens, camera, { N, e, x }) => {
       const objective = { objectiveMagnification: 2 + 18 * x, numericalAperture: 0.05 + 0.4 * x, tubeFocalLength: 200 };
       const { objectiveMagnification, numericalAperture, tubeFocalLength } = objective;
       const mounted: Part = {
@@ -227,6 +260,10 @@ describe('the engine agrees with the short formulas', () => {
       expect(solved.magnification).toEqual(closeTo(magnification, cancels));
       const cone = effectiveFNumberOfObjective({ magnification, numericalAperture });
       expect(solved.effectiveFNumber).toEqual(closeTo(Math.max(cone, 0.1), cancels));
+      // Closed to any mark, either of the two limits.
+      const behind = sharp(camera, on(lens, { fNumber: N }), ring(e), mounted);
+      const both = { magnification, numericalAperture, fNumber: N };
+      expect(behind.effectiveFNumber).toEqual(closeTo(effectiveFNumberOfObjectiveOnLens(both), cancels));
       expect(solved.workingDistance).toEqual(near(5, 100 * solved.focusDistance));
     });
   });

@@ -45,6 +45,8 @@ const ofCloseUpLens: readonly (QuantityName | 'close-up' | 'glass')[] = [
   'abbe-number',
 ];
 
+const ofObjective: readonly QuantityName[] = ['objective-magnification', 'numerical-aperture', 'tube-focal-length'];
+
 /** What does not stand first, in groups by the thing it belongs to; a group of none is left out. */
 export function controlGroups(all: readonly string[], first: readonly string[]): readonly ControlGroup[] {
   const rest = all.filter((name) => !first.includes(name));
@@ -52,10 +54,21 @@ export function controlGroups(all: readonly string[], first: readonly string[]):
   const camera = rest.filter((name) => (ofCamera as readonly string[]).includes(name));
   const printed = rest.filter((name) => name === 'printed' || name.startsWith('closest.'));
   const closeUp = rest.filter((name) => (ofCloseUpLens as readonly string[]).includes(name));
-  const others = rest.filter((name) => ![...lens, ...camera, ...printed, ...closeUp].includes(name));
+  const under = (prefixes: readonly string[], ...names: readonly string[]) =>
+    rest.filter((name) => names.includes(name) || prefixes.some((prefix) => name.startsWith(`${prefix}.`)));
+  const turned = under(['turned-lens', 'reversed-lens'], 'turned', 'front');
+  const main = under(['main-lens'], 'main');
+  const converter = under(['front-ring', 'rear-ring'], 'converter', 'converter-factor', 'converter-length');
+  const objective = under(['objective'], 'objective', ...ofObjective);
+  const grouped = [...lens, ...camera, ...printed, ...closeUp, ...turned, ...main, ...converter, ...objective];
+  const others = rest.filter((name) => !grouped.includes(name));
   return [
     { name: 'lens', title: 'The lens', controls: lens },
     { name: 'close-up', title: 'The close-up lens', controls: closeUp },
+    { name: 'turned', title: 'The lens turned round', controls: turned },
+    { name: 'main', title: 'The lens on the camera', controls: main },
+    { name: 'converter', title: 'The converter', controls: converter },
+    { name: 'objective', title: 'The objective', controls: objective },
     { name: 'camera', title: 'The camera', controls: camera },
     { name: 'printed', title: 'What a maker prints', controls: printed },
     { name: 'picture', title: 'The subject and the picture', controls: others },

@@ -39,11 +39,17 @@ def case(index, name, factor, racked, ring, behind):
         "pupilMagnification": printed(lens.pupil_magnification),
         "ringBehind": printed(behind, "mm"),
         "extension": printed(ring, "mm"),
+        "frontPrincipalDepth": printed(lens.front_principal_depth, "mm"),
+        # It moves the image back by so much, and that is its length.
+        "converterLength": printed((factor - 1) * within, "mm"),
         "focusMagnification": printed(Rational(racked) / lens.focal_length),
     }
-    expected = {"magnification": printed(m)}
-    if not behind:
-        expected["effectiveFNumber"] = printed(effective_f_number(lens.to_stop, after_stop, lens.hole, ahead, sensor))
+    expected = {
+        "magnification": printed(m),
+        "magnificationByBothSides": printed(m),
+        "effectiveFNumber": printed(effective_f_number(lens.to_stop, after_stop, lens.hole, ahead, sensor)),
+        "workingDistance": printed(ahead, "mm"),
+    }
     title = f"a {name} lens racked out {racked} mm, ring of {ring} mm, {float(factor):g}x converter, ring of {behind} mm behind it"
     return row(f"converter-matrix-{index}", title, source, inputs, expected, {"relative": 1e-12}, because)
 
@@ -55,6 +61,9 @@ setups = [
     ("telephoto", "1.4", 0, 50, 0),
     ("nearly symmetric", "2", 0, 0, 25),
     ("telephoto", "1.4", 0, 0, 36),
+    ("nearly symmetric", "2", 50, 0, 36),
+    ("retrofocus", "2", 0, 12, 24),
+    ("telephoto", "1.7", 30, 20, 50),
 ]
 published = json.loads((Path(__file__).parent / "published.json").read_text(encoding="utf-8"))
 write(__file__, published + [case(index, *setup) for index, setup in enumerate(setups, 1)])

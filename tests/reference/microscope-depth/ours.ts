@@ -2,7 +2,11 @@ import { combinedDepth } from '#core/depth/combined-depth.ts';
 import { depthOfFieldCloseUp } from '#core/depth/depth-of-field-close-up.formula.ts';
 import { waveDepth } from '#core/depth/wave-depth.formula.ts';
 import { effectiveFNumberOfObjective } from '#core/rig/effective-f-number-of-objective.formula.ts';
+import { effectiveFNumberOfObjectiveOnLens } from '#core/rig/effective-f-number-of-objective-on-lens.formula.ts';
+import { magnificationOfInfinityObjective } from '#core/rig/magnification-of-infinity-objective.formula.ts';
 import { oursById } from '#tests/support/reference-case.ts';
+
+type OnLens = Parameters<typeof magnificationOfInfinityObjective>[0] & { numericalAperture: number; fNumber: number };
 
 interface Objectives {
   wavelength: number;
@@ -24,6 +28,10 @@ export const ours = oursById({
   'wave-depth': waves,
   'murphy-table': waves,
   'objective-at-20': (given: Objectives) => ({ effectiveFNumber: effective(given) }),
+  'objective-on-half-its-tube': (given: OnLens) => {
+    const magnification = magnificationOfInfinityObjective(given);
+    return { magnification, effectiveFNumber: effectiveFNumberOfObjectiveOnLens({ ...given, magnification }) };
+  },
   'murphy-brightness': (given: Objectives) => ({
     brightness: effective(given).map(
       (fNumber, k) => (1e4 * (given.numericalAperture[k] as number) ** 2) / (2 * fNumber) ** 2,
