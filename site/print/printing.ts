@@ -7,7 +7,7 @@ const named = () => document.documentElement.dataset;
 /** Where the figure as it is set can be found: not in the middle of a demonstration, nor at somebody's problem. */
 function addressOfFigure(): string {
   const { origin, pathname, searchParams } = new URL(location.href);
-  for (const name of ['stage', 'answered', 'arranged', 'practice']) searchParams.delete(name);
+  for (const name of ['stage', 'answered', 'practice']) searchParams.delete(name);
   return `${origin}${pathname}${searchParams.size > 0 ? `?${searchParams}` : ''}`;
 }
 

@@ -13,7 +13,8 @@ interface Labelled {
 
 /** What a page's address may set: inputs by quantity, choices by name and their options by slug. */
 export interface AddressPlan {
-  readonly inputs: Readonly<Record<string, Range>>;
+  /** By quantity; what is none has a label of its own. */
+  readonly inputs: Readonly<Record<string, Range & Partial<Labelled>>>;
   readonly choices: Readonly<Record<string, Labelled & { readonly options: Readonly<Record<string, Labelled>> }>>;
 }
 
@@ -39,11 +40,12 @@ export function readAddress(search: string, plan: AddressPlan): AddressReading {
         text: `The link sets ${words} to “${shorten(text)}”, which this page cannot use. ${accepted}. Its usual value is shown.`,
       });
     if (Object.hasOwn(plan.inputs, name)) {
-      const { least, most } = plan.inputs[name]!;
+      const { least, most, label } = plan.inputs[name]!;
       const value = readPlainNumber(text);
       if (value !== undefined && value >= least && value <= most) inputs[name] = value;
       else {
-        const { name: words, base } = quantityOf(name as QuantityName);
+        const { name: words, base } =
+          label === undefined ? quantityOf(name as QuantityName) : { name: label, base: '' };
         const ends = `from ${plainNumber(least)} to ${plainNumber(most)}`;
         say(words, `It takes a plain number${base && ` in ${base}`} ${ends}`);
       }

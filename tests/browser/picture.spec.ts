@@ -57,6 +57,33 @@ test.describe('a picture', () => {
     await expect(sheet(page).getByLabel('Position of the dividing line')).toBeVisible();
   });
 
+  test('is arranged by its address as by hand, and the address says what has been arranged', async ({ page }) => {
+    const choice = (name: string) => sheet(page).getByLabel(name);
+    await page.goto(path);
+    await choice('Compare with').selectOption('sharp');
+    await choice('Layout').selectOption('divided');
+    await choice('Position of the dividing line').fill('0.3');
+    await expect.poll(() => new URL(page.url()).searchParams.get('divide')).toBe('0.3');
+    const copied = page.url();
+    await page.goto('about:blank');
+    await page.goto(copied);
+    await expect(choice('Compare with')).toHaveValue('sharp');
+    await expect(choice('Layout')).toHaveValue('divided');
+    await expect(choice('Position of the dividing line')).toHaveValue('0.3', { timeout: 60_000 });
+    await page.getByRole('button', { name: 'Reset all settings' }).click();
+    expect(new URL(page.url()).search).toBe('');
+  });
+
+  test('that a link arranges as none can be says what there is', async ({ page }) => {
+    await page.goto(`${path}&arranged=upside-down&divide=2`);
+    const notices = page.locator('.notices .notice');
+    await expect(notices).toHaveCount(2);
+    await expect(notices.first()).toContainText('enlarged where they differ most');
+    await expect(sheet(page).getByLabel('Compare with')).toHaveValue('nothing');
+    await sheet(page).getByLabel('Compare with').selectOption('sharp');
+    await expect(notices).toHaveCount(0);
+  });
+
   test('is saved as a file that carries its settings in its name', async ({ page }) => {
     await page.goto(path);
     const save = sheet(page).getByRole('button', { name: 'Save picture' });

@@ -1,6 +1,7 @@
 import type { Snippet } from 'svelte';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Answer } from '#site/state/answer.ts';
+import type { Arranged } from '#site/figures/picture/arrangement.ts';
 import type { Bench } from '#site/state/bench.svelte.ts';
 
 /** Any lesson's bench, seen from widgets that do not know its quantities. */
@@ -30,8 +31,11 @@ export interface SheetPlan {
 export interface PlaceState {
   readonly projected: boolean;
   readonly rests: number;
-  /** How the address wants a picture arranged, by name. */
+  /** How the address wants a picture arranged, by name, and where it divides it. */
   readonly arranged: string | undefined;
+  readonly divide: number | undefined;
+  /** The reader has arranged it so. */
+  readonly onarrange: (arranged: Arranged) => void;
 }
 
 /** A sheet that draws itself instead of being drawn on: a picture. */
@@ -39,6 +43,8 @@ export interface OwnSheet {
   readonly id: string;
   readonly title: string;
   readonly own: Snippet<[PlaceState]>;
+  /** Its picture is arranged as the reader likes, and the address says how. */
+  readonly arranges?: boolean;
   /** Begins what it will show with the bench as it is at this moment; what a demonstration shows is asked for when that opens. */
   readonly prepare?: (arranged: string | undefined) => void;
 }
