@@ -143,6 +143,8 @@ function partLabel(index: number, label: string, { outlines }: ChainDrawing, pla
     { x: middle, y: place.axisY + y, anchor: 'middle' },
     { x: left, y: place.axisY + y, anchor: 'start' },
     { x: right, y: place.axisY + y, anchor: 'end' },
+    { x: middle, y: place.axisY + y, anchor: 'start' },
+    { x: middle, y: place.axisY + y, anchor: 'end' },
   ]);
   return { key: `part ${index}`, texts: [label], size, className: 'quiet', spots };
 }
