@@ -40,7 +40,7 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 4 },
   },
   {
-    question: 'A hand meter says {exposure-time} for f/8. Do we set that at life size?',
+    question: 'A hand meter says 1/60 s for f/8. Do we set that at life size?',
     caption: '{exposure-time} becomes {corrected.exposure-time}. A meter behind the lens has counted the loss already.',
     from: { magnification: 0.02 },
     set: { magnification: 1 },
