@@ -20,10 +20,12 @@ export const stage: readonly StageStep[] = [
     sheet: 'blurs',
   },
   {
-    question: 'And at which mark is most left in the worst place?',
+    question: 'And most is left in the worst place: nearer to f/5.6, where the two meet, or nearer to f/32?',
     caption: 'At {best-f-number}: {best.contrast}. Right beside the place where the blurs meet.',
     from: { 'f-number': 5.6 },
     set: { 'f-number': 14 },
+    // The plot of contrast would answer before it is asked.
+    sheet: 'blurs',
   },
   {
     question: 'A stop wider, f/10. Is that a disaster?',

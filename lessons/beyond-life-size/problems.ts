@@ -337,7 +337,7 @@ const roomWithConverter = choiceFamily({
       id: 'all-alike',
       value: ({ thing }): Answer => (thing.includes('converter') ? 'nearer' : 'alike'),
       because:
-        'A ring moves the lens away from the sensor, and the subject comes nearer. A converter enlarges the image that is there: in front of the lens nothing changes. Which of the two is it?',
+        'Ask what has moved. A ring carries the lens away from the sensor; a converter leaves the lens alone and enlarges the image that is there. Which of the two is it?',
     },
     {
       id: 'longer-is-farther',

@@ -18,7 +18,8 @@ import { workingDistanceOfRackedOutReversedLensFormula } from '#core/rig/working
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { bodies, lenses, parts } from '#site/state/crate.ts';
 import { infinite, noneAtInfinity, roomInWords } from '#site/state/edges.ts';
-import { claws, ofLens, ownLenses } from './figures/gear.ts';
+import { claws } from '#site/state/stands-out.ts';
+import { ofLens, ownLenses } from './figures/gear.ts';
 
 /** On rings the right way round, a lens at infinity needs this much of them for the same size. */
 const ringForTheSame = step({

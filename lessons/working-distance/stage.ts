@@ -31,7 +31,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'behind',
   },
   {
-    question: 'Again the posts go back by half a metre. All lenses are at one f-number. Which blurs them most?',
+    question: 'A row of posts half a metre behind instead, all lenses at one f-number. Which blurs it most?',
     caption: 'The longest: a point becomes {background-blur} wide. Its opening is {entrance-pupil} wide.',
     from: { lens: 'lens-200', 'background-distance': 0 },
     set: { lens: 'lens-200' },

@@ -28,6 +28,11 @@ export function fillCaption(caption: string, print: (id: string) => string | und
   return caption.replace(mark, (whole, id: string) => print(id) ?? whole);
 }
 
+/** *text* with every number kept beside its unit, where lines break. */
+export function unbroken(text: string): string {
+  return text.replace(/(\d) (?=(?:mm|cm|m|s|nm|stops?|dpt)\b)/g, '$1\u00a0');
+}
+
 /** The quantities that a caption names, each once. */
 export function quantitiesIn(caption: string): readonly string[] {
   return [...new Set([...caption.matchAll(mark)].map(([, id]) => id!))];

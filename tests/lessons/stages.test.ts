@@ -31,6 +31,10 @@ describe.each(lessons)('the demonstration of $slug', ({ stage, bench }) => {
     for (const { question } of steps) expect(question).toMatch(/^[^{}]*\?$/);
   });
 
+  it('asks in words that nothing has to be filled into', () => {
+    expect(steps.map(({ question }) => question).filter((question) => /[{}]/.test(question))).toEqual([]);
+  });
+
   it('has captions that a hall reads at a glance, every mark filled', () => {
     const faulty = steps.filter(({ caption }) => caption.length > longest || /[{}]/.test(caption));
     expect(faulty.map(({ caption }) => caption)).toEqual([]);
