@@ -65,6 +65,11 @@ const cone = numberFamily({
       value: (given) => (given['f-number'] * given.magnification) / given['pupil-magnification'],
       because: 'That is only what is added. The cone is as slim as the mark says to begin with: add it to {f-number}.',
     },
+    {
+      id: 'all-divided',
+      value: (given) => (given['f-number'] * (1 + given.magnification)) / given['pupil-magnification'],
+      because: 'That divides 1 + m by P. Only m is divided: the 1 stands for the mark as it is far away.',
+    },
   ],
   hint: 'Divide m by P. By that share of itself the marked f-number grows.',
   working: [{ formula: effectiveFNumberFormula, note: 'The mark grows by m divided by P:' }],
@@ -76,7 +81,8 @@ const stops = numberFamily({
   question:
     'A lens of pupil magnification {pupil-magnification} is focused to {magnification}. How many stops of light are lost, compared with far away?',
   givens: (draw) => ({
-    magnification: draw.pick([0.5, 0.75, 1.25, 1.5, 2, 3]),
+    // Far enough from where the growth of the f-number and its stops are nearly one number, from 1.7 to 4.4 times.
+    magnification: draw.pick([0.3, 0.5, 0.75, 1, 2, 2.5, 3]),
     'pupil-magnification': draw.pick(unequal),
     'f-number': 8,
   }),
@@ -94,14 +100,15 @@ const stops = numberFamily({
       because: 'That takes equal pupils. Here m is first divided by {pupil-magnification}.',
     },
     {
-      id: 'counted-twice',
-      value: (given) => 4 * Math.log2(growth(given)),
-      because: 'That counts the loss twice. The two in front of the logarithm is the square already.',
-    },
-    {
       id: 'times-not-stops',
       value: (given) => growth(given) ** 2,
       because: 'That is how many times less light arrives. Stops count how often it has been halved.',
+    },
+    {
+      id: 'growth-as-stops',
+      value: growth,
+      because:
+        'That is how many times the f-number grows. Twice the number is two stops, four times are four: how many for this?',
     },
   ],
   hint: 'By what does the f-number grow? Twice the number is two stops.',
@@ -128,7 +135,7 @@ const handMeter = numberFamily({
       id: 'not-squared',
       value: (given) => given['exposure-time'] * growth(given),
       because:
-        'That multiplies by how much the f-number grows. Light goes with its square: multiply by that number twice.',
+        'That multiplies by how much the f-number grows, or by a number of stops. Light goes with the square of the f-number: multiply by its growth twice.',
     },
     {
       id: 'pupils-ignored',
@@ -197,6 +204,13 @@ const inside = numberFamily({
       value: (given) => given['focal-length'] / given['entrance-pupil'],
       because: 'That is focal length over opening, as if far away. The opening stands farther from the sensor now.',
     },
+    {
+      id: 'pupils-upside-down',
+      value: (given) =>
+        (given['focal-length'] / given['entrance-pupil']) * (1 + given.magnification * given['pupil-magnification']),
+      because:
+        'That multiplies m by P. Divide: the narrower the opening looks from behind, the more each step away costs.',
+    },
   ],
   hint: 'What is focal length over opening at this setting? From there go on as always.',
   working: [
@@ -232,6 +246,11 @@ const mark = numberFamily({
       id: 'pupils-ignored',
       value: (given) => given['effective-f-number'] / growthOfEqualPupils(given),
       because: 'That takes equal pupils. Divide m by {pupil-magnification} first.',
+    },
+    {
+      id: 'pupils-upside-down',
+      value: (given) => given['effective-f-number'] / (1 + given.magnification * given['pupil-magnification']),
+      because: 'That multiplies m by P. A mark grows by m divided by P.',
     },
   ],
   hint: 'By what does a mark grow at this size? The wanted number is that many times the mark.',
