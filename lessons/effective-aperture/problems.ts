@@ -24,7 +24,7 @@ const cone = numberFamily({
   id: 'cone',
   asks: 'effective-f-number',
   question:
-    'A lens marked {f-number} is focused to {magnification}. Seen from behind, its opening is {pupil-magnification} times as wide as from the front. As what f-number does it work?',
+    'A lens marked {f-number} is focused to {magnification}. Seen from behind, its opening is {pupil-magnification} times as wide as from the front. At which f-number does it really work?',
   givens: (draw) => ({
     'f-number': draw.pick([4, 5.6, 8, 11]),
     magnification: draw.pick([0.5, 0.75, 1.25, 1.5, 2, 3]),
@@ -111,7 +111,7 @@ const stops = numberFamily({
         'That is how many times the f-number grows. Twice the number is two stops, four times are four: how many for this?',
     },
   ],
-  hint: 'By what does the f-number grow? Twice the number is two stops.',
+  hint: 'By what does the f-number grow? Twice the number is two stops. In between, log of the growth divided by log 2 says how many doublings it is.',
   working: [
     { formula: effectiveFNumberFormula, note: 'Take any mark, say f/8:' },
     { formula: lightLossFormula, note: 'Each doubling of the f-number is two stops:' },
@@ -167,7 +167,7 @@ const inside = numberFamily({
   id: 'inside',
   asks: 'effective-f-number',
   question:
-    'A macro lens engraved {engraved.focal-length} and marked {marked.f-number} focuses inside. At {magnification} its focal length is {focal-length}, its opening from the front {entrance-pupil} wide, its pupil magnification {pupil-magnification}. As what does it work?',
+    'A macro lens engraved {engraved.focal-length} and marked {marked.f-number} focuses inside. At {magnification} its focal length is {focal-length}, its opening from the front {entrance-pupil} wide, its pupil magnification {pupil-magnification}. At which f-number does it really work?',
   givens: (draw) => {
     const engraved = draw.pick([60, 90, 100]);
     const marked = draw.pick([4, 5.6, 8]);
@@ -262,7 +262,7 @@ const cases = [
   ['a flash that the camera measures through the lens', 'seen'],
   ['a preview on an electronic finder, made bright by the camera as the meter says', 'seen'],
   ['a hand meter held at the subject', 'unseen'],
-  ['a flash on its own power setting, worked out from its guide number', 'unseen'],
+  ['a flash set by hand for its distance', 'unseen'],
   ['a table of exposures for the time of day', 'unseen'],
 ] as const;
 

@@ -2,6 +2,7 @@ import { closeFocusFocalLengthFormula } from '#core/gaussian/close-focus-focal-l
 import { focusDistanceFormula } from '#core/gaussian/focus-distance.formula.ts';
 import { imageDistanceOfSubjectFormula } from '#core/gaussian/image-distance-of-subject.formula.ts';
 import { imageDistanceFormula } from '#core/gaussian/image-distance.formula.ts';
+import { magnificationAtFocusDistanceFormula } from '#core/gaussian/magnification-at-focus-distance.formula.ts';
 import { magnificationsAtFocusDistance } from '#core/gaussian/magnifications-at-focus-distance.ts';
 import { nearestFocusDistanceFormula } from '#core/gaussian/nearest-focus-distance.formula.ts';
 import { subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
@@ -123,13 +124,12 @@ const sizeOnTheScale = numberFamily({
       because: 'That adds HH′ to the distance. It is in the distance already: subtract {principal-separation}.',
     },
   ],
-  hint: 'Take HH′ off the distance and count the rest in focal lengths. What is m + 1/m then?',
+  hint: 'Take HH′ off the distance and count the rest in focal lengths: that is 2 + m + 1/m. “What do the numbers on a lens say?” has a formula that is solved for m.',
   working: [
     {
-      values: (known) => ({ magnification: sizeOf(known) }),
-      note: 'Take {principal-separation} off {focus-distance}, divide by {focal-length} and take off 2: that is m + 1/m. Two magnifications have that sum, each one over the other. The smaller is {magnification}.',
+      note: 'Take {principal-separation} off {focus-distance}, divide by {focal-length} and take off 2: that is m + 1/m. Two magnifications have that sum, each one over the other.',
     },
-    { formula: focusDistanceFormula, note: 'Put in, it gives the distance on the ring:' },
+    { formula: magnificationAtFocusDistanceFormula, note: 'Solved for m, the smaller of the two:' },
   ],
 });
 
