@@ -7,10 +7,12 @@ export const stage: readonly StageStep[] = [
     from: { 'focus-distance': 440, 'f-number': 2.8 },
     set: { 'focus-distance': 50000, 'f-number': 2.8 },
     sheet: 'marks',
+    withheld: ['focal-length'],
   },
   {
     question: 'From 5 m to the horizon, how far must the lens move: 0.5 mm, 5 mm or 50 mm?',
-    caption: 'At {focus-distance} it stands {focus-travel} out. All that is farther asks for less.',
+    caption:
+      '0.5 mm: about that far out it stands at 5 m, and {focus-travel} at {focus-distance}. Farther asks for less still.',
     from: { 'focus-distance': 5000 },
     set: { 'focus-distance': 50000 },
   },
@@ -21,8 +23,9 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 8 },
   },
   {
-    question: 'From f/8 to f/16 the opening is half as wide. Half the light?',
-    caption: '{stopped-down} below the widest. Half the width is a quarter of the light: two stops.',
+    question: 'From one opening here to the next: half the light. Is each half as wide as the one before?',
+    caption:
+      'No: half of 3.5 mm, {entrance-pupil}, comes two openings on. Half the width is a quarter of the light: two stops.',
     from: { lens: 'lens-28', 'f-number': 8 },
     set: { lens: 'lens-28', 'f-number': 16 },
     sheet: 'stops',
@@ -36,7 +39,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'A zoom says “macro”; its ring ends at 0.31 m. Is 12 mm, 12 cm or 1.2 m of a page in the picture?',
-    caption: '{field-width} of it. The magnification: {magnification}.',
+    caption: '12 cm: {field-width} of it, at a magnification of {magnification}.',
     from: { lens: 'lens-55', 'focus-distance': 2000 },
     set: { lens: 'lens-55', 'focus-distance': 312 },
     sheet: 'marks',
