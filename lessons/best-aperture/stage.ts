@@ -32,7 +32,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'A stop wider, f/10. Is that a disaster?',
-    caption: 'No: {contrast}, against {best.contrast} at the top. A stop either way is a matter of taste.',
+    caption: 'No: {contrast}, against {best.contrast} at the top. Half a stop either way hardly shows.',
     set: { 'f-number': 10 },
   },
   {
