@@ -45,10 +45,10 @@ export const stage: readonly StageStep[] = [
     sheet: 'colour',
   },
   {
-    question: 'A cemented pair blurs blue by half of c here, at f/8. Wide open, at f/2.8: still less than c?',
-    caption: 'No: {colour-blur}, and c is {circle-of-confusion}. The wider the opening, the wider the blur.',
+    question: 'A cemented pair blurs blue by half of c here, at f/8. Wide open, at f/4: still half of c?',
+    caption: 'No, all of it: {colour-blur}, and c is {circle-of-confusion}. The wider the opening, the wider the blur.',
     from: { lens: 'lens-200', glass: 'pair' },
-    set: { lens: 'lens-200', glass: 'pair', 'f-number': 2.8 },
+    set: { lens: 'lens-200', glass: 'pair', 'f-number': 4 },
     sheet: 'colour',
   },
 ];
