@@ -18,7 +18,8 @@ import { workingDistanceOfRackedOutReversedLensFormula } from '#core/rig/working
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { bodies, lenses, parts } from '#site/state/crate.ts';
 import { infinite, noneAtInfinity, roomInWords } from '#site/state/edges.ts';
-import { claws, ofLens, ownLenses } from './figures/gear.ts';
+import { claws } from '#site/state/stands-out.ts';
+import { ofLens, ownLenses } from './figures/gear.ts';
 
 /** On rings the right way round, a lens at infinity needs this much of them for the same size. */
 const ringForTheSame = step({
@@ -96,7 +97,7 @@ export const bench = new Bench({
           ? infinite
           : `inside the lens, ${printQuantity('working-distance', -room)} behind its foremost part`,
     'focus-distance': { none: 'none: H and H′ cannot be so far apart here', infinite },
-    'light-loss': (stops = 0) => (stops < -0.005 ? `none: ${printQuantity('light-loss', -stops)} gained` : undefined),
+    'light-loss': (stops = 0) => (stops < -0.05 ? `none: ${printQuantity('light-loss', -stops)} gained` : undefined),
     'entrance-pupil-distance': { infinite },
     'field-width': { infinite },
     'unreversed.working-distance': roomInWords,

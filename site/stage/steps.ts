@@ -6,6 +6,8 @@ export interface ListedStep {
   readonly question: string;
   /** Caption with `{quantity}` marks. */
   readonly caption: string;
+  /** Ids of what the figure leaves out while the question is open. */
+  readonly withheld: readonly string[];
 }
 
 const mark = /\{([a-z.-]+)\}/g;
@@ -19,6 +21,7 @@ export function listedSteps(root: ParentNode): readonly ListedStep[] {
       answered: item.dataset['stageAnswered']!,
       question: link.textContent,
       caption: item.dataset['stageCaption']!,
+      withheld: item.dataset['stageWithheld']?.split(' ') ?? [],
     };
   });
 }
@@ -26,6 +29,11 @@ export function listedSteps(root: ParentNode): readonly ListedStep[] {
 /** A caption with its `{quantity}` marks replaced by what *print* gives for them. */
 export function fillCaption(caption: string, print: (id: string) => string | undefined): string {
   return caption.replace(mark, (whole, id: string) => print(id) ?? whole);
+}
+
+/** *text* with every number kept beside its unit, where lines break. */
+export function unbroken(text: string): string {
+  return text.replace(/(\d) (?=(?:mm|cm|m|s|nm|stops?|dpt)\b)/g, '$1\u00a0');
 }
 
 /** The quantities that a caption names, each once. */

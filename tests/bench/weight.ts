@@ -1,9 +1,11 @@
 /** What a page ships, read from the built files: everything that it names, at gzip size. */
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, globSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { builtBase } from '../support/built-base.ts';
+import { root } from '../support/run.ts';
 import { dist, fileOf } from './built.ts';
+import { limits } from './limits.ts';
 
 export interface Weight {
   /**
@@ -68,4 +70,12 @@ export function weightOf(page: string): Weight {
     laterJs: sizeOf(later),
     css: sizeOf([...styles].map((file) => readFileSync(file, 'utf8'))),
   };
+}
+
+/** What the page of a lesson, `lessons/extension/`, may load by itself: a camera from the side takes more. */
+export function jsLimitOf(page: string): number {
+  const figures = globSync(`${page}figures/*.svelte`, { cwd: root }).map((file) =>
+    readFileSync(join(root, file), 'utf8'),
+  );
+  return figures.some((text) => text.includes('side-view/')) ? limits.js.sideView : limits.js.plain;
 }

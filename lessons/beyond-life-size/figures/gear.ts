@@ -3,6 +3,7 @@ import { startsOf } from '#site/state/bench.svelte.ts';
 import type { ChoicePlan } from '#site/state/choice.ts';
 import { lenses, parts, type LensSlug } from '#site/state/crate.ts';
 import { crateRegister, marks } from '#site/state/lens-marks.ts';
+import { standsOut } from '#site/state/stands-out.ts';
 
 /** What a lens at its closest focus brings along. */
 export const ofLens = [
@@ -16,9 +17,6 @@ export const ofLens = [
 /** What a lens of the crate is called once it is set to infinity. */
 const nameOf = (slug: LensSlug) => lenses[slug].label.replace(', at life size', '');
 const slugs = Object.keys(lenses) as LensSlug[];
-
-/** How far glass stands out behind the flange at infinity, mm: of the 28 mm lens by its design, of the others nothing. */
-const protrusions: Readonly<Partial<Record<LensSlug, number>>> = { 'lens-28': 10.84 };
 
 function choiceAmong<const Input extends QuantityName>(
   label: string,
@@ -41,7 +39,7 @@ export function turnedLens(slug: LensSlug) {
     'turned-lens.front-principal-depth': lens['front-principal-depth'],
     'turned-lens.principal-separation': lens['principal-separation'],
     'turned-lens.register-distance': crateRegister,
-    'turned-lens.rear-protrusion': protrusions[slug] ?? 0,
+    'turned-lens.rear-protrusion': standsOut(slug),
   } as const;
 }
 
@@ -50,7 +48,7 @@ export function frontLens(slug: LensSlug) {
   return {
     'reversed-lens.focal-length': marks[slug]['focal-length'],
     'reversed-lens.register-distance': crateRegister,
-    'reversed-lens.rear-protrusion': protrusions[slug] ?? 0,
+    'reversed-lens.rear-protrusion': standsOut(slug),
   } as const;
 }
 

@@ -109,14 +109,16 @@ function withGlass(
     { at: from, name: rear, part: lensAt },
     { at: to, name: front, part: lensAt },
   ];
+  // Wider than it opens its glass would be wider than it can be.
+  const hasGlass = slug === glassSlug && !isContradictory && fNumber >= marks[glassSlug]['max-aperture'];
   return {
     positions,
     isContradictory,
     lensAt,
     ends,
     ...(isContradictory && { notice: contradiction }),
-    ...(slug === glassSlug && !isContradictory && { glass: [glassPositions(positions, lensAt)] }),
-    ...(slug === glassSlug && !isContradictory && fNumber >= exactFrom && exactRays(positions, lensAt)),
+    ...(hasGlass && { glass: [glassPositions(positions, lensAt)] }),
+    ...(hasGlass && fNumber >= exactFrom && exactRays(positions, lensAt)),
   };
 }
 

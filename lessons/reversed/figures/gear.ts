@@ -1,6 +1,6 @@
 import { lenses, type LensSlug } from '#site/state/crate.ts';
-import { glassLenses } from '#site/state/glass.ts';
 import { crateRegister, marks } from '#site/state/lens-marks.ts';
+import { standsOut } from '#site/state/stands-out.ts';
 
 /** What a lens brings along. */
 export const ofLens = [
@@ -14,17 +14,6 @@ export const ofLens = [
 
 type OwnLens = Readonly<Record<(typeof ofLens)[number], number> & { label: string }>;
 
-/** The claws of a mount and its contacts stand out behind any flange, mm: assumed. */
-export const claws = 5;
-
-/** To a tenth of a millimetre, as one measures it. */
-const tenths = (length: number) => Math.round(10 * length) / 10;
-
-/** What stands out behind the flange: the glass of the 28 mm lens, which is known; on the others the claws alone, which is assumed. */
-const protrusions: Partial<Record<LensSlug, number>> = {
-  'lens-28': tenths(Math.max(claws, glassLenses['lens-28'].rearProtrusion ?? 0)),
-};
-
 /** A lens of the crate set to infinity. Close up some of them are called by another name. */
 function atInfinity(slug: LensSlug): OwnLens {
   const lens = marks[slug];
@@ -34,7 +23,7 @@ function atInfinity(slug: LensSlug): OwnLens {
     'front-principal-depth': lens['front-principal-depth'],
     'principal-separation': lens['principal-separation'],
     'pupil-magnification': lens['pupil-magnification'],
-    'rear-protrusion': protrusions[slug] ?? claws,
+    'rear-protrusion': standsOut(slug),
     'reversed-lens.register-distance': crateRegister,
   };
 }

@@ -154,8 +154,13 @@ function panel(given: Given, box: SheetBox, plan: Plan): Panel {
   // Lines run close together: only the outer ones have room for a name, on the side away from the others.
   const [lowest, ...higher] = lines.toSorted((one, other) => one.depth - other.depth);
   const highest = higher.at(-1);
-  if (plan.isNamed && lowest && highest) {
-    wanted.push(nameOf(highest, frame, box.small, 'above'), nameOf(lowest, frame, box.small, 'below'));
+  const names = [
+    ...(highest ? [{ line: highest, side: 'above' } as const] : []),
+    ...(lowest ? [{ line: lowest, side: 'below' } as const] : []),
+  ];
+  for (const { line, side } of names) {
+    // The reader's own is named where it is taken hold of.
+    if (plan.isNamed && !line.isOn) wanted.push(nameOf(line, frame, box.small, side));
   }
   const taken = [
     ...(here ? [around(here.x, here.y, gripReach)] : []),

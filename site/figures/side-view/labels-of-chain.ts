@@ -62,7 +62,7 @@ function letterOf(
   const within = [half - 0.4 * size, half - 1.6 * size];
   const beyond = [half + size, -half - 0.3 * size];
   const heights = [
-    ...(isHigh ? [-half + size, -half + 2.2 * size] : []),
+    ...(isHigh ? [-half + size, half - 0.4 * size, -half + 2.2 * size] : []),
     ...(isBeyond ? beyond : within),
     ...(isBeyond ? within : [half + size]),
     -half + size,
@@ -143,6 +143,8 @@ function partLabel(index: number, label: string, { outlines }: ChainDrawing, pla
     { x: middle, y: place.axisY + y, anchor: 'middle' },
     { x: left, y: place.axisY + y, anchor: 'start' },
     { x: right, y: place.axisY + y, anchor: 'end' },
+    { x: middle, y: place.axisY + y, anchor: 'start' },
+    { x: middle, y: place.axisY + y, anchor: 'end' },
   ]);
   return { key: `part ${index}`, texts: [label], size, className: 'quiet', spots };
 }

@@ -90,8 +90,14 @@ function along(
 async function expectLegible(page: Page, step: number, half: 'question' | 'answer'): Promise<void> {
   expect(new URL(page.url()).searchParams.get('stage')).toBe(`${step}`);
   await drawn(page);
-  const found = await page.locator('.stage').evaluate((stage) => {
+  const found = await page.locator('.stage').evaluate((stage, step) => {
     const text = (selector: string) => stage.querySelector(selector)!.textContent.trim();
+    // What the step withholds is in its figure: with the answer it shows, before it does not.
+    const withheld = document.querySelectorAll<HTMLElement>('.stage-steps > li')[step - 1]!.dataset['stageWithheld'];
+    const shown = (id: string) =>
+      [...stage.querySelectorAll(`.figure [data-quantity='${id}']`)].map(
+        (element) => getComputedStyle(element).visibility,
+      );
     const frame = stage.querySelector(':is(.sheet, .picture-sheet)')!.getBoundingClientRect();
     const leaves = ({ left, right, top, bottom, width }: DOMRect) =>
       width > 0 &&
@@ -106,11 +112,14 @@ async function expectLegible(page: Page, step: number, half: 'question' | 'answe
       outside: [...stage.querySelectorAll('.figure text')]
         .filter((element) => leaves(element.getBoundingClientRect()))
         .map((element) => element.textContent),
+      withheld: withheld?.split(' ').map((id) => ({ id, shown: [...new Set(shown(id))] })) ?? [],
     };
-  });
+  }, step);
   expect(found.question, `step ${step}`).not.toBe('');
   // While the question is open nothing is given away.
   expect(found.caption, `step ${step}`).toMatch(half === 'answer' ? /^(?!.*(?:[{}]|NaN|undefined)).+/s : /^$/);
+  for (const { id, shown } of found.withheld)
+    expect(shown, `step ${step}, ${id} withheld`).toEqual([half === 'answer' ? 'visible' : 'hidden']);
   expect(found.small, `step ${step}, smaller than 1/25`).toEqual([]);
   expect(found.outside, `step ${step}, outside the sheet`).toEqual([]);
 }
