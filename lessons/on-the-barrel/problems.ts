@@ -118,7 +118,7 @@ const stopsOn = numberFamily({
   asks: 'f-number',
   question: 'A lens is wide open at {max-aperture}. You stop down by {stopped-down}. Which f-number do you set?',
   givens: (draw) => ({
-    'max-aperture': draw.pick([1.2, 1.4, 1.8, 2, 2.5, 2.8, 3.2, 3.5, 4, 4.5, 5, 5.6]),
+    'max-aperture': draw.pick([2.2, 2.5, 3.2, 3.5, 3.8, 4.2, 4.5, 4.8, 5.2, 6.3]),
     // With two, three or four stops, multiplying by the stops would come out right, or nearly.
     'stopped-down': draw.pick([5]),
   }),
