@@ -29,6 +29,10 @@ for (const [index, path] of sharing.entries()) {
     await open(page, path);
     await expectLearnersSheet(page, index ? 'Letter' : 'A4');
     await page.getByRole('button', { name: 'Print', exact: true }).click();
+    const learner = await printedBy(page, 'Learner’s sheet');
+    expect(learner).toHaveLength(2);
+    expect(learner[0]!.text).toContain('How it works');
+    await page.getByRole('button', { name: 'Print', exact: true }).click();
     const instructor = await printedBy(page, 'Instructor’s page');
     expect(instructor).toHaveLength(1);
     expect(instructor[0]!.text).toContain('For the instructor');
