@@ -1,20 +1,24 @@
-import { electronsFormula } from '#core/exposure/electrons.formula.ts';
+import { electrons, electronsFormula } from '#core/exposure/electrons.formula.ts';
 import { exposureTimeForMotionBlurFormula } from '#core/exposure/exposure-time-for-motion-blur.formula.ts';
-import { isoFromLuminanceFormula } from '#core/exposure/iso-from-luminance.formula.ts';
+import { isoFromLuminance, isoFromLuminanceFormula } from '#core/exposure/iso-from-luminance.formula.ts';
 import { motionBlurOfSubjectFormula } from '#core/exposure/motion-blur-of-subject.formula.ts';
 import { motionBlurSidewaysFormula } from '#core/exposure/motion-blur-sideways.formula.ts';
 import { motionBlurTogetherFormula } from '#core/exposure/motion-blur-together.formula.ts';
 import { motionBlurTurningAboutPupil } from '#core/exposure/motion-blur-turning-about-pupil.formula.ts';
 import { motionBlurTurningAboutSensor } from '#core/exposure/motion-blur-turning-about-sensor.formula.ts';
 import { assumedPixel } from '#core/exposure/photons.ts';
-import { signalToNoiseFormula } from '#core/exposure/signal-to-noise.formula.ts';
+import { signalToNoise, signalToNoiseFormula } from '#core/exposure/signal-to-noise.formula.ts';
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { step, under } from '#core/quantity/answers-from.ts';
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies } from '#site/state/crate.ts';
 import { holdings, lensChoice, lensHeldAt, lights, movers, ofLens, pivots } from './figures/gear.ts';
-import { isoInWords } from './figures/iso-in-words.ts';
+import { electronsInWords, isoInWords, leastPrinted, signalToNoiseInWords } from './figures/light-in-words.ts';
+
+type OfIso = Parameters<typeof isoFromLuminance>[0];
+type OfElectrons = Parameters<typeof electrons>[0];
+type OfRatio = Parameters<typeof signalToNoise>[0];
 
 /** The streak of a camera that turns, about whichever point is chosen. */
 const turning = step({
@@ -76,12 +80,15 @@ export const bench = new Bench({
     exposureTimeForMotionBlurFormula,
     effectiveFNumberFormula,
     metered,
-    isoFromLuminanceFormula,
-    electronsFormula,
-    signalToNoiseFormula,
+    // Where words say that nothing is left, a line of noughts would say less.
+    { ...isoFromLuminanceFormula, holds: (given: OfIso) => isoFromLuminance(given) >= leastPrinted.iso },
+    { ...electronsFormula, holds: (given: OfElectrons) => electrons(given) >= leastPrinted.electrons },
+    { ...signalToNoiseFormula, holds: (given: OfRatio) => signalToNoise(given) >= leastPrinted.signalToNoise },
   ],
   words: {
     'turning.motion-blur': { none: 'none: this lens has no such focus' },
     iso: isoInWords,
+    electrons: electronsInWords,
+    'signal-to-noise': signalToNoiseInWords,
   },
 });

@@ -10,6 +10,8 @@ import { circlesOfBodies } from '#site/state/body-circle.ts';
 
 const degree = Math.PI / 180;
 const focalLengths = [50, 60, 72, 90, 100];
+/** Of which a working finds the streak first: any would do. */
+const anyTime = 1 / 125;
 
 /** Of a camera that turns about its sensor in one second, with H and H′ in one place. */
 const turningInASecond = (given: {
@@ -93,7 +95,8 @@ const slowestStabilised = numberFamily({
     {
       id: 'rule-of-thumb',
       value: (given) => 1 / given['focal-length'],
-      because: 'That is one over the focal length, a rule for far subjects without stabilisation. It knows neither m nor c.',
+      because:
+        'That is one over the focal length, a rule for far subjects without stabilisation. It knows neither m nor c.',
     },
     {
       id: 'far-subject',
@@ -112,14 +115,14 @@ const slowestStabilised = numberFamily({
       because: 'That multiplies by the number of stops. Each stop doubles the time: raise 2 to that number.',
     },
   ],
-  hint: 'How long is the streak of one whole second, after stabilisation? How often does it go into c?',
+  hint: 'How long is the streak of any time, after stabilisation? Streaks grow with the time.',
   working: [
     {
       values: (known) => ({
-        'exposure-time': 1,
-        'motion-blur': turningInASecond(known) / 2 ** known.stabilisation,
+        'exposure-time': anyTime,
+        'motion-blur': (turningInASecond(known) * anyTime) / 2 ** known.stabilisation,
       }),
-      note: 'In a whole second the turn would draw f (1 + m)² ω. Halved as often as there are stops, that leaves {motion-blur}.',
+      note: 'Take any time, say {exposure-time}: the turn would draw f (1 + m)² ω t. Halved as often as there are stops, that leaves {motion-blur}.',
     },
     { formula: exposureTimeForMotionBlurFormula, note: 'Streaks grow with the time, so the longest time is' },
   ],
@@ -159,8 +162,8 @@ const walking = numberFamily({
   working: [
     {
       formula: motionBlurOfSubjectFormula,
-      values: () => ({ 'exposure-time': 1 }),
-      note: 'In a whole second its image would cover',
+      values: () => ({ 'exposure-time': anyTime }),
+      note: 'Take any time, say {exposure-time}. In that its image would cover',
     },
     { formula: exposureTimeForMotionBlurFormula, note: 'The longest time is as much shorter as c is:' },
   ],
@@ -254,8 +257,8 @@ const flower = numberFamily({
     { formula: subjectSpeedOfSwingFormula, note: 'In the middle of its swing it moves at' },
     {
       formula: motionBlurOfSubjectFormula,
-      values: () => ({ 'exposure-time': 1 }),
-      note: 'At that speed its image would cover in a whole second',
+      values: () => ({ 'exposure-time': anyTime }),
+      note: 'Take any time, say {exposure-time}. In that its image would cover',
     },
     { formula: exposureTimeForMotionBlurFormula, note: 'The longest time is as much shorter as c is:' },
   ],
@@ -301,7 +304,10 @@ const priceInIso = numberFamily({
       }),
       note: 'The light, and with it the electrons, goes as one over the ISO. That leaves {electrons}.',
     },
-    { formula: signalToNoiseFormula, note: 'Their noise is the root of their number and the square of the read noise together:' },
+    {
+      formula: signalToNoiseFormula,
+      note: 'Their noise is the root of their number and the square of the read noise together:',
+    },
   ],
 });
 

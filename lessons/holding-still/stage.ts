@@ -3,7 +3,8 @@ import type { StageStep } from '#site/stage/step.ts';
 export const stage: readonly StageStep[] = [
   {
     question: 'By hand, 90 mm, 1/125 s. This leaf at life size is smeared. Will a far hedge be sharp?',
-    caption: 'Just: streak {motion-blur}, and c is {circle-of-confusion}. Far off only turning counts: hence one over f.',
+    caption:
+      'Just: streak {motion-blur}, and c is {circle-of-confusion}. Far off only turning counts: hence one over f.',
     from: {},
     set: { magnification: 0.02 },
   },

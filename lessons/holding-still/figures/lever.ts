@@ -95,7 +95,10 @@ export function barsLayout(
   const pixel = pixelPitch * perMillimetre;
   // Fewer than three pixels of the screen would be a grey line, and many hundred a heavy one.
   const count = pixel < 3 ? 0 : Math.min(400, Math.floor((right - left) / pixel));
-  const cells = Array.from({ length: count + 1 }, (_, at) => `M${(left + at * pixel).toFixed(1)} ${strip.top}v${strip.height.toFixed(1)}`);
+  const cells = Array.from(
+    { length: count + 1 },
+    (_, at) => `M${(left + at * pixel).toFixed(1)} ${strip.top}v${strip.height.toFixed(1)}`,
+  );
   const stripPath =
     count === 0
       ? ''

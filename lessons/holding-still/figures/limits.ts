@@ -1,4 +1,4 @@
-import { printQuantity } from '#core/quantity/print.ts';
+import { printNumber, printQuantity } from '#core/quantity/print.ts';
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { plotFrame } from '#site/figures/plot/frame.ts';
 import { curvePath, logSamples } from '#site/figures/plot/plot.ts';
@@ -22,11 +22,25 @@ export interface LimitsGiven {
 }
 
 export const magnifications = [0.02, 20] as const;
+/** Up to here the times have to be on the sheet; beyond, they may leave it. */
+const usual = 5;
+
+const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+/** Decades as cameras write them, where there is room for that. */
+function tick(time: number): string {
+  const power = Math.round(Math.log10(time));
+  if (power > -5 && power < 5) return printNumber('exposure-time', time, { exact: true }).number;
+  return `10${power < 0 ? '⁻' : ''}${[...String(Math.abs(power))].map((digit) => superscripts[Number(digit)]).join('')}`;
+}
 
 /** Whole decades that hold the time that is set, the rule and the longest times of all together, and no more of the others than that. */
 export function decadesOf({ exposureTime, engraved, curves }: LimitsGiven, samples: readonly number[]) {
   const together = curves.at(-1)!;
-  const all = [exposureTime, 1 / engraved, ...samples.flatMap((at) => together.timeAt(at) ?? [])];
+  const all = [
+    exposureTime,
+    1 / engraved,
+    ...samples.filter((at) => at <= usual).flatMap((at) => together.timeAt(at) ?? []),
+  ];
   const decade = (value: number, round: (log: number) => number) => 10 ** round(Math.log10(value));
   return [decade(Math.min(...all) / 1.5, Math.floor), decade(Math.max(...all) * 1.5, Math.ceil)] as const;
 }
@@ -47,8 +61,8 @@ export function limitsLayout(given: LimitsGiven, box: SheetBox) {
       y: {
         scale: 'log',
         domain: decadesOf(given, samples),
-        title: `longest time for ${printQuantity('circle-of-confusion', circleOfConfusion)}`,
-        format: (time) => printQuantity('exposure-time', time),
+        title: `longest time for ${printQuantity('circle-of-confusion', circleOfConfusion)}, s`,
+        format: tick,
       },
       foot: 1.9 * small,
     },
@@ -69,6 +83,7 @@ export function limitsLayout(given: LimitsGiven, box: SheetBox) {
     x: x.at(magnification),
     y: slowest === undefined ? bottom : inside(y.at(slowest)),
   };
+  const isOff = slowest !== undefined && inside(y.at(slowest)) !== y.at(slowest);
   const level = { x: left + 20, y: inside(y.at(exposureTime)) };
   const rule = inside(y.at(1 / engraved));
   const crossed: Box[] = [
@@ -94,7 +109,10 @@ export function limitsLayout(given: LimitsGiven, box: SheetBox) {
   const wanted: Wanted[] = [
     {
       key: 'here',
-      texts: [slowest === undefined ? 'no such focus' : `longest ${printQuantity('exposure-time', slowest)}`],
+      texts:
+        slowest === undefined
+          ? ['no such focus']
+          : [`longest ${printQuantity('exposure-time', slowest)}${isOff ? ', off the sheet' : ''}`],
       size: text,
       spots: beside(here.x, here.y),
       quantity: 'exposure-time',

@@ -16,11 +16,11 @@ const eye = { x: 0.74, y: -0.12, height: 1.96, focusHeight: 1.6 };
 /** A white surface frees so many times the electrons of a mid-tone: C/(π K), for C = 250 and K = 12.5. */
 const whiteOverMidTone = 250 / (Math.PI * 12.5);
 
-const [fewest, most] = [24, 400];
+const [fewest, most] = [24, 240];
 
 /**
- * The eye, each pixel of the picture one of the sensor's, and half as high as the picture where the sensor has so few pixels for it: then
- * these are shown larger.
+ * The eye, each pixel of the picture one of the sensor's: half as high as the picture where the sensor has few pixels for it, which are
+ * shown larger then, else as much of it as so many pixels take in.
  */
 export function jobOf(view: PicturedThrough, streak: number, electrons: number): PictureJob {
   const { pixelPitch: pitch, ...lens } = view;
