@@ -7,14 +7,20 @@ import { motionBlurTogetherFormula } from '#core/exposure/motion-blur-together.f
 import { motionBlurTurningAboutPupil } from '#core/exposure/motion-blur-turning-about-pupil.formula.ts';
 import { motionBlurTurningAboutSensor } from '#core/exposure/motion-blur-turning-about-sensor.formula.ts';
 import { assumedPixel } from '#core/exposure/photons.ts';
-import { signalToNoise, signalToNoiseFormula } from '#core/exposure/signal-to-noise.formula.ts';
+import { signalToNoiseFormula, type signalToNoise } from '#core/exposure/signal-to-noise.formula.ts';
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { step, under } from '#core/quantity/answers-from.ts';
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies } from '#site/state/crate.ts';
 import { holdings, lensChoice, lensHeldAt, lights, movers, ofLens, pivots } from './figures/gear.ts';
-import { electronsInWords, isoInWords, leastPrinted, signalToNoiseInWords } from './figures/light-in-words.ts';
+import {
+  electronsInWords,
+  isoInWords,
+  isPrinted,
+  signalToNoiseInWords,
+  slowestInWords,
+} from './figures/light-in-words.ts';
 
 type OfIso = Parameters<typeof isoFromLuminance>[0];
 type OfElectrons = Parameters<typeof electrons>[0];
@@ -77,16 +83,23 @@ export const bench = new Bench({
     ...under('sideways', [motionBlurSidewaysFormula]),
     ...under('subject', [motionBlurOfSubjectFormula]),
     motionBlurTogetherFormula,
-    exposureTimeForMotionBlurFormula,
+    {
+      ...exposureTimeForMotionBlurFormula,
+      holds: ({ motionBlur }: { motionBlur: number }) => isPrinted.streak(motionBlur),
+    },
     effectiveFNumberFormula,
     metered,
-    // Where words say that nothing is left, a line of noughts would say less.
-    { ...isoFromLuminanceFormula, holds: (given: OfIso) => isoFromLuminance(given) >= leastPrinted.iso },
-    { ...electronsFormula, holds: (given: OfElectrons) => electrons(given) >= leastPrinted.electrons },
-    { ...signalToNoiseFormula, holds: (given: OfRatio) => signalToNoise(given) >= leastPrinted.signalToNoise },
+    // Where words say what is the matter, a line of noughts would say less.
+    { ...isoFromLuminanceFormula, holds: (given: OfIso) => isPrinted.iso(isoFromLuminance(given)) },
+    {
+      ...electronsFormula,
+      holds: (given: OfElectrons) => isPrinted.iso(given.iso) && isPrinted.electrons(electrons(given)),
+    },
+    { ...signalToNoiseFormula, holds: (given: OfRatio) => isPrinted.electrons(given.electrons) },
   ],
   words: {
     'turning.motion-blur': { none: 'none: this lens has no such focus' },
+    'slowest.exposure-time': slowestInWords,
     iso: isoInWords,
     electrons: electronsInWords,
     'signal-to-noise': signalToNoiseInWords,
