@@ -5,7 +5,6 @@ import { motionBlurTurningAboutSensor } from '#core/exposure/motion-blur-turning
 import { signalToNoise, signalToNoiseFormula } from '#core/exposure/signal-to-noise.formula.ts';
 import { subjectSpeedOfSwingFormula } from '#core/exposure/subject-speed-of-swing.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
-import { evaluateFormula } from '#core/quantity/formula.ts';
 import { circlesOfBodies } from '#site/state/body-circle.ts';
 
 const degree = Math.PI / 180;

@@ -2,7 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
-    question: 'By hand, 90 mm, 1/125 s. This leaf at life size is smeared. Will a far hedge be sharp?',
+    question: 'By hand, 90 mm, 1/125 s. This leaf at life size is smeared. Will a far hedge be sharp?',
     caption:
       'Just: streak {motion-blur}, and c is {circle-of-confusion}. Far off only turning counts: hence one over f.',
     from: {},
@@ -15,7 +15,7 @@ export const stage: readonly StageStep[] = [
     set: {},
   },
   {
-    question: 'One over the focal length is 1/90 s. Which time holds life size?',
+    question: 'One over the focal length is 1/90 s. Which time holds life size?',
     caption: '{slowest.exposure-time} or shorter. The dashed rule does not know the magnification.',
     from: { magnification: 0.02 },
     set: { 'exposure-time': 0.0025 },
@@ -34,8 +34,9 @@ export const stage: readonly StageStep[] = [
     set: { subject: 'spider', holding: 'tripod' },
   },
   {
-    question: 'On the left it smears. We set 1/1000 s: what does that cost?',
-    caption: 'ISO {iso}: {electrons} electrons, signal to noise {signal-to-noise}. A quarter of the light leaves half.',
+    question: 'On the left it smears. We set 1/1000 s: what does that cost?',
+    caption:
+      'ISO {iso}: {electrons} electrons, signal to noise {signal-to-noise}. A quarter of the light leaves half or less.',
     from: {},
     set: { 'exposure-time': 0.001 },
     sheet: 'picture',

@@ -35,11 +35,16 @@ export function leverPlaces(given: LeverGiven): LeverPlaces {
 }
 
 /** How far a turn is drawn at most, radians. */
-const drawnTurn = 0.12;
+const drawnTurn = 0.2;
 
-/** By what angle a turn is drawn so that the subject's end of its lever stays within *room* pixels, and how many times too large that is. */
-export function turnAsDrawn(turn: number, lever: number, room: number) {
-  const angle = Math.min(drawnTurn, Math.atan(room / Math.max(lever, 1)));
+/**
+ * By what angle a turn is drawn so that each end of what swings stays within its room, and how many times too large that is.
+ *
+ * @param ends how far an end is from the pivot, and how far it may swing, pixels
+ */
+export function turnAsDrawn(turn: number, ends: readonly { readonly reach: number; readonly room: number }[]) {
+  const most = ends.map(({ reach, room }) => Math.atan(Math.max(4, room) / Math.max(Math.abs(reach), 1)));
+  const angle = Math.min(drawnTurn, ...most);
   const times = angle / turn;
   return { angle, words: times > 1.05 ? `turn drawn ×${Number(times.toPrecision(2))}` : 'turn not to scale' };
 }

@@ -103,7 +103,6 @@ export function limitsLayout(given: LimitsGiven, box: SheetBox) {
       const [atX, atY] = [x.at(point[0]), y.at(point[1])];
       return [-0.5, 1.2].flatMap((down): Spot[] => [
         { x: atX + 4, y: atY + down * text, anchor: down < 0 ? 'start' : 'end' },
-        { x: atX, y: atY + 1.6 * down * text, anchor: 'middle' },
       ]);
     });
   const wanted: Wanted[] = [

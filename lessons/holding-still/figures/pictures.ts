@@ -34,7 +34,7 @@ export function jobOf(view: PicturedThrough, streak: number, electrons: number):
       ...lens,
       pitch,
       focusHeight: eye.focusHeight,
-      columns: Math.round(0.9 * rows),
+      columns: Math.round(1.15 * rows),
       rows,
       colour: true,
       motionBlur: { width: streak, angle: 0 },
