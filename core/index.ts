@@ -150,6 +150,10 @@ export {
 export { electrons, electronsFormula } from './exposure/electrons.formula.ts';
 export { erf } from './exposure/erf.ts';
 export {
+  exposureTimeForMotionBlur,
+  exposureTimeForMotionBlurFormula,
+} from './exposure/exposure-time-for-motion-blur.formula.ts';
+export {
   exposureTimeFromIlluminance,
   exposureTimeFromIlluminanceFormula,
 } from './exposure/exposure-time-from-illuminance.formula.ts';
@@ -183,6 +187,7 @@ export {
 } from './exposure/metering-constants.ts';
 export { motionBlurOfSubject, motionBlurOfSubjectFormula } from './exposure/motion-blur-of-subject.formula.ts';
 export { motionBlurSideways, motionBlurSidewaysFormula } from './exposure/motion-blur-sideways.formula.ts';
+export { motionBlurTogether, motionBlurTogetherFormula } from './exposure/motion-blur-together.formula.ts';
 export { motionBlurTurning, type TurningCamera } from './exposure/motion-blur-turning.ts';
 export {
   motionBlurTurningAboutPupil,

@@ -13,6 +13,9 @@ const adjectives: readonly string[] = [
   'nearest',
   'remaining',
   'shortest',
+  'sideways',
+  'slowest',
+  'turning',
   'unreversed',
   'working',
 ];

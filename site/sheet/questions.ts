@@ -223,6 +223,8 @@ export const subjects: readonly Subject[] = [
         'motion-blur-turning-about-sensor': 'Blur by a camera that turns',
         'motion-blur-turning-about-pupil': 'Blur by a camera that turns about the lens',
         'motion-blur-sideways': 'Blur by a camera that sways',
+        'motion-blur-together': 'Blur by all that moves',
+        'exposure-time-for-motion-blur': 'Slowest exposure time from a measured blur',
       }),
       question('And if the subject moves?', 'holding-still', {
         'motion-blur-of-subject': 'Blur by a moving subject',

@@ -73,6 +73,7 @@ const usual: Readonly<Record<string, number>> = {
   stabilisation: 2,
   'sideways-speed': 5,
   'subject-speed': 20,
+  'motion-blur': 0.05,
   'swing-period': 1,
   'swing-amplitude': 5,
   'keeper-share': 0.25,

@@ -36,7 +36,8 @@ export function readNumber(name: QuantityName, text: string): ReadNumber {
     return Math.max(half(number, places), Math.min(10 ** zeros, 10 ** (Math.floor(Math.log10(number)) - 2)) / 2);
   };
   const [over, under] = [Number(top), Number(bottom ?? '1')];
-  const width =
-    bottom === undefined ? half(over, topPlaces) : (halfBelow(under, bottomPlaces) / under) * (over / under);
+  // One over a little less is farther off than one over a little more.
+  const below = bottom === undefined ? 0 : halfBelow(under, bottomPlaces);
+  const width = bottom === undefined ? half(over, topPlaces) : (below / (under - below)) * (over / under);
   return { value: (sign === '−' ? -1 : 1) * (over / under) * worth, half: width * worth };
 }

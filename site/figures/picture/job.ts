@@ -52,5 +52,7 @@ export function coarseView(view: View, { coarseness }: Fineness): View {
     pitch: view.pitch * coarseness,
     // A larger pixel gathers the light of those it stands for.
     ...(view.electronsAtWhite === undefined ? {} : { electronsAtWhite: view.electronsAtWhite * coarseness ** 2 }),
+    // Of so many readings each has its own error: their squares add.
+    ...(view.readNoise === undefined ? {} : { readNoise: view.readNoise * coarseness }),
   };
 }
