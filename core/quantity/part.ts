@@ -11,8 +11,11 @@ const adjectives: readonly string[] = [
   'closest',
   'corrected',
   'nearest',
+  'needed',
   'remaining',
+  'sharp',
   'shortest',
+  'turned',
   'unreversed',
   'working',
 ];
