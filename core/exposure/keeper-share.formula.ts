@@ -38,7 +38,7 @@ function requireLimit(name: 'near-limit' | 'far-limit', limit: number): number {
 export const keeperShareFormula = {
   gives: 'keeper-share',
   from: ['near-limit', 'far-limit', 'sway', 'focus-offset'],
-  tex: String.raw`\q{keeper-share} = \frac{1}{2}\left[\operatorname{erf}\left(\frac{\q{near-limit} + \q{focus-offset}}{\sqrt{2}\,\q{sway}}\right) + \operatorname{erf}\left(\frac{\q{far-limit} - \q{focus-offset}}{\sqrt{2}\,\q{sway}}\right)\right]`,
+  tex: String.raw`\q{keeper-share} = \frac{1}{2}\left(\operatorname{erf}\left(\frac{\q{near-limit} + \q{focus-offset}}{\sqrt{2}\,\q{sway}}\right) + \operatorname{erf}\left(\frac{\q{far-limit} - \q{focus-offset}}{\sqrt{2}\,\q{sway}}\right)\right)`,
   evaluate: keeperShare,
   says: 'How much of the sway’s bell curve is within the depth of field.',
   source: 'the normal distribution; derived in core/exposure/README.md#keepers',
