@@ -35,6 +35,9 @@ export function turnedScene(scene: Scene, turned: number): Scene {
 }
 
 /** The largest height that a subject, mm wide and deep, may have once it is turned. */
-export function turnedDepth({ width, depth }: { readonly width: number; readonly depth: number }, turned: number): number {
+export function turnedDepth(
+  { width, depth }: { readonly width: number; readonly depth: number },
+  turned: number,
+): number {
   return depth + (width / 2) * Math.tan(turned);
 }

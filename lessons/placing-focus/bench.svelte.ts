@@ -60,7 +60,9 @@ export const bench = new Bench({
     'depth-of-field': { infinite: '∞, no far end' },
     'far-limit': { infinite: '∞, everything behind is sharp' },
     'sharp.subject-width': (value, known) =>
-      value !== undefined && value === known['subject-width'] ? `all ${printQuantity('subject-width', value)}` : undefined,
+      value !== undefined && value === known['subject-width']
+        ? `all ${printQuantity('subject-width', value)}`
+        : undefined,
     'needed.f-number': (value) => (value === 0 ? 'any, it has no depth' : undefined),
     'keeper-share': (value) => {
       if (value === undefined || value === 1) return undefined;

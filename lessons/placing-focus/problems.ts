@@ -296,11 +296,17 @@ const focusThenTurn = numberFamily({
     {
       id: 'square-without-half',
       value: (given) => -given['entrance-pupil-distance'] * given['turn-angle'] ** 2,
-      because: 'That is the distance times the angle squared, twice too much: 1 minus the cosine is about half of that square.',
+      because:
+        'That is the distance times the angle squared, twice too much: 1 minus the cosine is about half of that square.',
     },
   ],
   hint: 'After the turn, how far from the pupil is the eye, counted along the axis?',
-  working: [{ formula: focusOffsetOfTurnFormula, note: 'The eye is as far as before, but aslant; along the axis it is nearer than the plane:' }],
+  working: [
+    {
+      formula: focusOffsetOfTurnFormula,
+      note: 'The eye is as far as before, but aslant; along the axis it is nearer than the plane:',
+    },
+  ],
 });
 
 const fromAnywhere = 'You can walk round it.';
@@ -379,12 +385,4 @@ const turnOrStopDown = choiceFamily({
   ],
 });
 
-export const families = [
-  howFar,
-  forALean,
-  shareInFocus,
-  framesForOne,
-  alwaysTooNear,
-  focusThenTurn,
-  turnOrStopDown,
-];
+export const families = [howFar, forALean, shareInFocus, framesForOne, alwaysTooNear, focusThenTurn, turnOrStopDown];

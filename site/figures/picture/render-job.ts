@@ -37,7 +37,10 @@ export function* renderJob(job: PictureJob, fineness: Fineness): Generator<numbe
 let last: { readonly key: string; readonly scene: Scene } | undefined;
 
 /** The subject on a grid as fine as the view's pixels, as much of it as the view can see; kept while only the camera moves. */
-function sceneFor({ subject: slug, coinBeforePosts: coin, seed, lighting, centre, turned = 0 }: PictureJob, view: View): Scene {
+function sceneFor(
+  { subject: slug, coinBeforePosts: coin, seed, lighting, centre, turned = 0 }: PictureJob,
+  view: View,
+): Scene {
   const subject = coin ? coinBeforePosts(coin) : subjectOf(slug);
   const pitch = view.pitch / view.magnification;
   const field = fieldOf(view, turnedDepth(subject, turned));

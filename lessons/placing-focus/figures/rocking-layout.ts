@@ -1,0 +1,90 @@
+import type { SheetBox } from '#site/controls/workbench/workbench.ts';
+import { fittingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
+import { deviates } from './dealt.ts';
+
+/** One who sways before a thin slab, mm; the far limits may be infinite. */
+export interface Rocking {
+  readonly sway: number;
+  readonly focusOffset: number;
+  readonly nearLimit: number;
+  readonly farLimit: number;
+  /** The limits two stops further on. */
+  readonly closed: { readonly nearLimit: number; readonly farLimit: number };
+}
+
+type Limits = Pick<Rocking, 'nearLimit' | 'farLimit'>;
+
+/** Whether a place so far beyond the sharp plane is sharp. */
+const isWithin = ({ nearLimit, farLimit }: Limits, beyond: number) => beyond >= -nearLimit && beyond <= farLimit;
+
+/** How many of the dealt frames have the place in focus. */
+export function keepersOf({ sway, focusOffset }: Rocking, limits: Limits): number {
+  return deviates.filter((deviate) => isWithin(limits, focusOffset + sway * deviate)).length;
+}
+
+/** As far as the bell curve is drawn, in sways. */
+const tails = 3.3;
+
+/**
+ * Where everything stands on the sheet, pixels: millimetres along the axis, the sharp plane in the middle, the lens to the right; above the bell
+ * curve of where the place is, below the dealt frames as dots in columns. A scale that is *held* stays.
+ */
+export function rockingLayout(state: Rocking, box: SheetBox, held?: DrawingScale) {
+  const { text, small } = box;
+  const { sway, focusOffset } = state;
+  const reach = tails * sway + Math.abs(focusOffset);
+  const scale = held ?? fittingScale(box, (0.5 * box.width - 2) / reach);
+  const pixels = scale.pixelsPerMillimetre;
+  const planeX = 0.5 * box.width;
+  const top = 4.6 * text;
+  const bottom = box.height - 2.6 * text - 2.2 * small;
+  const dot = Math.max(5, Math.min(0.75 * small, (bottom - top) / 22));
+  const ground = bottom - 9 * dot;
+  const peak = ground - top;
+  const inside = (x: number) => Math.min(box.width + 40, Math.max(-40, x));
+  const x = (beyond: number) => planeX - beyond * pixels;
+  const bell = (deviate: number) => ground - peak * Math.exp((-deviate * deviate) / 2);
+  const middleX = x(focusOffset);
+  const slabOf = (limits: Limits) => {
+    const [from, to] = [Math.max(0, x(limits.farLimit)), Math.min(box.width, x(-limits.nearLimit))];
+    // However thin, it is there.
+    return { x: Math.min(from, planeX - 0.75), width: Math.max(1.5, to - from) };
+  };
+  const spread = sway * pixels;
+  // In columns as wide as a dot, filled from below.
+  const filled = new Map<number, number>();
+  const dots = deviates.map((deviate) => {
+    const beyond = focusOffset + sway * deviate;
+    const column = Math.round(x(beyond) / (2.2 * dot));
+    const row = filled.get(column) ?? 0;
+    filled.set(column, row + 1);
+    return {
+      x: inside(spread < dot ? x(beyond) : column * 2.2 * dot),
+      y: bottom - (1 + 2.1 * Math.min(row, 5)) * dot,
+      isKept: isWithin(state, beyond),
+    };
+  });
+  const steps = Array.from({ length: 67 }, (_, index) => -tails + (index * tails) / 33);
+  return {
+    scale,
+    planeX,
+    top,
+    ground,
+    bottom,
+    dot,
+    slab: slabOf(state),
+    closed: slabOf(state.closed),
+    curve: steps
+      .map(
+        (deviate, at) =>
+          `${at ? 'L' : 'M'}${inside(x(focusOffset + deviate * sway)).toFixed(1)} ${bell(deviate).toFixed(1)}`,
+      )
+      .join(''),
+    middle: { x: Math.min(box.width - 14, Math.max(14, middleX)), y: top },
+    /** One sway to the right of the middle, on the curve. */
+    width: { x: Math.min(box.width - 14, Math.max(14, middleX + spread)), y: bell(1) },
+    arm: `M${inside(middleX).toFixed(1)} ${bell(1).toFixed(1)}H${inside(middleX + spread).toFixed(1)}`,
+    upright: `M${inside(middleX).toFixed(1)} ${top}V${ground.toFixed(1)}`,
+    dots,
+  };
+}
