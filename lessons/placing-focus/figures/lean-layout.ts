@@ -1,5 +1,5 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
-import { steadyScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
+import { fittingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
 
 /** A flat thing that leans, and the sharp part that runs through it; mm, rad. The far limit may be infinite. */
 export interface Lean {
@@ -21,13 +21,13 @@ export interface HeldLean {
  */
 export function leanLayout(lean: Lean, box: SheetBox, held?: HeldLean) {
   const { text, small } = box;
-  const top = 3.4 * text;
-  const bottom = box.height - 2.6 * text - 2.4 * small;
+  const top = 2.7 * text;
+  const bottom = box.height - 1.9 * text - 1.9 * small;
   const [middleX, middleY] = [0.5 * box.width, (top + bottom) / 2];
   const room = Math.min(bottom - top, box.width - 8 * text);
   // The whole length, however it leans, and the sharp plane if it is beside it.
   const reach = Math.max(lean.subjectWidth, 2.2 * Math.abs(lean.focusOffset));
-  const scale = held?.scale ?? steadyScale(reach, reach, room, 0.94);
+  const scale = held?.scale ?? fittingScale(box, (0.8 * room) / reach);
   const pixels = scale.pixelsPerMillimetre;
   const inside = (x: number) => Math.min(box.width + 40, Math.max(-40, x));
   /** Of a place so far beyond the sharp plane. */
@@ -60,6 +60,8 @@ export function leanLayout(lean: Lean, box: SheetBox, held?: HeldLean) {
     isFarSeen: planeX - lean.farLimit * pixels > 0 && farX < box.width,
     lean: line(-half, half),
     sharp: sharp && line(...sharp),
+    /** Just past the upper end, which stays to be seen. */
+    grip: { x: at(half).x - 22 * sin, y: at(half).y - 22 * cos },
     ends: [half, -half].map((along) => ({ ...at(along), isSharp: isSharp(along) })),
     upright: `M${middleX} ${middleY}V${(middleY - half * pixels).toFixed(1)}`,
     arc:

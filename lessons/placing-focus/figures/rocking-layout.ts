@@ -22,6 +22,8 @@ export function keepersOf({ sway, focusOffset }: Rocking, limits: Limits): numbe
   return deviates.filter((deviate) => isWithin(limits, focusOffset + sway * deviate)).length;
 }
 
+/** Of dots, one above the other. */
+const dotRows = 6;
 /** As far as the bell curve is drawn, in sways. */
 const tails = 3.3;
 
@@ -36,10 +38,10 @@ export function rockingLayout(state: Rocking, box: SheetBox, held?: DrawingScale
   const scale = held ?? fittingScale(box, (0.5 * box.width - 2) / reach);
   const pixels = scale.pixelsPerMillimetre;
   const planeX = 0.5 * box.width;
-  const top = 4.6 * text;
-  const bottom = box.height - 2.6 * text - 2.2 * small;
-  const dot = Math.max(5, Math.min(0.75 * small, (bottom - top) / 22));
-  const ground = bottom - 9 * dot;
+  const top = 3.1 * text;
+  const bottom = box.height - 0.6 * text - 1.9 * small;
+  const dot = Math.max(3.5, Math.min(0.5 * small, (bottom - top) / 30));
+  const ground = bottom - (2.05 * dotRows + 0.5) * dot;
   const peak = ground - top;
   const inside = (x: number) => Math.min(box.width + 40, Math.max(-40, x));
   const x = (beyond: number) => planeX - beyond * pixels;
@@ -51,19 +53,18 @@ export function rockingLayout(state: Rocking, box: SheetBox, held?: DrawingScale
     return { x: Math.min(from, planeX - 0.75), width: Math.max(1.5, to - from) };
   };
   const spread = sway * pixels;
-  // In columns as wide as a dot, filled from below.
-  const filled = new Map<number, number>();
-  const dots = deviates.map((deviate) => {
-    const beyond = focusOffset + sway * deviate;
-    const column = Math.round(x(beyond) / (2.2 * dot));
-    const row = filled.get(column) ?? 0;
-    filled.set(column, row + 1);
-    return {
-      x: inside(spread < dot ? x(beyond) : column * 2.2 * dot),
-      y: bottom - (1 + 2.1 * Math.min(row, 5)) * dot,
-      isKept: isWithin(state, beyond),
-    };
-  });
+  // Each where it is along the axis, as low as those beside it leave room.
+  const ends = new Array<number>(dotRows).fill(-Infinity);
+  const dots = deviates
+    .map((deviate) => focusOffset + sway * deviate)
+    .sort((one, other) => x(one) - x(other))
+    .map((beyond) => {
+      const at = x(beyond);
+      const free = ends.findIndex((end) => at - end >= 2.05 * dot);
+      const row = free < 0 ? ends.indexOf(Math.min(...ends)) : free;
+      ends[row] = at;
+      return { x: inside(at), y: bottom - (1 + 2.05 * row) * dot, isKept: isWithin(state, beyond) };
+    });
   const steps = Array.from({ length: 67 }, (_, index) => -tails + (index * tails) / 33);
   return {
     scale,
