@@ -39,7 +39,8 @@ export function rockingLayout(state: Rocking, box: SheetBox, held?: DrawingScale
   const pixels = scale.pixelsPerMillimetre;
   const planeX = 0.5 * box.width;
   const top = 3.1 * text;
-  const bottom = box.height - 0.6 * text - 1.9 * small;
+  // On paper the title stands at the rule, which a reader lays a ruler on; on a screen the curve has that room.
+  const bottom = box.height - 0.6 * text - (box.onPaper ? 4.3 : 1.9) * small;
   const dot = Math.max(3.5, Math.min(0.5 * small, (bottom - top) / 30));
   const ground = bottom - (2.05 * dotRows + 0.5) * dot;
   const peak = ground - top;
@@ -72,6 +73,7 @@ export function rockingLayout(state: Rocking, box: SheetBox, held?: DrawingScale
     top,
     ground,
     bottom,
+    titleY: box.onPaper ? box.height - 2.1 * small - 4 : ground - 1.6 * small,
     dot,
     slab: slabOf(state),
     closed: slabOf(state.closed),
