@@ -185,6 +185,8 @@ export const subjects: readonly Subject[] = [
       }),
       question('How deep is a subject that stands at an angle?', 'placing-focus', {
         'subject-depth-of-tilt': 'Depth of a tilted subject',
+        'sharp-width-of-tilt': 'How much of a tilted subject is sharp',
+        'f-number-for-depth': 'F-number for a depth',
       }),
       question('How does the background look?', 'working-distance', {
         'background-blur': 'Blur of the background',
@@ -232,6 +234,10 @@ export const subjects: readonly Subject[] = [
       }),
       question('How many frames until one is in focus?', 'placing-focus', {
         'keeper-frames': 'Frames for one in focus',
+        'keeper-share': 'Share of frames in focus',
+      }),
+      question('Where does the focus go when I turn to frame?', 'placing-focus', {
+        'focus-offset-of-turn': 'Focus left behind by a turn',
       }),
     ],
   },

@@ -15,6 +15,8 @@ export interface PictureJob {
   readonly view: View;
   /** Which place of the subject is in the middle, mm from its own middle, downwards; the middle if absent. */
   readonly centre?: { readonly x: number; readonly y: number };
+  /** By how much its right half is turned towards the camera, rad, about the upright through its middle. */
+  readonly turned?: number;
   readonly lighting?: Lighting;
   /** Several frames, merged. */
   readonly stack?: StackJob;

@@ -7,6 +7,7 @@ import type { Scene } from '#core/picture/scene.ts';
 import { sharpPicture } from '#core/picture/sharp-picture.ts';
 import { coinBeforePosts } from '#core/picture/subjects/coin-before-posts.ts';
 import { subjectOf } from '#core/picture/subjects/subjects.ts';
+import { turnedDepth, turnedScene } from '#core/picture/turned-scene.ts';
 import { fieldOf, type View } from '#core/picture/view.ts';
 import { coarseView, type Fineness, type PictureJob } from './job.ts';
 import type { Rendered, Pixels } from './messages.ts';
@@ -36,10 +37,13 @@ export function* renderJob(job: PictureJob, fineness: Fineness): Generator<numbe
 let last: { readonly key: string; readonly scene: Scene } | undefined;
 
 /** The subject on a grid as fine as the view's pixels, as much of it as the view can see; kept while only the camera moves. */
-function sceneFor({ subject: slug, coinBeforePosts: coin, seed, lighting, centre }: PictureJob, view: View): Scene {
+function sceneFor(
+  { subject: slug, coinBeforePosts: coin, seed, lighting, centre, turned = 0 }: PictureJob,
+  view: View,
+): Scene {
   const subject = coin ? coinBeforePosts(coin) : subjectOf(slug);
   const pitch = view.pitch / view.magnification;
-  const field = fieldOf(view, subject.depth);
+  const field = fieldOf(view, turnedDepth(subject, turned));
   const samples = (length: number, pixels: number) => Math.min(3 * pixels, Math.ceil(length / pitch / 32) * 32);
   const options = {
     columns: samples(field.width, view.columns),
@@ -49,8 +53,8 @@ function sceneFor({ subject: slug, coinBeforePosts: coin, seed, lighting, centre
     ...(lighting && { lighting }),
     ...(centre && { centre }),
   };
-  const key = JSON.stringify({ slug, coin, ...options });
-  if (last?.key !== key) last = { key, scene: subject.scene(options) };
+  const key = JSON.stringify({ slug, coin, turned, ...options });
+  if (last?.key !== key) last = { key, scene: turnedScene(subject.scene(options), turned) };
   return last.scene;
 }
 
