@@ -1,6 +1,6 @@
 import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
-import { withArticle } from './article.ts';
+import { withArticle } from '#core/quantity/article.ts';
 
 /** Values by quantity, base units; words by any other name. */
 export type Known = Readonly<Record<string, number | string>>;
