@@ -38,7 +38,7 @@ export const stage: readonly StageStep[] = [
     set: { lens: 'lens-50', drawn: 'turned' },
   },
   {
-    question: 'Here turning round hardly matters. And a 28 mm lens, nearly twice life size, f/18 the right way round?',
+    question: 'Turned round, 50 mm hardly differs. And 28 mm, at f/18 before?',
     caption:
       'It works at {effective-f-number}: the sensor sees the smaller opening now, and the subject the larger one.',
     sheet: 'faces',
