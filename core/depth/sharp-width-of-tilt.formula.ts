@@ -35,7 +35,7 @@ export const sharpWidthOfTiltFormula = {
   says: 'A flat subject is sharp for as far as its slope stays within the depth of field.',
   source: 'definition of the sine',
   checkedBy: ['leans-turns-and-keepers'],
-  // Square to the axis the quotient has no value, and all of the subject is sharp.
-  holds: ({ depthOfField, subjectTilt }) => subjectTilt > 0 && depthOfField < Infinity,
+  // Square to the axis, or as good as that, the quotient has no value to print, and all of the subject is sharp.
+  holds: ({ depthOfField, subjectTilt }) => subjectTilt > 1e-4 && depthOfField < Infinity,
   sample: { 'subject-width': [0.05, 2000], 'depth-of-field': [0.01, 200], 'subject-tilt': [0.001, Math.PI / 2] },
 } as const satisfies Formula<Inputs>;

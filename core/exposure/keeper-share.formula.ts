@@ -45,5 +45,10 @@ export const keeperShareFormula = {
   checkedBy: ['angles-tanks-and-lights', 'chance', 'leans-turns-and-keepers'],
   // Far from the middle two error functions cancel but for rounding; an infinite limit is no number to print.
   sample: { 'near-limit': [0.1, 5], 'far-limit': [0.1, 5], sway: [0.5, 5], 'focus-offset': [-1, 1] },
-  holds: ({ nearLimit, farLimit }) => nearLimit < Infinity && farLimit < Infinity,
+  // Where all or next to nothing is in focus the printed line would say less than words.
+  holds: (given) => {
+    const isPrintable = given.nearLimit < Infinity && given.farLimit < Infinity;
+    const share = isPrintable ? keeperShare(given) : 1;
+    return share > 0.0001 && share < 0.9995;
+  },
 } as const satisfies Formula<Inputs>;
