@@ -43,7 +43,7 @@ test('a formula is filled in for another letter, and its address brings the same
   await expect(form.getByLabel('f-number N', { exact: true })).toHaveValue('f/5.6');
   await expect(form).toBeInViewport();
   expect(await equation.textContent()).toBe(before);
-  await expectAccessible(page);
+  await expectAccessible(page, 'dark');
   await page.setViewportSize({ width: 360, height: 740 });
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
   expect(faults).toEqual([]);
