@@ -22,8 +22,8 @@ import { linkTerms } from './site/terms/link-terms.ts';
 /** Short names for scoped styles: they stand in every element of every widget that readers load. */
 const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
 
-/** What every page remembers, for those that are no lesson. */
-const storedChunk = { name: 'stored', test: /site.state.stored/, priority: 2 };
+/** What every page remembers, for those that are no lesson; and articles, for figures that have no use for the rest of the problems' texts. */
+const storedChunk = { name: 'stored', test: /site.state.stored|core.quantity.article/, priority: 2 };
 
 /** What sets and marks problems, fetched when a reader comes near them. */
 const practiceChunk = {

@@ -440,6 +440,7 @@ export {
 export {
   magnificationWithCloseUpLens,
   magnificationWithCloseUpLensFormula,
+  reachOf,
 } from './rig/magnification-with-close-up-lens.formula.ts';
 export {
   magnificationWithConverter,

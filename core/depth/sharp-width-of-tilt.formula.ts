@@ -24,7 +24,8 @@ export function sharpWidthOfTilt({ subjectWidth, depthOfField, subjectTilt }: Na
   if (!(depthOfField > 0)) throw new OutOfRange('depth-of-field', depthOfField, 'above 0, or infinite');
   if (!(subjectTilt >= 0 && subjectTilt <= Math.PI / 2))
     throw new OutOfRange('subject-tilt', subjectTilt, 'from 0 to π/2');
-  return Math.min(subjectWidth, depthOfField / Math.sin(subjectTilt));
+  const slope = Math.sin(subjectTilt);
+  return slope > 0 ? Math.min(subjectWidth, depthOfField / slope) : subjectWidth;
 }
 
 export const sharpWidthOfTiltFormula = {

@@ -31,5 +31,5 @@ export const subjectDepthOfTiltFormula = {
   evaluate: subjectDepthOfTilt,
   says: 'Turn the sensor towards the subject before you stop down or stack.',
   source: 'definition of the sine',
-  checkedBy: ['shadows-and-views'],
+  checkedBy: ['leans-turns-and-keepers', 'shadows-and-views'],
 } as const satisfies Formula<Inputs>;

@@ -1,4 +1,5 @@
 import { fNumberSeries, shutterTimeSeries } from '#core/quantity/nominal.ts';
+import { printQuantity } from '#core/quantity/print.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Range } from './address.ts';
 
@@ -9,7 +10,11 @@ import type { Range } from './address.ts';
 export function rungs(name: QuantityName, range: Range): readonly number[] {
   const { writing, scale, shown } = quantityOf(name);
   const inside = (value: number) => value > range.least && value < range.most;
-  return [range.least, ...between(writing, scale, range, shown === '°' ? degree : 1).filter(inside), range.most];
+  const inner = between(writing, scale, range, shown === '°' ? degree : 1).filter(inside);
+  // One step from an end is seen to be one.
+  while (inner.length > 1 && printQuantity(name, inner[0]!) === printQuantity(name, range.least)) inner.shift();
+  while (inner.length > 1 && printQuantity(name, inner.at(-1)!) === printQuantity(name, range.most)) inner.pop();
+  return [range.least, ...inner, range.most];
 }
 
 /** An angle's steps are round in degrees, as it is shown. */

@@ -101,7 +101,7 @@ const table = {
   'max-aperture': [ochre, 'long'],
   'best-f-number': [ochre, 'long'],
   'balanced-f-number': [ochre, 'dotted'],
-  'numerical-aperture': [ochre, 'solid'],
+  'numerical-aperture': [ochre, 'double'],
   // what is sharp
   'depth-of-field': [green, 'solid'],
   'depth-of-field-close-up': [green, 'dashed'],
