@@ -7,10 +7,12 @@ export function partOf(name: QuantityName): string {
 
 /** Prefixes that say which of a quantity is meant, not which part of a chain it belongs to. */
 const adjectives: readonly string[] = [
+  'ambient',
   'best',
   'closest',
   'corrected',
   'nearest',
+  'needed',
   'remaining',
   'shortest',
   'unreversed',
