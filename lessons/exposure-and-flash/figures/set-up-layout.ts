@@ -1,4 +1,5 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
+import { levelPitch } from '#site/figures/dimension/stack.ts';
 import { drawingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
 
 /** Lengths along the axis, mm. */
@@ -24,7 +25,7 @@ export function setUpLayout(
   const { width, height, text, small } = box;
   const [left, right] = [1.6 * text, width - 1.6 * text];
   /** Lines of dimensions stand above, rule and patches below. */
-  const top = 1.9 * small + 0.3 * text;
+  const top = (levelPitch + 1.5) * small;
   const foot = 2.2 * small;
   const ruleY = top + 0.44 * (height - top - foot);
   const room = right - left;
@@ -43,6 +44,10 @@ export function setUpLayout(
   const headHalf = Math.min(Math.max(7, mm(halfHead)), 0.16 * deep);
   const headY = top + 0.2 * deep;
   const spread = Math.min(0.34 * deep, 6 + (backgroundX - subjectX) * 0.3);
+  // The lower ray passes just below the subject, and leaves the drawing at its foot.
+  const slope = (axisY + 12 - headY) / Math.max(1, subjectX - flashX);
+  const lowest = axisY + 0.38 * deep;
+  const leavesX = Math.min(backgroundX, flashX + (lowest - headY) / slope);
   const patchTop = ruleY + 1.9 * text;
   const patchBottom = height - foot - 1.7 * text;
   return {
@@ -58,9 +63,18 @@ export function setUpLayout(
     headHalf,
     rimX,
     halfLens,
+    /** Where the lens’s name stands: in it, or above it where it is too flat and nothing else is there. */
+    lensName:
+      rimX < 5 * small
+        ? undefined
+        : halfLens > 1.4 * small
+          ? axisY - 0.4 * small
+          : flashX > 6 * small
+            ? axisY - halfLens - 0.4 * small
+            : undefined,
     deep,
     /** Light of the flash on to the background. */
-    light: `M${flashX} ${headY}L${backgroundX} ${axisY - spread}V${axisY + spread}z`,
+    light: `M${flashX} ${headY}L${backgroundX} ${axisY - spread}V${headY + slope * (leavesX - flashX)}H${leavesX}z`,
     lens:
       rimX > 6
         ? `M${rimX} ${axisY - halfLens}H0M${rimX} ${axisY + halfLens}H0M${rimX} ${axisY - halfLens}V${axisY + halfLens}`

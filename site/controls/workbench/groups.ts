@@ -45,6 +45,17 @@ const ofCloseUpLens: readonly (QuantityName | 'close-up' | 'glass')[] = [
   'abbe-number',
 ];
 
+const ofFlash: readonly (QuantityName | 'power' | 'flash')[] = [
+  'power',
+  'flash',
+  'flash-power',
+  'guide-number',
+  'flash-distance',
+  'flash-duration',
+  'sync-speed',
+];
+const ofLight: readonly (QuantityName | 'light')[] = ['light', 'luminance', 'reflected-light-constant', 'iso'];
+
 const ofObjective: readonly QuantityName[] = ['objective-magnification', 'numerical-aperture', 'tube-focal-length'];
 
 /** What does not stand first, in groups by the thing it belongs to; a group of none is left out. */
@@ -60,9 +71,24 @@ export function controlGroups(all: readonly string[], first: readonly string[]):
   const main = under(['main-lens'], 'main');
   const converter = under(['front-ring', 'rear-ring'], 'converter', 'converter-factor', 'converter-length');
   const objective = under(['objective'], 'objective', ...ofObjective);
-  const grouped = [...lens, ...camera, ...printed, ...closeUp, ...turned, ...main, ...converter, ...objective];
+  const flash = under([], ...ofFlash);
+  const light = under([], ...ofLight);
+  const grouped = [
+    ...flash,
+    ...light,
+    ...lens,
+    ...camera,
+    ...printed,
+    ...closeUp,
+    ...turned,
+    ...main,
+    ...converter,
+    ...objective,
+  ];
   const others = rest.filter((name) => !grouped.includes(name));
   return [
+    { name: 'flash', title: 'The flash', controls: flash },
+    { name: 'light', title: 'The light', controls: light },
     { name: 'lens', title: 'The lens', controls: lens },
     { name: 'close-up', title: 'The close-up lens', controls: closeUp },
     { name: 'turned', title: 'The lens turned round', controls: turned },
