@@ -128,6 +128,8 @@ const table = {
   'incident-light-constant': [blue, 'long'],
   'ambient-share': [blue, 'dotted'],
   'ambient-underexposure': [blue, 'double'],
+  'flash-underexposure': [4, 'long'],
+  'background-underexposure': [2, 'dotted'],
   'ambient-share-of-full-exposure': [ochre, 'dashed'],
   'guide-number': [violet, 'solid'],
   'flash-power': [violet, 'long'],
