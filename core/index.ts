@@ -112,9 +112,12 @@ export {
   hyperfocalDistanceFromPupil,
   hyperfocalDistanceFromPupilFormula,
 } from './depth/hyperfocal-distance-from-pupil.formula.ts';
+export { fNumberForDepth, fNumberForDepthFormula } from './depth/f-number-for-depth.formula.ts';
+export { focusOffsetOfTurn, focusOffsetOfTurnFormula } from './depth/focus-offset-of-turn.formula.ts';
 export { hyperfocalDistance, hyperfocalDistanceFormula } from './depth/hyperfocal-distance.formula.ts';
 export { magnificationOffPlane } from './depth/magnification-off-plane.ts';
 export { nearLimit, nearLimitFormula } from './depth/near-limit.formula.ts';
+export { sharpWidthOfTilt, sharpWidthOfTiltFormula } from './depth/sharp-width-of-tilt.formula.ts';
 export { subjectDepthOfTilt, subjectDepthOfTiltFormula } from './depth/subject-depth-of-tilt.formula.ts';
 export { waveDepth, waveDepthFormula } from './depth/wave-depth.formula.ts';
 
@@ -155,6 +158,10 @@ export {
 export { electrons, electronsFormula } from './exposure/electrons.formula.ts';
 export { erf } from './exposure/erf.ts';
 export {
+  exposureTimeForMotionBlur,
+  exposureTimeForMotionBlurFormula,
+} from './exposure/exposure-time-for-motion-blur.formula.ts';
+export {
   exposureTimeFromIlluminance,
   exposureTimeFromIlluminanceFormula,
 } from './exposure/exposure-time-from-illuminance.formula.ts';
@@ -175,7 +182,7 @@ export { illuminanceFromDisc, illuminanceFromDiscFormula } from './exposure/illu
 export { isoAtFullWell, isoAtFullWellFormula } from './exposure/iso-at-full-well.formula.ts';
 export { isoFromLuminance, isoFromLuminanceFormula } from './exposure/iso-from-luminance.formula.ts';
 export { keeperFrames, keeperFramesFormula } from './exposure/keeper-frames.formula.ts';
-export { keeperShare, type Swaying } from './exposure/keeper-share.ts';
+export { keeperShare, keeperShareFormula } from './exposure/keeper-share.formula.ts';
 export { lightingDifference, lightingDifferenceFormula } from './exposure/lighting-difference.formula.ts';
 export { lightValue, lightValueFormula } from './exposure/light-value.formula.ts';
 export { lensFactor, luminousExposure, type ExposedSurface } from './exposure/luminous-exposure.ts';
@@ -189,6 +196,7 @@ export {
 } from './exposure/metering-constants.ts';
 export { motionBlurOfSubject, motionBlurOfSubjectFormula } from './exposure/motion-blur-of-subject.formula.ts';
 export { motionBlurSideways, motionBlurSidewaysFormula } from './exposure/motion-blur-sideways.formula.ts';
+export { motionBlurTogether, motionBlurTogetherFormula } from './exposure/motion-blur-together.formula.ts';
 export { motionBlurTurning, type TurningCamera } from './exposure/motion-blur-turning.ts';
 export {
   motionBlurTurningAboutPupil,

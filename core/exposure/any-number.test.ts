@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { anyNumber, anyShare, describeAnyNumber } from '#tests/support/any-number.ts';
 import { combinedMotionBlur } from './combined-motion-blur.ts';
 import { framesForChance } from './frames-for-chance.ts';
-import { keeperShare } from './keeper-share.ts';
+import { keeperShare } from './keeper-share.formula.ts';
 import { luminousExposure } from './luminous-exposure.ts';
 import { motionBlurTurning } from './motion-blur-turning.ts';
 import { midToneExposure, saturationExposure } from './photons.ts';
@@ -25,6 +25,10 @@ const given = fc.record({
   farLimit: anyNumber,
   flashDuration: anyNumber,
   focalLength: anyNumber,
+  focusOffset: fc.oneof(
+    fc.integer({ min: -3000, max: 3000 }).map((hundredths) => hundredths / 100),
+    anyNumber,
+  ),
   lightLoss: anyNumber,
   luminance: anyNumber,
   magnification: anyNumber,

@@ -33,5 +33,5 @@ export const motionBlurOfSubjectFormula = {
   evaluate: motionBlurOfSubject,
   says: 'Larger on the sensor, faster on the sensor.',
   source: 'definition of the magnification',
-  checkedBy: ['image-motion'],
+  checkedBy: ['image-motion', 'turned-cameras-in-matrices'],
 } as const satisfies Formula<Inputs>;

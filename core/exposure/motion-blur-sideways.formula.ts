@@ -33,5 +33,5 @@ export const motionBlurSidewaysFormula = {
   evaluate: motionBlurSideways,
   says: 'Close up the camera need not turn: swaying sideways blurs the picture too.',
   source: 'definition of the magnification',
-  checkedBy: ['image-motion'],
+  checkedBy: ['image-motion', 'turned-cameras-in-matrices'],
 } as const satisfies Formula<Inputs>;

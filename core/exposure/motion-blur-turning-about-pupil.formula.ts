@@ -49,5 +49,5 @@ export const motionBlurTurningAboutPupilFormula = {
   evaluate: motionBlurTurningAboutPupil,
   says: 'A hand under the lens moves the point about which the camera turns, and usually makes the blur smaller.',
   source: 'derived in core/exposure/README.md#turning',
-  checkedBy: ['camera-shake', 'pupils-in-matrices'],
+  checkedBy: ['camera-shake', 'pupils-in-matrices', 'star-trails', 'turned-cameras-in-matrices'],
 } as const satisfies Formula<Inputs>;

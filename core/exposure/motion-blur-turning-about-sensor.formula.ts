@@ -53,7 +53,7 @@ export const motionBlurTurningAboutSensorFormula = {
   evaluate: motionBlurTurningAboutSensor,
   says: 'At life size the same tremble smears four times as far as on a distant view.',
   source: 'derived in core/exposure/README.md#turning',
-  checkedBy: ['pupils-in-matrices'],
+  checkedBy: ['pupils-in-matrices', 'turned-cameras-in-matrices'],
   // Principal planes crossed over farther than this would put the subject of the shortest lenses behind the sensor.
   sample: { 'focal-length': [20, 800], 'principal-separation': [-15, 200] },
 } as const satisfies Formula<Inputs>;

@@ -39,6 +39,21 @@ describe('withNoise', () => {
     expect(spread).toEqual(closeTo(0.025, { relative: 0.1, because: 'five standard deviations of 1200 draws' }));
   });
 
+  it('has the variances of light and of reading added', () => {
+    const readNoise = 20;
+    const { light } = withNoise(picture, { ...lifeSize, electronsAtWhite: 400, readNoise });
+    const mean = light.reduce((sum, value) => sum + value, 0) / light.length;
+    const spread = Math.sqrt(light.reduce((sum, value) => sum + (value - mean) ** 2, 0) / light.length);
+    const because = 'five standard deviations of 1200 draws';
+    expect(400 * spread).toEqual(closeTo(Math.sqrt(100 + readNoise ** 2), { relative: 0.1, because }));
+    expect(400 * mean).toEqual(closeTo(100, { absolute: (5 * Math.sqrt(500)) / Math.sqrt(1200), because }));
+  });
+
+  it('draws the same light whether reading adds to it or not at all', () => {
+    const view = { ...lifeSize, electronsAtWhite: 400, seed: 3 };
+    expect(withNoise(picture, { ...view, readNoise: 0 }).light).toEqual(withNoise(picture, view).light);
+  });
+
   it('is not there without electrons', () => {
     expect(withNoise(picture, lifeSize)).toBe(picture);
   });

@@ -9,14 +9,18 @@ const many = 64;
  * A picture as counts of electrons: photon noise, in proportion to the square root of the light.
  *
  * Every value is taken for the mean of a Poisson count of `electronsAtWhite` times itself, and replaced by a count drawn from
- * it. Channels count for themselves. Without `electronsAtWhite` the picture comes back as it is.
+ * it. Channels count for themselves. Counting adds its own error where there is a `readNoise`: a count may then come out below zero, and is
+ * kept so, for the mean is right. Without `electronsAtWhite` the picture comes back as it is.
  */
-export function withNoise(picture: Picture, { electronsAtWhite, seed = 0 }: View): Picture {
+export function withNoise(picture: Picture, { electronsAtWhite, readNoise = 0, seed = 0 }: View): Picture {
   if (electronsAtWhite === undefined) return picture;
   const chance = chanceFrom(seed);
   return {
     ...picture,
-    light: picture.light.map((light) => count(light * electronsAtWhite, chance) / electronsAtWhite),
+    light: picture.light.map((light) => {
+      const counted = count(light * electronsAtWhite, chance);
+      return (counted + (readNoise > 0 ? readNoise * bell(chance) : 0)) / electronsAtWhite;
+    }),
   };
 }
 
@@ -29,11 +33,15 @@ export function withNoise(picture: Picture, { electronsAtWhite, seed = 0 }: View
 export function count(expected: number, chance: () => number): number {
   if (!(expected > 0)) return 0;
   if (expected >= many) {
-    const bell = Math.sqrt(-2 * Math.log(1 - chance())) * Math.cos(2 * Math.PI * chance());
-    return Math.max(0, Math.round(expected + Math.sqrt(expected) * bell));
+    return Math.max(0, Math.round(expected + Math.sqrt(expected) * bell(chance)));
   }
   const least = Math.exp(-expected);
   let electrons = 0;
   for (let product = chance(); product > least; product *= chance()) electrons++;
   return electrons;
+}
+
+/** A value of the bell curve about 0 of the standard deviation 1 (Box and Muller). */
+function bell(chance: () => number): number {
+  return Math.sqrt(-2 * Math.log(1 - chance())) * Math.cos(2 * Math.PI * chance());
 }

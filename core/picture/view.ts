@@ -1,4 +1,4 @@
-import { OutOfRange, requireFinite, requirePositive } from '#core/quantity/errors.ts';
+import { OutOfRange, requireFinite, requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
 import { defocusBlurOfCone, magnificationOffPlaneOfCone } from '#core/depth/blur-of-cone.ts';
 import type { Cone } from '#core/depth/cone.ts';
 
@@ -26,6 +26,8 @@ export interface View {
   readonly motionBlur?: { readonly width: number; readonly angle: number };
   /** Electrons that a white surface frees in one pixel: photon noise follows from it. No noise if absent. */
   readonly electronsAtWhite?: number;
+  /** *r*, standard deviation that counting them adds, electrons; 0 if absent. Without electrons nothing is counted. */
+  readonly readNoise?: number;
   /** Which noise: the same seed, the same noise; 0 if absent */
   readonly seed?: number;
   /** Three channels instead of luminance; luminance if absent */
@@ -56,6 +58,7 @@ export function requireView(view: View, depth: number): void {
     requireNumber('direction of the movement', view.motionBlur.angle);
   }
   if (view.electronsAtWhite !== undefined) requirePositive('electrons', view.electronsAtWhite);
+  if (view.readNoise !== undefined) requireNotNegative('read-noise', view.readNoise);
   requireNumber('seed', view.seed ?? 0);
   requireNumber('height of the sharp plane', view.focusHeight);
   requirePixels('columns', view.columns);

@@ -12,6 +12,8 @@ export interface Step<Gives extends QuantityName = QuantityName> {
   readonly gives: Gives | readonly Gives[];
   readonly from: readonly QuantityName[];
   readonly evaluate: (given: never, chosen: Chosen) => unknown;
+  /** Where its printed line can be read; left out, wherever it gives a number. */
+  readonly holds?: (given: never) => boolean;
   /** What the function calls them, where the names of `from` and `gives` carry a prefix that it does not know. */
   readonly keys?: StepKeys;
 }

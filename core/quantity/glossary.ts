@@ -126,6 +126,8 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'keeper-share': entry('', 'of all frames taken'),
   'keeper-frames': entry('', 'to take for a 95 % chance'),
   'subject-tilt': entry(String.raw`\tau`, 'between a flat subject and the sensor plane'),
+  'focus-offset': entry(String.raw`\delta`, 'from the sharp plane to the place that should be sharp'),
+  'turn-angle': entry(String.raw`\beta`, 'by which the camera turns between focusing and exposing'),
   overlap: entry('', 'share of the depth of field that neighbouring frames share'),
   'frame-step': entry(String.raw`\Delta`, 'from one sharp plane to the next'),
   'frame-count': entry('n', 'frames in a stack'),

@@ -14,7 +14,12 @@ const adjectives: readonly string[] = [
   'nearest',
   'needed',
   'remaining',
+  'sharp',
   'shortest',
+  'sideways',
+  'slowest',
+  'turned',
+  'turning',
   'unreversed',
   'working',
 ];

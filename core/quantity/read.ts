@@ -56,8 +56,11 @@ export function readQuantity(name: QuantityName, text: string, range: Range = qu
 function valueOf(quantity: Quantity, tidy: string): TypedValue | string {
   const typed = typedNumber(tidy);
   if (typed.kind === 'no-number') return `it ${typed.why}`;
-  const { value, form, unit } = typed;
-  const stranger = strangerForm(quantity, form);
+  const { form, unit } = typed;
+  // Lenses are engraved 1:1.8 for f/1.8.
+  const isEngraved = form === 'ratio' && quantity.writing === 'f-number' && typed.value <= 1;
+  const value = isEngraved ? Number((1 / typed.value).toPrecision(15)) : typed.value;
+  const stranger = isEngraved ? undefined : strangerForm(quantity, form);
   if (stranger) return `it is ${stranger}`;
   const worth = typedUnitWorth(quantity, unit);
   if (worth === undefined) return strangerUnit(unit);

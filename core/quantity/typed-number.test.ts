@@ -55,6 +55,7 @@ describe('typedNumber', () => {
     ['F 11', 11, 'f-number', ''],
     ['f11', 11, 'f-number', ''],
     ['ƒ/5,6', 5.6, 'f-number', ''],
+    ['f:8', 8, 'f-number', ''],
     ['×2', 2, 'times', ''],
     ['x 2', 2, 'times', ''],
     ['2x', 2, 'plain', 'x'],

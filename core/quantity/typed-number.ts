@@ -80,6 +80,6 @@ function decimalNumber(digits: string): number {
 function formOf({ lead, divider }: Parts): TypedForm | undefined {
   if (divider) return lead !== '' ? undefined : divider === ':' ? 'ratio' : 'fraction';
   if (lead === '') return 'plain';
-  if (/^[fƒ] ?\/? ?$/i.test(lead)) return 'f-number';
+  if (/^[fƒ] ?[/:]? ?$/i.test(lead)) return 'f-number';
   return /^[x×] ?$/i.test(lead) ? 'times' : undefined;
 }

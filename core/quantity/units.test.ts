@@ -14,6 +14,13 @@ describe('unitWorth', () => {
     ['μm', 'mm', 0.001],
     ['um', 'mm', 0.001],
     ['nm', 'mm', 0.000001],
+    ['millimeter', 'mm', 1],
+    ['Centimetres', 'mm', 10],
+    ['metres', 'mm', 1000],
+    ['nanometers', 'mm', 0.000001],
+    ['microns', 'mm', 0.001],
+    ['in.', 'mm', 25.4],
+    ['seconds', 's', 1],
     ['cm', 'm', 0.01],
     ['ft', 'm', 0.3048],
     ['ms', 's', 0.001],
@@ -38,9 +45,12 @@ describe('unitWorth', () => {
     expect(unitWorth('mm', unit)).toBe(unitWorth('mm', unit.toLowerCase()));
   });
 
-  it.each(['s', 'q', 'constructor', '__proto__', '%'])('knows no length of one %s', (unit) => {
-    expect(unitWorth('mm', unit)).toBeUndefined();
-  });
+  it.each(['s', 'q', 'constructor', '__proto__', '%', 'micrometre', 'illimetre', '.'])(
+    'knows no length of one %s',
+    (unit) => {
+      expect(unitWorth('mm', unit)).toBeUndefined();
+    },
+  );
 });
 
 describe('typedUnitWorth', () => {

@@ -16,12 +16,12 @@ const degree = Math.PI / 180;
 // µ is two characters of Unicode, the micro sign and the Greek letter; keyboards give u. Cameras write seconds as 2″.
 // prettier-ignore
 const millimetres = {
-  mm: 1, cm: 10, m: 1000, µm: 1e-3, μm: 1e-3, um: 1e-3, nm: 1e-6,
+  mm: 1, cm: 10, m: 1000, µm: 1e-3, μm: 1e-3, um: 1e-3, micron: 1e-3, microns: 1e-3, nm: 1e-6,
   in: inch, inch, inches: inch, '"': inch, '″': inch, '”': inch, ft: foot, foot, feet: foot,
 };
 // prettier-ignore
 const seconds = {
-  s: 1, sec: 1, '"': 1, '″': 1, '”': 1, ms: 1e-3, µs: 1e-6, μs: 1e-6, us: 1e-6, min: 60, h: 3600,
+  s: 1, sec: 1, second: 1, seconds: 1, '"': 1, '″': 1, '”': 1, ms: 1e-3, µs: 1e-6, μs: 1e-6, us: 1e-6, min: 60, h: 3600,
 };
 const metres = Object.fromEntries(Object.entries(millimetres).map(([unit, worth]) => [unit, worth / 1000]));
 const perMillimetre = { '1/mm': 1, '/mm': 1 };
@@ -85,8 +85,11 @@ function measureOf({ base, shown, writing }: Quantity): Measure | undefined {
   return writing === 'ratio' || writing === 'plain' ? ratio : undefined;
 }
 
+/** Written out, in either spelling, or with the point of an abbreviation. */
+const metresInFull = /^(?:(m)illi|(c)enti|(n)ano)?met(?:re|er)s?$/;
+
 function worthIn(measure: Measure | undefined, unit: string): number | undefined {
-  const spelling = unit.toLowerCase();
+  const spelling = unit.toLowerCase().replace(/\.$/, '').replace(metresInFull, '$1$2$3m');
   return measure && Object.hasOwn(measure.worth, spelling) ? measure.worth[spelling] : undefined;
 }
 

@@ -154,6 +154,8 @@ const rows = {
   'keeper-share': row('', '', 0, 1, { name: 'share in focus', writing: 'share', shown: '%' }),
   'keeper-frames': row('', '', 1, 10000, { name: 'frames for one in focus', writing: 'whole' }),
   'subject-tilt': row('τ', 'rad', 0, Math.PI / 2, { shown: '°' }),
+  'focus-offset': row('δ', 'mm', -50, 50),
+  'turn-angle': row('β', 'rad', 0, 0.5, { shown: '°' }),
   overlap: row('', '', -2, 0.95, { writing: 'share', shown: '%' }),
   'frame-step': row('Δ', 'mm', 0.00001, 1000),
   'frame-count': row('n', '', 1, 100000, { writing: 'whole' }),

@@ -72,6 +72,11 @@ const balanced = numberFamily({
       because:
         'That is the mark at which many lenses are sharpest in one plane. This subject is {subject-depth} deep: work out where its ends blur as widely as the Airy disc.',
     },
+    {
+      id: 'size-forgotten',
+      value: (given) => evaluateFormula(balancedFNumberFormula, given) / given.magnification,
+      because: 'That leaves out the m in front of the root. The larger the image, the wider its blur: multiply.',
+    },
   ],
   hint: 'Which f-number does the cone at the sensor have there? And what does the ring read for that cone?',
   working: [

@@ -3,38 +3,41 @@ import type { StageStep } from '#site/stage/step.ts';
 export const stage: readonly StageStep[] = [
   {
     question: '2 mm deep, life size. At f/5.6, does the worst place keep half of its contrast?',
-    caption: 'Far from it: the ends are out of focus and blur {defocus-blur}. In the worst place: {contrast}.',
+    caption: 'Far from it: the ends are out of focus and blur {defocus-blur}. The worst place keeps {contrast}.',
     from: { 'f-number': 14 },
     set: { 'f-number': 5.6 },
+    // The plot of contrast over the f-number would answer before it is asked.
+    sheet: 'through',
   },
   {
     question: 'So we close all the way, to f/32. Is everything sharp now?',
     caption: 'No: {contrast} is left. Nothing is far out of focus, but the Airy disc is {airy-diameter}, everywhere.',
     set: { 'f-number': 32 },
+    sheet: 'through',
   },
   {
-    question: 'One blur falls, the other rises. Where do they meet: nearer to f/5.6, to f/11 or to f/22?',
+    question: 'This blur falls; the Airy disc, 16 µm at f/5.6, rises. Do they meet nearer to f/8, f/11 or f/22?',
     caption: 'At {balanced-f-number}: there the ends of the depth blur as widely as the Airy disc.',
     from: { 'f-number': 5.6 },
     set: { 'f-number': 13 },
     sheet: 'blurs',
+    withheld: ['airy-diameter', 'balanced-f-number'],
   },
   {
     question: 'And most is left in the worst place: nearer to f/5.6, where the two meet, or nearer to f/32?',
     caption: 'At {best-f-number}: {best.contrast}. Right beside the place where the blurs meet.',
     from: { 'f-number': 5.6 },
     set: { 'f-number': 14 },
-    // The plot of contrast would answer before it is asked.
     sheet: 'blurs',
   },
   {
     question: 'A stop wider, f/10. Is that a disaster?',
-    caption: 'No: {contrast}, against {best.contrast} at the top. A stop either way is a matter of taste.',
+    caption: 'No: {contrast}, against {best.contrast} at the top. Half a stop either way hardly shows.',
     set: { 'f-number': 10 },
   },
   {
     question: 'The subject gets twice as deep. How many stops further on is the best f-number?',
-    caption: 'One, not two: balanced at {balanced-f-number}. But less is left, {best.contrast} at best.',
+    caption: 'About one, not two: balanced at {balanced-f-number}. But less is left, {best.contrast} at best.',
     set: { 'f-number': 10, 'subject-depth': 4 },
   },
   {

@@ -48,8 +48,8 @@ const onTheRoad = step({
   },
 });
 
-/** What is less than this of a stop is dust of the arithmetic. */
-const dust = 0.005;
+/** What is less than this of a stop is printed as none. */
+const dust = 0.05;
 const tooNear = 'none: too near the sensor to focus';
 
 export const bench = new Bench({

@@ -157,6 +157,12 @@ const ringBefore = numberFamily({
       because:
         'That counts the rings on a lens of {converter-factor} the focal length. So they would count behind the converter, with the lens at infinity. Before it they are enlarged.',
     },
+    {
+      id: 'own-focusing-forgotten',
+      value: (given) => (given['converter-factor'] * given.extension) / given['focal-length'],
+      because:
+        'That leaves out the lens’s own {focus-magnification}. Add it to what the rings give before the converter enlarges both.',
+    },
   ],
   hint: 'What do lens and rings give without the converter? What does the converter make of that?',
   working: [{ formula: magnificationWithConverterFormula, note: 'The converter enlarges all that is in front of it:' }],
@@ -244,6 +250,11 @@ const converterLight = numberFamily({
       value: (given) =>
         given['f-number'] * (given['converter-factor'] + given.magnification * given['pupil-magnification']),
       because: 'That multiplies m by P. Divide: with a wider exit pupil less light is lost.',
+    },
+    {
+      id: 'pupils-ignored',
+      value: (given) => given['f-number'] * (given['converter-factor'] + given.magnification),
+      because: 'That takes equal pupils. Divide m by {pupil-magnification} before you add it to {converter-factor}.',
     },
   ],
   hint: 'Far away, what would the converter make of the mark? By how much does m/P add to that?',
@@ -337,7 +348,7 @@ const roomWithConverter = choiceFamily({
       id: 'all-alike',
       value: ({ thing }): Answer => (thing.includes('converter') ? 'nearer' : 'alike'),
       because:
-        'Ask what has moved. A ring carries the lens away from the sensor; a converter leaves the lens alone and enlarges the image that is there. Which of the two is it?',
+        'Ask what has happened to the lens. A ring moves it away from the sensor; a converter enlarges the image that is there. Which of the two is it, and what does it change in front of the lens?',
     },
     {
       id: 'longer-is-farther',

@@ -20,6 +20,7 @@ export const stage: readonly StageStep[] = [
     from: { extension: 0 },
     set: { route: 'converter' },
     sheet: 'costs',
+    withheld: ['effective-f-number'],
   },
   {
     question: 'A 36 mm ring before the converter gives 2.99×. Behind it: more, less, or the same?',

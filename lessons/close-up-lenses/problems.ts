@@ -110,6 +110,11 @@ const stack = numberFamily({
       value: (given) => 1000 / (given['stronger.close-up-power'] - given['weaker.close-up-power']),
       because: 'That takes one power from the other. Both gather light, so both count the same way: add them.',
     },
+    {
+      id: 'sum-of-powers',
+      value: (given) => given['weaker.close-up-power'] + given['stronger.close-up-power'],
+      because: 'That is the power of both together, in dioptres. The distance in millimetres is 1000 divided by it.',
+    },
   ],
   hint: 'What is the power of both together? One over it, in metres, is the distance.',
   working: [
@@ -156,6 +161,12 @@ const onAFocusedLens = numberFamily({
       id: 'close-up-part-alone',
       value: (given) => withCloseUp(given) - given['focus-magnification'],
       because: 'That is what the close-up lens adds. The {focus-magnification} of the lens itself is still missing.',
+    },
+    {
+      id: 'gap-added',
+      value: (given) => withCloseUp({ ...given, 'close-up-gap': -given['close-up-gap'] }),
+      because:
+        'That puts the close-up lens behind H. It is in front of it: in the formula the gap is subtracted from f.',
     },
   ],
   hint: 'Where is the lens focused by itself? How far is that from the close-up lens?',
@@ -269,6 +280,12 @@ const whichPower = numberFamily({
       because:
         'That divides by millimetres. A dioptre is one over a metre: write the focal length in metres, or multiply by 1000.',
     },
+    {
+      id: 'focal-length-of-the-close-up-lens',
+      value: (given) => given['focal-length'] / given.magnification,
+      because:
+        'That is the focal length that the close-up lens must have, in millimetres. Its power is 1000 divided by that.',
+    },
   ],
   hint: 'Which focal length goes into {focal-length} as often as the magnification says? And how many dioptres is that?',
   working: [
@@ -354,6 +371,12 @@ const light = numberFamily({
       id: 'multiplied-by-pupils',
       value: (given) => given['f-number'] * (1 + given['focus-magnification'] * given['pupil-magnification']),
       because: 'That multiplies by the pupil magnification. Divide {focus-magnification} by it.',
+    },
+    {
+      id: 'pupils-ignored',
+      value: (given) => given['f-number'] * (1 + given['focus-magnification']),
+      because:
+        'That is right for equal pupils. Divide {focus-magnification} by the pupil magnification before you add 1.',
     },
   ],
   hint: 'What has moved away from the sensor: the lens, the close-up lens, or both?',

@@ -25,8 +25,9 @@ export const stage: readonly StageStep[] = [
     set: { 'focus-magnification': 0.15 },
   },
   {
-    question: 'A 100 mm lens at infinity, once with +4, once on a ring, one size: which leaves more room?',
-    caption: 'The ring: {ring.working-distance}. The close-up lens: {working-distance}.',
+    question: 'One size at infinity: the ring leaves 28 mm more room than +4. With a 100 mm lens: as much more?',
+    caption:
+      'More still: the ring leaves {ring.working-distance}, the close-up lens {working-distance}, as on any lens.',
     from: {},
     set: { lens: 'lens-100' },
   },
@@ -38,15 +39,16 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'One glass on a 50 mm lens. On 200 mm, is the blur of blue four times as wide, or more?',
-    caption: 'More, sixteen times: {colour-blur}; c is {circle-of-confusion}. It goes with the square of f.',
+    caption: 'More, sixteen times: {colour-blur}. It goes with the square of f, and c is still {circle-of-confusion}.',
     from: {},
     set: { lens: 'lens-200' },
     sheet: 'colour',
   },
   {
-    question: 'A cemented pair instead, as strong. Is blue still blurred?',
-    caption: 'Hardly: {colour-blur}. Two glasses correct each other, and about a thirty-fifth is left.',
-    set: { lens: 'lens-200', glass: 'pair' },
+    question: 'A cemented pair blurs blue by half of c here, at f/8. Wide open, at f/4: still half of c?',
+    caption: 'No, all of it: {colour-blur}, and c is {circle-of-confusion}. The wider the opening, the wider the blur.',
+    from: { lens: 'lens-200', glass: 'pair' },
+    set: { lens: 'lens-200', glass: 'pair', 'f-number': 4 },
     sheet: 'colour',
   },
 ];

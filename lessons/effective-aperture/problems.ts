@@ -24,7 +24,7 @@ const cone = numberFamily({
   id: 'cone',
   asks: 'effective-f-number',
   question:
-    'A lens marked {f-number} is focused to {magnification}. Seen from behind, its opening is {pupil-magnification} times as wide as from the front. As what f-number does it work?',
+    'A lens marked {f-number} is focused to {magnification}. Seen from behind, its opening is {pupil-magnification} times as wide as from the front. At which f-number does it really work?',
   givens: (draw) => ({
     'f-number': draw.pick([4, 5.6, 8, 11]),
     magnification: draw.pick([0.5, 0.75, 1.25, 1.5, 2, 3]),
@@ -65,6 +65,11 @@ const cone = numberFamily({
       value: (given) => (given['f-number'] * given.magnification) / given['pupil-magnification'],
       because: 'That is only what is added. The cone is as slim as the mark says to begin with: add it to {f-number}.',
     },
+    {
+      id: 'all-divided',
+      value: (given) => (given['f-number'] * (1 + given.magnification)) / given['pupil-magnification'],
+      because: 'That divides 1 + m by P. Only m is divided: the 1 stands for the mark as it is far away.',
+    },
   ],
   hint: 'Divide m by P. By that share of itself the marked f-number grows.',
   working: [{ formula: effectiveFNumberFormula, note: 'The mark grows by m divided by P:' }],
@@ -76,7 +81,8 @@ const stops = numberFamily({
   question:
     'A lens of pupil magnification {pupil-magnification} is focused to {magnification}. How many stops of light are lost, compared with far away?',
   givens: (draw) => ({
-    magnification: draw.pick([0.5, 0.75, 1.25, 1.5, 2, 3]),
+    // Far enough from where the growth of the f-number and its stops are nearly one number, from 1.7 to 4.4 times.
+    magnification: draw.pick([0.3, 0.5, 0.75, 1, 2, 2.5, 3]),
     'pupil-magnification': draw.pick(unequal),
     'f-number': 8,
   }),
@@ -94,17 +100,18 @@ const stops = numberFamily({
       because: 'That takes equal pupils. Here m is first divided by {pupil-magnification}.',
     },
     {
-      id: 'counted-twice',
-      value: (given) => 4 * Math.log2(growth(given)),
-      because: 'That counts the loss twice. The two in front of the logarithm is the square already.',
-    },
-    {
       id: 'times-not-stops',
       value: (given) => growth(given) ** 2,
       because: 'That is how many times less light arrives. Stops count how often it has been halved.',
     },
+    {
+      id: 'growth-as-stops',
+      value: growth,
+      because:
+        'That is how many times the f-number grows. Twice the number is two stops, four times are four: how many for this?',
+    },
   ],
-  hint: 'By what does the f-number grow? Twice the number is two stops.',
+  hint: 'By what does the f-number grow? Twice the number is two stops. In between, log of the growth divided by log 2 says how many doublings it is.',
   working: [
     { formula: effectiveFNumberFormula, note: 'Take any mark, say f/8:' },
     { formula: lightLossFormula, note: 'Each doubling of the f-number is two stops:' },
@@ -128,7 +135,7 @@ const handMeter = numberFamily({
       id: 'not-squared',
       value: (given) => given['exposure-time'] * growth(given),
       because:
-        'That multiplies by how much the f-number grows. Light goes with its square: multiply by that number twice.',
+        'That multiplies by how much the f-number grows, or by a number of stops. Light goes with the square of the f-number: multiply by its growth twice.',
     },
     {
       id: 'pupils-ignored',
@@ -160,7 +167,7 @@ const inside = numberFamily({
   id: 'inside',
   asks: 'effective-f-number',
   question:
-    'A macro lens engraved {engraved.focal-length} and marked {marked.f-number} focuses inside. At {magnification} its focal length is {focal-length}, its opening from the front {entrance-pupil} wide, its pupil magnification {pupil-magnification}. As what does it work?',
+    'A macro lens engraved {engraved.focal-length} and marked {marked.f-number} focuses inside. At {magnification} its focal length is {focal-length}, its opening from the front {entrance-pupil} wide, its pupil magnification {pupil-magnification}. At which f-number does it really work?',
   givens: (draw) => {
     const engraved = draw.pick([60, 90, 100]);
     const marked = draw.pick([4, 5.6, 8]);
@@ -196,6 +203,13 @@ const inside = numberFamily({
       id: 'not-close-up',
       value: (given) => given['focal-length'] / given['entrance-pupil'],
       because: 'That is focal length over opening, as if far away. The opening stands farther from the sensor now.',
+    },
+    {
+      id: 'pupils-upside-down',
+      value: (given) =>
+        (given['focal-length'] / given['entrance-pupil']) * (1 + given.magnification * given['pupil-magnification']),
+      because:
+        'That multiplies m by P. Divide: the narrower the opening looks from behind, the more each step away costs.',
     },
   ],
   hint: 'What is focal length over opening at this setting? From there go on as always.',
@@ -233,6 +247,11 @@ const mark = numberFamily({
       value: (given) => given['effective-f-number'] / growthOfEqualPupils(given),
       because: 'That takes equal pupils. Divide m by {pupil-magnification} first.',
     },
+    {
+      id: 'pupils-upside-down',
+      value: (given) => given['effective-f-number'] / (1 + given.magnification * given['pupil-magnification']),
+      because: 'That multiplies m by P. A mark grows by m divided by P.',
+    },
   ],
   hint: 'By what does a mark grow at this size? The wanted number is that many times the mark.',
   working: [{ formula: fNumberForEffectiveFNumberFormula, note: 'The mark is smaller by 1 + m/P:' }],
@@ -243,7 +262,7 @@ const cases = [
   ['a flash that the camera measures through the lens', 'seen'],
   ['a preview on an electronic finder, made bright by the camera as the meter says', 'seen'],
   ['a hand meter held at the subject', 'unseen'],
-  ['a flash on its own power setting, worked out from its guide number', 'unseen'],
+  ['a flash set by hand for its distance', 'unseen'],
   ['a table of exposures for the time of day', 'unseen'],
 ] as const;
 

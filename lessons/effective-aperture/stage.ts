@@ -17,7 +17,7 @@ export const stage: readonly StageStep[] = [
   {
     question: 'A lens whose opening looks half as wide from behind: does it lose more, or less?',
     caption:
-      'It works as {effective-f-number}. The sensor sees the opening from behind, and the pupil magnification is {pupil-magnification}.',
+      'More: it works as {effective-f-number}. The sensor sees the opening from behind; the pupil magnification is {pupil-magnification}.',
     set: { 'pupil-magnification': 0.5 },
   },
   {

@@ -2,6 +2,7 @@ import { closeFocusFocalLengthFormula } from '#core/gaussian/close-focus-focal-l
 import { focusDistanceFormula } from '#core/gaussian/focus-distance.formula.ts';
 import { imageDistanceOfSubjectFormula } from '#core/gaussian/image-distance-of-subject.formula.ts';
 import { imageDistanceFormula } from '#core/gaussian/image-distance.formula.ts';
+import { magnificationAtFocusDistanceFormula } from '#core/gaussian/magnification-at-focus-distance.formula.ts';
 import { magnificationsAtFocusDistance } from '#core/gaussian/magnifications-at-focus-distance.ts';
 import { nearestFocusDistanceFormula } from '#core/gaussian/nearest-focus-distance.formula.ts';
 import { subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
@@ -44,6 +45,11 @@ const travel = numberFamily({
       id: 'over-the-sum',
       value: (given) => (given['focal-length'] * given.magnification) / (1 + given.magnification),
       because: 'That divides by 1 + m. Travel is counted from infinity, so m alone counts, times the focal length.',
+    },
+    {
+      id: 'life-size',
+      value: (given) => given['focal-length'],
+      because: 'That is the travel for life size. You want less: {magnification}.',
     },
   ],
   hint: 'How far from the sensor is H′ at infinity, and how far at this magnification?',
@@ -112,14 +118,18 @@ const sizeOnTheScale = numberFamily({
       because:
         'That is the other place of the lens at this distance, beyond life size. The question asks for the smaller magnification.',
     },
+    {
+      id: 'planes-added',
+      value: (given) => sizeOf({ ...given, 'principal-separation': -given['principal-separation'] }),
+      because: 'That adds HH′ to the distance. It is in the distance already: subtract {principal-separation}.',
+    },
   ],
-  hint: 'Take HH′ off the distance and count the rest in focal lengths. What is m + 1/m then?',
+  hint: 'Take HH′ off the distance and count the rest in focal lengths: that is 2 + m + 1/m. “What do the numbers on a lens say?” has a formula that is solved for m.',
   working: [
     {
-      values: (known) => ({ magnification: sizeOf(known) }),
-      note: 'Take {principal-separation} off {focus-distance}, divide by {focal-length} and take off 2: that is m + 1/m. Two magnifications have that sum, each one over the other. The smaller is {magnification}.',
+      note: 'Take {principal-separation} off {focus-distance}, divide by {focal-length} and take off 2: that is m + 1/m. Two magnifications have that sum, each one over the other.',
     },
-    { formula: focusDistanceFormula, note: 'Put in, it gives the distance on the ring:' },
+    { formula: magnificationAtFocusDistanceFormula, note: 'Solved for m, the smaller of the two:' },
   ],
 });
 
@@ -130,7 +140,8 @@ const sensorToSubject = numberFamily({
     '{A focal-length} lens gives {magnification}. Its H′ is {principal-separation} behind H (negative: in front). How far is it from the sensor to the subject?',
   givens: (draw) => ({
     'focal-length': draw.pick([50, 60, 85, 100]),
-    magnification: draw.pick([0.25, 0.4, 0.5, 1, 1.5, 2]),
+    // Not 1, where any lens is four focal lengths long, as the question about the floor has it.
+    magnification: draw.pick([0.25, 0.4, 0.5, 1.5, 2]),
     'principal-separation': draw.pick(separations),
   }),
   tolerance: { relative: 0.01, because: 'a tape along the lens is read to a few millimetres' },
@@ -155,6 +166,11 @@ const sensorToSubject = numberFamily({
       value: (given) =>
         evaluateFormula(focusDistanceFormula, { ...given, 'principal-separation': -given['principal-separation'] }),
       because: 'That subtracts HH′. It is part of the way from sensor to subject, with its sign: add it.',
+    },
+    {
+      id: 'm-forgotten',
+      value: (given) => given['focal-length'] * (2 + 1 / given.magnification) + given['principal-separation'],
+      because: 'That takes one focal length for the side of the sensor. It is f (1 + m) long: add f times m.',
     },
   ],
   hint: 'The way has three parts: from the subject to H, from H to H′, from H′ to the sensor.',
@@ -199,6 +215,16 @@ const imageSide = numberFamily({
       id: 'added',
       value: ({ 'focal-length': f, 'subject-distance': s }) => f + s,
       because: 'That adds the distances. It is their reciprocals that add up: 1/s + 1/s′ = 1/f.',
+    },
+    {
+      id: 'at-infinity',
+      value: (given) => given['focal-length'],
+      because: 'That is where the image of the horizon is. The leaf is nearer, so its image is farther behind.',
+    },
+    {
+      id: 'not-turned-over',
+      value: (given) => 1 / given['focal-length'] - 1 / given['subject-distance'],
+      because: 'That is one over the image distance. Divide 1 by it.',
     },
   ],
   hint: 'Put both lengths into one unit. Which is then a little longer than the focal length?',

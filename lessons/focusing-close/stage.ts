@@ -18,15 +18,15 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Here the focus ring stops. Is this half of the way to life size, a third or less?',
-    caption: 'Less. Its thread is {focus-travel} long. Life size takes one focal length, {focal-length}.',
-    set: {},
-  },
-  {
-    question: 'With a longer tube, could the subject come as near to the sensor as we like?',
-    caption: 'No: never nearer than {nearest.focus-distance}, at life size. Past that it goes away again.',
+    caption: 'Less. Life size takes one focal length, {focus-travel}, and the thread is 7.5 mm long.',
     from: {},
     set: { 'focus-travel': 50 },
-    sheet: 'plot',
+  },
+  {
+    question: 'Out by another 50 mm: does the subject come nearer to the sensor still?',
+    caption:
+      'No: it is {focus-distance} away. Nearest was life size, {nearest.focus-distance}. Past that it goes away again.',
+    set: { 'focus-travel': 100 },
   },
   {
     question: 'Which distance is on the focus ring: from the sensor, from H or from the rim?',
@@ -37,7 +37,7 @@ export const stage: readonly StageStep[] = [
   {
     question: 'A 60 mm macro lens at life size: can it be nearer than four focal lengths, 240 mm?',
     caption:
-      'Inside, f shrinks to {macro-lens.focal-length}: {macro-lens.focus-distance} away, and {macro-lens.working-distance} before the rim.',
+      'Yes, focused inside: f shrinks to {macro-lens.focal-length}. It is {macro-lens.focus-distance} away, {macro-lens.working-distance} before the rim.',
     from: { lens: 'lens-60', magnification: 0.15 },
     set: { lens: 'lens-60', magnification: 1 },
     sheet: 'inside',

@@ -39,6 +39,17 @@ const openingWidth = numberFamily({
       because:
         'That takes the f-number for millimetres. It has no unit: it says into how many parts to divide the focal length.',
     },
+    {
+      id: 'half',
+      value: (given) => given['focal-length'] / given['f-number'] / 2,
+      because: 'That is half of it. The f-number says how many whole widths go into the focal length.',
+    },
+    {
+      id: 'ratio-of-numbers',
+      value: (given) => (given['focal-length'] * given['max-aperture']) / given['f-number'],
+      because:
+        'That divides by how many times {f-number} is more than {max-aperture}. How wide the lens could open does not matter here: only the number that is set.',
+    },
   ],
   hint: 'The f in f/8 stands for the focal length. What does the stroke after it mean?',
   working: [{ formula: entrancePupilFormula, note: 'The focal length divided by the number that is set:' }],
@@ -79,6 +90,16 @@ const stopsBetween = numberFamily({
       value: (given) => 4 * Math.log2(given['f-number'] / given['max-aperture']),
       because: 'That counts four stops for half the width. Half the width is a quarter of the light: two stops.',
     },
+    {
+      id: 'light-ratio',
+      value: (given) => (given['f-number'] / given['max-aperture']) ** 2,
+      because: 'That is how many times less light comes in. How often must light be halved for that?',
+    },
+    {
+      id: 'first-mark-counted',
+      value: (given) => 2 * Math.log2(given['f-number'] / given['max-aperture']) + 1,
+      because: 'That counts the number you start from as well. Count the steps from one number to the next.',
+    },
   ],
   hint: 'How often can you multiply the first number by 1.4 until you reach the second?',
   working: [{ formula: stoppedDownFormula, note: 'Two stops for each doubling of the f-number:' }],
@@ -97,8 +118,9 @@ const stopsOn = numberFamily({
   asks: 'f-number',
   question: 'A lens is wide open at {max-aperture}. You stop down by {stopped-down}. Which f-number do you set?',
   givens: (draw) => ({
-    'max-aperture': draw.pick([1.8, 2.5, 3.5, 4.5]),
-    'stopped-down': draw.pick([2, 3, 4, 5]),
+    'max-aperture': draw.pick([2.2, 2.5, 3.2, 3.5, 3.8, 4.2, 4.5, 4.8, 5.2, 6.3]),
+    // With two, three or four stops, multiplying by the stops would come out right, or nearly.
+    'stopped-down': draw.pick([5]),
   }),
   tolerance: { relative: 0.05, because: 'marks are rounded: f/5 for 5.1, f/7.1 for 7.2, f/20 for 19.8' },
   mistakes: [
@@ -121,6 +143,16 @@ const stopsOn = numberFamily({
       id: 'once',
       value: (given) => given['max-aperture'] * Math.SQRT2,
       because: 'That is one stop on. Multiply by 1.4 again for each of the {stopped-down}.',
+    },
+    {
+      id: 'times-the-stops',
+      value: (given) => given['max-aperture'] * given['stopped-down'],
+      because: 'That multiplies by the number of stops. Each stop multiplies by 1.4 what the one before it gave.',
+    },
+    {
+      id: 'one-short',
+      value: (given) => given['max-aperture'] * 2 ** ((given['stopped-down'] - 1) / 2),
+      because: 'That is one stop short. {max-aperture} itself is no step: count from there.',
     },
   ],
   hint: 'Two stops double the number. And one?',
@@ -161,6 +193,11 @@ const roomFromMarks = numberFamily({
       id: 'register-added',
       value: (given) => given['focus-distance'] + given['register-distance'] - given['barrel-length'],
       because: 'That adds the register. The distance on the ring has it inside already: subtract it.',
+    },
+    {
+      id: 'what-is-taken',
+      value: (given) => given['register-distance'] + given['barrel-length'],
+      because: 'That is what camera and barrel take up. What do they leave of {focus-distance}?',
     },
   ],
   hint: 'From where does the distance on the ring count? And what is between there and the rim?',

@@ -10,9 +10,9 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'From 5 m to the horizon, how far must the lens move: 0.5 mm, 5 mm or 50 mm?',
-    caption: 'At {focus-distance} it stands {focus-travel} out. All that is farther asks for less.',
-    from: { 'focus-distance': 5000 },
-    set: { 'focus-distance': 50000 },
+    caption: 'Half a millimetre: at {focus-distance} it stands {focus-travel} out. All that is farther asks for less.',
+    from: { 'focus-distance': 50000 },
+    set: { 'focus-distance': 5000 },
   },
   {
     question: 'What is f/8: eight times as wide as f/1, or an eighth of something?',

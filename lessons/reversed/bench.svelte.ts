@@ -97,7 +97,7 @@ export const bench = new Bench({
           ? infinite
           : `inside the lens, ${printQuantity('working-distance', -room)} behind its foremost part`,
     'focus-distance': { none: 'none: H and H′ cannot be so far apart here', infinite },
-    'light-loss': (stops = 0) => (stops < -0.005 ? `none: ${printQuantity('light-loss', -stops)} gained` : undefined),
+    'light-loss': (stops = 0) => (stops < -0.05 ? `none: ${printQuantity('light-loss', -stops)} gained` : undefined),
     'entrance-pupil-distance': { infinite },
     'field-width': { infinite },
     'unreversed.working-distance': roomInWords,

@@ -38,6 +38,11 @@ const howLarge = numberFamily({
       because:
         'That is what a ring adds to a lens the right way round. Turned round, register and front glass hold the lens off as well.',
     },
+    {
+      id: 'register-forgotten',
+      value: (given) => (given.extension + given['front-principal-depth']) / given['focal-length'] - 1,
+      because: 'That counts from the flange. The sensor is {register-distance} behind it: add that.',
+    },
   ],
   hint: 'How far is H from the sensor? How many focal lengths is that, and which of them counts for nothing?',
   working: [
@@ -88,6 +93,17 @@ const howMuchRoom = numberFamily({
       because:
         'That is the room in front of the rim, the lens the right way round. Now the rim is at the camera and the flange in front.',
     },
+    {
+      id: 'multiplied',
+      value: (given) => given['reversed-lens.register-distance'] + given['focal-length'] * given.magnification,
+      because: 'That multiplies f by m, as on the side of the sensor. On the side of the subject f is divided by m.',
+    },
+    {
+      id: 'register-left-out',
+      value: (given) => given['focal-length'] / given.magnification,
+      because:
+        'That counts from where the lens makes the horizon sharp. Its flange is {reversed-lens.register-distance} from there: add that.',
+    },
   ],
   hint: 'Where behind its flange does this lens make the horizon sharp? How much farther is a subject at this size?',
   working: [
@@ -130,6 +146,12 @@ const whichTube = numberFamily({
       because:
         'That leaves out the register. Behind its flange the camera has {register-distance} already: take it off.',
     },
+    {
+      id: 'nothing-taken-off',
+      value: (given) => given['focal-length'] * (1 + given.magnification),
+      because:
+        'That is the whole way from H to the sensor. Register and lens bring along their parts of it: take both off.',
+    },
   ],
   hint: 'How far must H be from the sensor at this size? What of that do camera and lens bring along?',
   working: [
@@ -168,6 +190,11 @@ const cone = numberFamily({
       value: (given) => given['f-number'] * (1 + given.magnification),
       because:
         'That takes the opening to look as wide from both ends. This lens has a pupil magnification of {pupil-magnification}: put 1/P in place of 1.',
+    },
+    {
+      id: 'one-over-forgotten',
+      value: (given) => given['f-number'] * (given.magnification + given['pupil-magnification']),
+      because: 'That adds P. The sensor now sees the other opening, so it is 1/P: multiply N by m + 1/P.',
     },
   ],
   hint: 'Which opening does the sensor see now, and how wide is it? How far is it from the sensor?',
@@ -233,6 +260,12 @@ const rackedOut = numberFamily({
       value: (given) => roomWithTravel({ ...given, 'rear-protrusion': 0 }, -1),
       because:
         'That counts from the flange. What stands out before it, {rear-protrusion}, is what the subject meets first.',
+    },
+    {
+      id: 'metal-added',
+      value: (given) => roomWithTravel({ ...given, 'rear-protrusion': -given['rear-protrusion'] }, -1),
+      because:
+        'That adds what stands out behind the flange. It faces the subject now and takes {rear-protrusion} of the room.',
     },
   ],
   hint: 'Where would the subject be with the ring at infinity? By how much does the flange move, and which way?',

@@ -3,7 +3,7 @@ import type { StageStep } from '#site/stage/step.ts';
 export const stage: readonly StageStep[] = [
   {
     question: 'A 28 mm lens at nearly twice life size, the right way round on a ring. How much room is left?',
-    caption: 'From the rim: {unreversed.working-distance}. The ring is {unreversed.extension} long.',
+    caption: 'Hardly any: {unreversed.working-distance} before the rim. The ring is {unreversed.extension} long.',
     from: { drawn: 'upright', extension: 0, lens: 'lens-50' },
     set: { drawn: 'upright' },
   },
@@ -32,24 +32,25 @@ export const stage: readonly StageStep[] = [
     set: { drawn: 'turned', 'focus-travel': 2.8 },
   },
   {
-    question: 'At nearly twice life size, f/8 works at f/18 the right way round. And turned round?',
+    question: 'A 50 mm lens that the camera closes through contacts. Who closes it, turned round?',
+    caption: 'A ring on the lens, or nobody: the contacts face the subject now.',
+    from: { drawn: 'turned' },
+    set: { lens: 'lens-50', drawn: 'turned' },
+  },
+  {
+    question: 'Turned round, 50 mm hardly differs. And 28 mm, at f/18 before?',
     caption:
-      'At {effective-f-number}: the sensor now sees the smaller opening, and the subject the larger one, {entrance-pupil} wide.',
+      'It works at {effective-f-number}: the sensor sees the smaller opening now, and the subject the larger one.',
     sheet: 'faces',
     from: { lens: 'lens-50' },
     set: {},
   },
   {
-    question: 'Size against focal length, turned round. Where is the zoom at 18 mm?',
-    caption: 'At the top: {magnification}. Divide what is between sensor and H by the focal length, and take 1 off.',
+    question: 'Turned round, shorter is stronger. Yet 55 mm gives more than 50 mm: why?',
+    caption:
+      'Its H is deeper, h {front-principal-depth}: more is between sensor and H. Over f, less 1, that is {magnification}.',
     sheet: 'plot',
     from: {},
-    set: { lens: 'lens-18' },
-  },
-  {
-    question: 'A 50 mm lens that the camera closes through contacts. Who closes it, turned round?',
-    caption: 'A ring on the lens, or nobody: the contacts face the subject now.',
-    from: { drawn: 'turned' },
-    set: { lens: 'lens-50', drawn: 'turned' },
+    set: { lens: 'lens-55' },
   },
 ];

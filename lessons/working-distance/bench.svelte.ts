@@ -13,7 +13,8 @@ import { under } from '#core/quantity/answers-from.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { bodies } from '#site/state/crate.ts';
 import { roomInWords } from '#site/state/edges.ts';
-import { animals, lensAt, lensChoice, ofLens } from './figures/gear.ts';
+import { lensAt, ofLens } from '#site/state/lens-in-use.ts';
+import { animals, lensChoice } from './figures/gear.ts';
 
 const half = 0.5;
 const start = lensAt('lens-50', half);

@@ -52,6 +52,11 @@ const room = numberFamily({
       because:
         'That is the distance from the sensor to the subject, with H and H′ in one place. Room is counted from the rim.',
     },
+    {
+      id: 'one-forgotten',
+      value: (given) => given['focal-length'] / given.magnification - given['front-principal-depth'],
+      because: 'That starts from f divided by m. From H the subject is one focal length farther: f (1 + 1/m).',
+    },
   ],
   hint: 'How far from H is the subject? And what of that way does the lens itself take?',
   working: [
@@ -88,6 +93,19 @@ const longerLens = numberFamily({
       id: 'upside-down',
       value: (given) => (given['short.working-distance'] * given['short.focal-length']) / given['focal-length'],
       because: 'That makes the room smaller. With a longer lens there is more of it: divide the other way round.',
+    },
+    {
+      id: 'from-h',
+      value: (given) =>
+        ((given['short.working-distance'] + given['front-principal-depth']) * given['focal-length']) /
+        given['short.focal-length'],
+      because: 'That is the distance from H. The rim is {front-principal-depth} in front of H: take that off again.',
+    },
+    {
+      id: 'lengths-added',
+      value: (given) => given['short.working-distance'] + given['focal-length'] - given['short.focal-length'],
+      because:
+        'That adds what the focal length has grown by. At one magnification the distance from H is a fixed number of focal lengths: it grows in their ratio.',
     },
   ],
   hint: 'From which plane do distances grow with the focal length: from the rim or from H?',
@@ -132,6 +150,17 @@ const shortestLens = numberFamily({
       value: (given) => given['working-distance'] / (2 + given.magnification + 1 / given.magnification),
       because:
         'That takes the room for the distance from the sensor. The animal minds the rim: the room and {front-principal-depth} are the distance from H.',
+    },
+    {
+      id: 'rim-subtracted',
+      value: (given) => (given['working-distance'] - given['front-principal-depth']) / (1 + 1 / given.magnification),
+      because:
+        'That takes {front-principal-depth} off. H is behind the rim, farther from the animal: add it to the room.',
+    },
+    {
+      id: 'one-forgotten',
+      value: (given) => (given['working-distance'] + given['front-principal-depth']) * given.magnification,
+      because: 'That divides the distance from H by 1/m. It is one focal length more than that: f (1 + 1/m).',
     },
   ],
   hint: 'How far from H may the animal be? And how many focal lengths is that at this magnification?',
@@ -234,6 +263,12 @@ const smear = numberFamily({
       },
       because: 'That is its width in the sharp plane. On the sensor everything there is m times as large.',
     },
+    {
+      id: 'opening',
+      value: (given) => evaluateFormula(entrancePupilFormula, given),
+      because:
+        'That is how wide the opening is. The cone of the drop is narrower where it passes the sharp plane, and the lens shows it at {magnification}.',
+    },
   ],
   hint: 'How wide is the cone of the drop where it passes the sharp plane? And how large does the lens show that?',
   working: [
@@ -273,6 +308,12 @@ const shadow = numberFamily({
       value: (given) => 1 - evaluateFormula(lensShadowFormula, given),
       because: 'That is the light that is left. The question asks for what the rim takes.',
     },
+    {
+      id: 'not-added',
+      value: (given) => (given['rim-diameter'] / 2 / given['working-distance']) ** 2,
+      because:
+        'That divides by the square of the distance alone. Below the line stand both squares, that of the radius as well.',
+    },
   ],
   hint: 'What is the radius of the rim? And how large is its square beside the sum of both squares?',
   working: [{ formula: lensShadowFormula, note: 'The rim is a dark disc on the axis of the leaf:' }],
@@ -310,13 +351,13 @@ const whichLens = choiceFamily({
       id: 'longer-is-larger',
       value: ({ wish }): Taken => (takenFor(wish) === 'long' ? 'short' : 'long'),
       because:
-        'At {magnification} the beetle is as large through either lens. The longer one is farther away: it leaves more room, shows less of what is behind, and blurs that more.',
+        'Ask first what {magnification} fixes. Then: through which lens do you look from farther away, and which has the wider opening at {f-number}?',
     },
     {
       id: 'alike-or-nearer',
       value: ({ wish }): Taken => (takenFor(wish) === 'alike' ? 'short' : 'alike'),
       because:
-        'Only the size is the same: that is what {magnification} says. From where the lens looks, and through how wide an opening, is not.',
+        'Does {magnification} fix what you want? It does not fix from where a lens looks, nor through how wide an opening.',
     },
   ],
   hint: 'What does the magnification fix? And from where does each of the two lenses look?',

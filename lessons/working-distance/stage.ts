@@ -13,18 +13,19 @@ export const stage: readonly StageStep[] = [
     set: { lens: 'lens-200' },
   },
   {
-    question: 'The hoverfly is content with 50 mm. A butterfly leaves at 30 cm. Which lens will do: 70, 110 or 200 mm?',
-    caption: '{flight-distance} of room at {magnification} takes {shortest.focal-length} or more, with H as deep.',
+    question: 'The hoverfly is content with 50 mm. A butterfly leaves at 30 cm. What would do: 70, 110 or 200 mm?',
+    caption:
+      '{shortest.focal-length} or more, with H as near to the rim as here. In our 90 mm it is farther in: take 200 mm.',
     from: {},
     set: { animal: 'butterfly' },
   },
   {
     question: 'The butterfly again, twice as large. Will the same focal length still do?',
-    caption: 'No: {shortest.focal-length}. With one lens, larger is always nearer.',
+    caption: 'No, now it takes {shortest.focal-length}. With one lens, larger is always nearer.',
     set: { animal: 'butterfly', magnification: 1 },
   },
   {
-    question: 'Posts right behind the fly: all lenses see as much of them. Half a metre behind, which sees most?',
+    question: 'Posts right behind the fly: all lenses see equally much. Half a metre behind, which sees most?',
     caption: 'The shortest: {background-width}. It is nearest, so its lines of sight spread most.',
     from: { 'background-distance': 0 },
     set: {},
@@ -39,7 +40,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'A spider at life size: the rim takes a tenth of an even sky. At twice life size: a fifth, or a quarter?',
-    caption: '{lens-shadow}. The rim is now {working-distance} away, and {rim-diameter} wide.',
+    caption: 'A fifth: {lens-shadow}. The rim is now {working-distance} away, and {rim-diameter} wide.',
     from: { magnification: 1, animal: 'spider' },
     set: { magnification: 2, animal: 'spider' },
   },

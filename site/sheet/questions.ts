@@ -185,6 +185,8 @@ export const subjects: readonly Subject[] = [
       }),
       question('How deep is a subject that stands at an angle?', 'placing-focus', {
         'subject-depth-of-tilt': 'Depth of a tilted subject',
+        'sharp-width-of-tilt': 'How much of a tilted subject is sharp',
+        'f-number-for-depth': 'F-number for a depth',
       }),
       question('How does the background look?', 'working-distance', {
         'background-blur': 'Blur of the background',
@@ -223,6 +225,8 @@ export const subjects: readonly Subject[] = [
         'motion-blur-turning-about-sensor': 'Blur by a camera that turns',
         'motion-blur-turning-about-pupil': 'Blur by a camera that turns about the lens',
         'motion-blur-sideways': 'Blur by a camera that sways',
+        'motion-blur-together': 'Blur by all that moves',
+        'exposure-time-for-motion-blur': 'Slowest exposure time from a measured blur',
       }),
       question('And if the subject moves?', 'holding-still', {
         'motion-blur-of-subject': 'Blur by a moving subject',
@@ -230,6 +234,10 @@ export const subjects: readonly Subject[] = [
       }),
       question('How many frames until one is in focus?', 'placing-focus', {
         'keeper-frames': 'Frames for one in focus',
+        'keeper-share': 'Share of frames in focus',
+      }),
+      question('Where does the focus go when I turn to frame?', 'placing-focus', {
+        'focus-offset-of-turn': 'Focus left behind by a turn',
       }),
     ],
   },

@@ -13,6 +13,8 @@ export interface StageStep {
   readonly from?: Setting;
   /** The sheet to show where a lesson has several. */
   readonly sheet?: string;
+  /** Quantities by id whose words and lines the figure leaves out while the question is open: they would answer it. */
+  readonly withheld?: readonly string[];
   /** How a picture is arranged, one way for both or question and answer each its own: 'side-by-side', 'divided', 'difference' or 'enlarged' where it differs most. */
   readonly arranged?: string | { readonly asked: string; readonly answered: string };
 }

@@ -6,6 +6,8 @@ export interface ListedStep {
   readonly question: string;
   /** Caption with `{quantity}` marks. */
   readonly caption: string;
+  /** Ids of what the figure leaves out while the question is open. */
+  readonly withheld: readonly string[];
 }
 
 const mark = /\{([a-z.-]+)\}/g;
@@ -19,6 +21,7 @@ export function listedSteps(root: ParentNode): readonly ListedStep[] {
       answered: item.dataset['stageAnswered']!,
       question: link.textContent,
       caption: item.dataset['stageCaption']!,
+      withheld: item.dataset['stageWithheld']?.split(' ') ?? [],
     };
   });
 }

@@ -15,6 +15,7 @@ export const noneAtInfinity = (magnification: number | undefined) =>
 /** Of a working distance: infinite, or none because the sharp plane lies behind the rim. */
 export function roomInWords(room: number | undefined): string | undefined {
   if (room === Infinity) return infinite;
+  if (room === 0) return 'none: the sharp plane is at the rim';
   return room === undefined || room > 0
     ? undefined
     : `inside the lens, ${printQuantity('working-distance', -room)} behind the rim`;

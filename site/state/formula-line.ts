@@ -12,12 +12,21 @@ export function formulaLine(formula: LineFormula, answers: Readonly<Record<strin
     formula.from.map((name) => [name, answers[name] === undefined ? undefined : valueOf(answers[name])]),
   );
   const line = printedLine(formula, values);
-  return line.kind === 'numbers' ? { texts: textsOf(line.numbers) } : { words: inWords(line, formula, answers) };
+  return line.kind === 'numbers'
+    ? { texts: textsOf(line.numbers, formula.gives) }
+    : { words: inWords(line, formula, answers) };
 }
 
-function textsOf(numbers: Readonly<Record<string, PrintedNumber>>): Readonly<Record<string, string>> {
+/** A negative number that is put in stands in parentheses: it may follow a minus. */
+function textsOf(
+  numbers: Readonly<Record<string, PrintedNumber>>,
+  gives: QuantityName,
+): Readonly<Record<string, string>> {
   return Object.fromEntries(
-    Object.entries(numbers).map(([name, { number, unit }]) => [name, unit === '' ? number : `${number}\u2009${unit}`]),
+    Object.entries(numbers).map(([name, { number, unit }]) => {
+      const text = unit === '' ? number : `${number}\u2009${unit}`;
+      return [name, number.startsWith('−') && name !== gives ? `(${text})` : text];
+    }),
   );
 }
 

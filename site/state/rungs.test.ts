@@ -18,6 +18,11 @@ describe('the rungs of a slider', () => {
     ]);
   });
 
+  it('are round in degrees for angles', () => {
+    const ladder = rungs('subject-tilt', { least: 0, most: Math.PI / 2 });
+    expect(ladder.slice(0, 3).map((angle) => Number(((angle * 180) / Math.PI).toPrecision(12)))).toEqual([0, 0.5, 1]);
+  });
+
   it.each(quantityIds)('rise from the least to the most of %s', (id) => {
     const ladder = rungs(id, vocabulary[id]);
     expect(ladder[0]).toBe(vocabulary[id].least);

@@ -7,15 +7,19 @@ import type { Range } from './address.ts';
  * two-figure preferred numbers where the trade thinks in ratios, a round step elsewhere.
  */
 export function rungs(name: QuantityName, range: Range): readonly number[] {
-  const { writing, scale } = quantityOf(name);
+  const { writing, scale, shown } = quantityOf(name);
   const inside = (value: number) => value > range.least && value < range.most;
-  return [range.least, ...between(writing, scale, range).filter(inside), range.most];
+  return [range.least, ...between(writing, scale, range, shown === '°' ? degree : 1).filter(inside), range.most];
 }
 
-function between(writing: string, scale: 'log' | 'linear', range: Range): readonly number[] {
+/** An angle's steps are round in degrees, as it is shown. */
+const degree = Math.PI / 180;
+
+function between(writing: string, scale: 'log' | 'linear', range: Range, unit: number): readonly number[] {
   if (writing === 'f-number') return fNumberSeries;
   if (writing === 'shutter-time') return shutterTimeSeries;
-  return scale === 'log' ? preferredNumbers(range) : evenSteps(range);
+  if (scale === 'log') return preferredNumbers(range);
+  return evenSteps({ least: range.least / unit, most: range.most / unit }).map((step) => step * unit);
 }
 
 /** 1.0, 1.1 ... 9.9 in every decade: steps of 1 to 10 per cent, all of two figures. */

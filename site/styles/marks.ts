@@ -151,6 +151,8 @@ const table = {
   sway: [violet, 'solid'],
   stabilisation: [violet, 'double'],
   'subject-tilt': [blue, 'dotted'],
+  'focus-offset': [rust, 'dashed'],
+  'turn-angle': [violet, 'long'],
   'settling-time': [plum, 'dotted'],
   'recycling-time': [plum, 'double'],
   'stack-time': [plum, 'dashed'],

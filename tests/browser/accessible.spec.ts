@@ -1,13 +1,12 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { sharing } from './pages.ts';
+import { reported } from './walk/axe.ts';
 
 for (const path of sharing) {
   test(`axe finds nothing to report on a projected step of /${path}`, async ({ page }) => {
     await page.goto(`${path}?stage=1`);
     await expect(page.locator('.stage')).toBeVisible();
-    const { violations } = await new AxeBuilder({ page }).include('.stage').setLegacyMode().analyze();
-    expect(violations.map(({ id }) => id)).toEqual([]);
+    expect(await reported(page, '.stage')).toEqual([]);
   });
 
   test(`nothing that has the focus on /${path} lies under the figure of a narrow phone, walked through backwards`, async ({

@@ -8,7 +8,7 @@ import { root } from '../support/run.ts';
 import { builtBase } from '../support/built-base.ts';
 import { lessons } from './pages.ts';
 
-test.use({ serviceWorkers: 'allow' });
+test.use({ serviceWorkers: 'allow', reuseContext: false });
 
 const base = builtBase();
 

@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { lessons, pages } from './pages.ts';
 
-test.use({ serviceWorkers: 'allow' });
+test.use({ serviceWorkers: 'allow', reuseContext: false });
 
 test('after one visit every page is at hand without a network', async ({ page, context }) => {
   await page.goto('');

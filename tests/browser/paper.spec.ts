@@ -1,5 +1,5 @@
 import { expect, test, type Page } from '@playwright/test';
-import { readPdf } from '../support/pdf.ts';
+import { readPdf, uprightStrokes } from '../support/pdf.ts';
 import { sharing } from './pages.ts';
 import { expectLearnersSheet } from './walk/paper-sheet.ts';
 
@@ -28,6 +28,10 @@ for (const [index, path] of sharing.entries()) {
     await page.emulateMedia({ colorScheme: 'dark' });
     await open(page, path);
     await expectLearnersSheet(page, index ? 'Letter' : 'A4');
+    await page.getByRole('button', { name: 'Print', exact: true }).click();
+    const learner = await printedBy(page, 'Learner’s sheet');
+    expect(learner).toHaveLength(2);
+    expect(learner[0]!.text).toContain('How it works');
     await page.getByRole('button', { name: 'Print', exact: true }).click();
     const instructor = await printedBy(page, 'Instructor’s page');
     expect(instructor).toHaveLength(1);
@@ -67,8 +71,9 @@ for (const [index, path] of sharing.entries()) {
 
 test('what is to scale is as large on paper as its ratio says', async ({ page }) => {
   await open(page, 'lessons/extension/');
-  const [first] = await readPdf(await page.pdf({ format: 'A4' }));
+  const file = await page.pdf({ format: 'A4' });
+  const [first] = await readPdf(file);
   // The sensor, 36 mm wide, at 1:2.
   expect(first!.text).toContain('scale 1:2');
-  expect(first!.upright.some((length) => Math.abs(length - 18) < 0.05)).toBe(true);
+  expect((await uprightStrokes(file)).some((length) => Math.abs(length - 18) < 0.05)).toBe(true);
 });

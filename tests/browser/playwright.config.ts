@@ -18,14 +18,16 @@ export default defineConfig({
   forbidOnly: Boolean(process.env.CI),
   fullyParallel: true,
   workers: 2,
-  // No test is a race: a busy machine must not fail one.
-  timeout: 120_000,
+  // No test is a race: a busy machine must not fail one. A walk takes 15 s of a processor, which with ten others at it is minutes.
+  timeout: 600_000,
   expect: { timeout: 20_000 },
   reporter: 'list',
   use: {
     ...devices['Desktop Chrome'],
     viewport: { width: 1280, height: 720 },
     baseURL,
+    // A new context costs as much as a page: the last one's is taken, emptied. What is emptied only in part has its own, where `reuseContext` says so.
+    reuseContext: true,
     // Only the offline spec wants a worker between it and the pages.
     serviceWorkers: 'block',
     launchOptions: { executablePath, args: [...browserFlags] },

@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { course } from '#site/course.ts';
@@ -25,6 +25,12 @@ function isTestOfOne(name: string, sources: readonly string[]): boolean {
 describe.each(lessonSlugs())('the folder lessons/%s', (slug) => {
   it('is named for a lesson of the course', () => {
     expect(course.map((lesson) => lesson.slug as string)).toContain(slug);
+  });
+
+  it('asks what the course says that it asks', () => {
+    const prose = readFileSync(join(root, 'lessons', slug, 'lesson.mdx'), 'utf8');
+    const asked = /^question: (['"]?)(.+)\1$/m.exec(prose)?.[2]?.replaceAll("''", "'");
+    expect(asked).toBe(course.find((lesson) => lesson.slug === slug)?.question);
   });
 
   it('holds prose, bench, problems and stage', () => {

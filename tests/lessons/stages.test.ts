@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { isQuantityId } from '#core/quantity/vocabulary.ts';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import { printerFor } from '#site/controls/workbench/workbench.ts';
 import { settingAt, type Setting, type StageStep } from '#site/stage/step.ts';
@@ -42,6 +43,11 @@ describe.each(lessons)('the demonstration of $slug', ({ stage, bench }) => {
 
   it.each(steps)('shows no answer in the figure while step $step is asked', ({ asked, answered }) => {
     expect(asked).not.toBe(answered);
+  });
+
+  it('withholds only quantities that the vocabulary knows', () => {
+    const names = stage.flatMap(({ withheld = [] }) => withheld);
+    expect(names.filter((name) => !isQuantityId(name))).toEqual([]);
   });
 
   it('never shows one figure for two answers in a row', () => {

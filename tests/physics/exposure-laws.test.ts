@@ -8,7 +8,7 @@ import { flashPowerForFNumber } from '#core/exposure/flash-power-for-f-number.fo
 import { illuminanceByInverseSquare } from '#core/exposure/illuminance-by-inverse-square.formula.ts';
 import { illuminanceFromDisc } from '#core/exposure/illuminance-from-disc.formula.ts';
 import { isoFromLuminance } from '#core/exposure/iso-from-luminance.formula.ts';
-import { keeperShare } from '#core/exposure/keeper-share.ts';
+import { keeperShare } from '#core/exposure/keeper-share.formula.ts';
 import { lightValue } from '#core/exposure/light-value.formula.ts';
 import { signalToNoise } from '#core/exposure/signal-to-noise.formula.ts';
 import { slowestExposureTime } from '#core/exposure/slowest-exposure-time.formula.ts';
@@ -172,13 +172,20 @@ describe('holding still', () => {
     const limit = fc.double({ min: 1e-4, max: 100, noNaN: true });
     fc.assert(
       fc.property(limit, limit, limit, more, (nearLimit, farLimit, sway, factor) => {
-        const share = keeperShare({ nearLimit, farLimit, sway });
+        const share = keeperShare({ nearLimit, farLimit, sway, focusOffset: 0 });
         expect(share).toBeGreaterThan(0);
         expect(share).toBeLessThanOrEqual(1);
-        expect(keeperShare({ nearLimit: nearLimit * factor, farLimit, sway })).toBeGreaterThanOrEqual(share);
-        expect(keeperShare({ nearLimit, farLimit, sway: sway * factor })).toBeLessThanOrEqual(share);
+        expect(keeperShare({ nearLimit: nearLimit * factor, farLimit, sway, focusOffset: 0 })).toBeGreaterThanOrEqual(
+          share,
+        );
+        expect(keeperShare({ nearLimit, farLimit, sway: sway * factor, focusOffset: 0 })).toBeLessThanOrEqual(share);
         // One measure for all three: only their ratios count.
-        const scaled = { nearLimit: nearLimit * factor, farLimit: farLimit * factor, sway: sway * factor };
+        const scaled = {
+          nearLimit: nearLimit * factor,
+          farLimit: farLimit * factor,
+          sway: sway * factor,
+          focusOffset: 0,
+        };
         expect(keeperShare(scaled)).toEqual(closeTo(share, rounding));
       }),
       { seed: 74, numRuns: 1000 },

@@ -4,7 +4,7 @@ import { defocusBlur } from '#core/depth/defocus-blur.ts';
 import { farLimit } from '#core/depth/far-limit.formula.ts';
 import { nearLimit } from '#core/depth/near-limit.formula.ts';
 import { keeperFrames } from '#core/exposure/keeper-frames.formula.ts';
-import { keeperShare } from '#core/exposure/keeper-share.ts';
+import { keeperShare } from '#core/exposure/keeper-share.formula.ts';
 import { chanceFrom } from '#core/chance/chance-from.ts';
 import { lensAtWork } from '#tests/support/lenses.ts';
 
@@ -27,7 +27,7 @@ function keepersOf(lens: ReturnType<typeof lensAtWork>, sway: number, frames: nu
 
 /** How many standard deviations of a count of *frames* it lies from the share that the core gives. */
 function strayOf(lens: ReturnType<typeof lensAtWork>, sway: number, frames: number, seed: number): number {
-  const share = keeperShare({ nearLimit: nearLimit(lens), farLimit: farLimit(lens), sway });
+  const share = keeperShare({ nearLimit: nearLimit(lens), farLimit: farLimit(lens), sway, focusOffset: 0 });
   return (keepersOf(lens, sway, frames, seed) - frames * share) / Math.sqrt(frames * share * (1 - share));
 }
 
@@ -72,7 +72,7 @@ describe('frames taken while swaying', () => {
   });
 
   it('hold a keeper nineteen times out of twenty, and with one frame fewer less often', () => {
-    const share = keeperShare({ nearLimit: nearLimit(macro), farLimit: farLimit(macro), sway: 6 });
+    const share = keeperShare({ nearLimit: nearLimit(macro), farLimit: farLimit(macro), sway: 6, focusOffset: 0 });
     const frames = keeperFrames({ keeperShare: share });
     const chance = chanceFrom(44);
     const runs = 50_000;

@@ -13,8 +13,6 @@ export interface PrintedPage {
   /** All words in their order. */
   readonly text: string;
   readonly words: readonly Word[];
-  /** Lengths of all upright strokes. */
-  readonly upright: readonly number[];
 }
 
 const millimetre = 72 / 25.4;
@@ -29,14 +27,12 @@ const times = ([a, b, c, d, e, f]: Matrix, [p, q, r, s, t, u]: Matrix): Matrix =
   b * t + d * u + f,
 ];
 
-/** Reads a PDF with the open viewer's own parser: every word and every upright stroke where it stands on the paper. */
+/** Reads a PDF with the open viewer's own parser: every word where it stands on the paper. */
 export async function readPdf(file: Uint8Array): Promise<readonly PrintedPage[]> {
-  const { OPS } = await getResolvedPDFJS();
   const document = await getDocumentProxy(new Uint8Array(file));
   const pages: PrintedPage[] = [];
   for (let number = 1; number <= document.numPages; number++) {
-    const page = await document.getPage(number);
-    const { items } = await page.getTextContent();
+    const { items } = await (await document.getPage(number)).getTextContent();
     const words = items.flatMap((item) =>
       'str' in item && item.str.trim() !== ''
         ? [
@@ -48,25 +44,32 @@ export async function readPdf(file: Uint8Array): Promise<readonly PrintedPage[]>
           ]
         : [],
     );
-    const { fnArray, argsArray } = await page.getOperatorList();
-    let now: Matrix = [1, 0, 0, 1, 0, 0];
-    const saved: Matrix[] = [];
-    const upright: number[] = [];
-    for (const [index, operator] of fnArray.entries()) {
-      const given: unknown = argsArray[index];
-      if (operator === OPS.save) saved.push(now);
-      else if (operator === OPS.restore) now = saved.pop() ?? now;
-      else if (operator === OPS.transform) now = times(now, given as Matrix);
-      else if (operator === OPS.constructPath) {
-        const [, , box] = given as [number, unknown, ArrayLike<number> | null];
-        if (!box) continue;
-        const [left, bottom, right, top] = Array.from(box) as [number, number, number, number];
-        const across = Math.abs(now[0] * (right - left) + now[2] * (top - bottom)) / millimetre;
-        const length = Math.abs(now[1] * (right - left) + now[3] * (top - bottom)) / millimetre;
-        if (across < 0.01) upright.push(length);
-      }
-    }
-    pages.push({ text: words.map(({ text }) => text).join(' '), words, upright });
+    pages.push({ text: words.map(({ text }) => text).join(' '), words });
   }
   return pages;
+}
+
+/** Lengths of all upright strokes on the first page of a PDF. */
+export async function uprightStrokes(file: Uint8Array): Promise<readonly number[]> {
+  const { OPS } = await getResolvedPDFJS();
+  const page = await (await getDocumentProxy(new Uint8Array(file))).getPage(1);
+  const { fnArray, argsArray } = await page.getOperatorList();
+  let now: Matrix = [1, 0, 0, 1, 0, 0];
+  const saved: Matrix[] = [];
+  const upright: number[] = [];
+  for (const [index, operator] of fnArray.entries()) {
+    const given: unknown = argsArray[index];
+    if (operator === OPS.save) saved.push(now);
+    else if (operator === OPS.restore) now = saved.pop() ?? now;
+    else if (operator === OPS.transform) now = times(now, given as Matrix);
+    else if (operator === OPS.constructPath) {
+      const [, , box] = given as [number, unknown, ArrayLike<number> | null];
+      if (!box) continue;
+      const [left, bottom, right, top] = Array.from(box) as [number, number, number, number];
+      const across = Math.abs(now[0] * (right - left) + now[2] * (top - bottom)) / millimetre;
+      const length = Math.abs(now[1] * (right - left) + now[3] * (top - bottom)) / millimetre;
+      if (across < 0.01) upright.push(length);
+    }
+  }
+  return upright;
 }

@@ -12,10 +12,12 @@ export interface ReadNumber {
  *
  * Zeros at a number's end are left out in print, so that 80 mm may stand for 80.0 mm: the last figure counted is the third, or the last
  * printed where there are more, seven at most. Less than a millionth is printed as 0. Whole numbers count ones, stops tenths. Throws on
- * anything else.
+ * anything else. A negative number that is put in stands in parentheses.
  */
 export function readNumber(name: QuantityName, text: string): ReadNumber {
-  const parts = /^([+−]?)(\d+(?:\.(\d+))?)(?:\/(\d+(?:\.(\d+))?))?(?:[\u2009\u202f ]?([^\d\s].*))?$/.exec(text);
+  const parts = /^([+−]?)(\d+(?:\.(\d+))?)(?:\/(\d+(?:\.(\d+))?))?(?:[\u2009\u202f ]?([^\d\s].*))?$/.exec(
+    text.replace(/^\((−.*)\)$/, '$1'),
+  );
   if (!parts) throw new Error(`${name} is printed as ${JSON.stringify(text)}, which is no number`);
   const [, sign, top, topPlaces = '', bottom, bottomPlaces = '', unit = ''] = parts as unknown as string[];
   const { base, writing } = quantityOf(name);
@@ -34,7 +36,8 @@ export function readNumber(name: QuantityName, text: string): ReadNumber {
     return Math.max(half(number, places), Math.min(10 ** zeros, 10 ** (Math.floor(Math.log10(number)) - 2)) / 2);
   };
   const [over, under] = [Number(top), Number(bottom ?? '1')];
-  const width =
-    bottom === undefined ? half(over, topPlaces) : (halfBelow(under, bottomPlaces) / under) * (over / under);
+  // One over a little less is farther off than one over a little more.
+  const below = bottom === undefined ? 0 : halfBelow(under, bottomPlaces);
+  const width = bottom === undefined ? half(over, topPlaces) : (below / (under - below)) * (over / under);
   return { value: (sign === '−' ? -1 : 1) * (over / under) * worth, half: width * worth };
 }

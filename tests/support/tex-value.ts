@@ -13,7 +13,7 @@ export type TexValue = (values: Readonly<Record<string, number>>) => number;
  * Throws on a bare letter or prime and on what the library cannot parse; the evaluator throws where the result is no real number.
  */
 export function texValue(tex: string): TexValue {
-  const stray = /[A-Za-z']/.exec(tex.replaceAll(/\\q\{[^}]*\}|\\[A-Za-z]+/g, ''));
+  const stray = /[A-Za-z']/.exec(tex.replaceAll(/\\q\{[^}]*\}|\\operatorname\{[a-z]+\}|\\[A-Za-z]+/g, ''));
   if (stray)
     throw new Error(`a bare ${stray[0]} in ${tex}: quantities are written \\q{id}, the exponential \\exp(...)`);
 

@@ -1,7 +1,7 @@
 import { printQuantity } from '#core/quantity/print.ts';
 
-/** Less of a stop than this is dust of arithmetic. */
-const dust = 0.005;
+/** Less of a stop than this is printed as none: of nothing nobody says that it is gained. */
+const dust = 0.05;
 
 /** Whether light is gained: a lens turned round can work wider than its mark. */
 export const isGain = (stops: number) => stops < -dust;

@@ -167,8 +167,11 @@ function panel(given: Given, box: SheetBox, plan: Plan): Panel {
     ...points.map(({ x, y }) => around(x, y, pointReach)),
     ...frame.labels.map(({ text, size, x, y, anchor }) => labelBox(text, size, { x, y, anchor })),
   ];
+  const crossed = lines.flatMap(({ values }) =>
+    values.map(([f, value]) => around(frame.x.at(f), frame.y.at(value), 1)),
+  );
   const sheet = { left: frame.left + 3, right: frame.right + 8, top: frame.top + 2, bottom: frame.bottom - 2 };
-  return { key: plan.key, x: 0, frame, lines, points, here, labels: placeLabels(wanted, taken, sheet) };
+  return { key: plan.key, x: 0, frame, lines, points, here, labels: placeLabels(wanted, taken, sheet, crossed) };
 }
 
 function besideGrip({ x, y }: { x: number; y: number }, size: number): Spot[] {

@@ -7,7 +7,7 @@ import {
   lensPart,
   type DrawnChain,
 } from '#site/figures/side-view/lens-on-camera.ts';
-import type { ofLens } from './gear.ts';
+import type { ofLens } from '#site/state/lens-in-use.ts';
 
 /** What of the bench a chain is put together from, besides the lens. */
 export const ofView = ['magnification', 'f-number', 'sensor-width'] as const;

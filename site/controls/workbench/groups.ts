@@ -35,6 +35,8 @@ const ofCamera: readonly (QuantityName | 'sensor' | 'circle-of-confusion-by')[] 
   'register-distance',
   'circle-of-confusion-by',
   'circle-of-confusion',
+  'quantum-efficiency',
+  'read-noise',
 ];
 
 const ofCloseUpLens: readonly (QuantityName | 'close-up' | 'glass')[] = [
@@ -55,6 +57,13 @@ const ofFlash: readonly (QuantityName | 'power' | 'flash')[] = [
   'sync-speed',
 ];
 const ofLight: readonly (QuantityName | 'light')[] = ['light', 'luminance', 'reflected-light-constant', 'iso'];
+const ofHolding: readonly (QuantityName | 'holding' | 'turns-about')[] = [
+  'holding',
+  'turns-about',
+  'shake-rate',
+  'sideways-speed',
+  'stabilisation',
+];
 
 const ofObjective: readonly QuantityName[] = ['objective-magnification', 'numerical-aperture', 'tube-focal-length'];
 
@@ -71,9 +80,11 @@ export function controlGroups(all: readonly string[], first: readonly string[]):
   const main = under(['main-lens'], 'main');
   const converter = under(['front-ring', 'rear-ring'], 'converter', 'converter-factor', 'converter-length');
   const objective = under(['objective'], 'objective', ...ofObjective);
+  const holding = under([], ...ofHolding);
   const flash = under([], ...ofFlash);
   const light = under([], ...ofLight);
   const grouped = [
+    ...holding,
     ...flash,
     ...light,
     ...lens,
@@ -87,8 +98,8 @@ export function controlGroups(all: readonly string[], first: readonly string[]):
   ];
   const others = rest.filter((name) => !grouped.includes(name));
   return [
+    { name: 'holding', title: 'How it is held', controls: holding },
     { name: 'flash', title: 'The flash', controls: flash },
-    { name: 'light', title: 'The light', controls: light },
     { name: 'lens', title: 'The lens', controls: lens },
     { name: 'close-up', title: 'The close-up lens', controls: closeUp },
     { name: 'turned', title: 'The lens turned round', controls: turned },
@@ -97,6 +108,7 @@ export function controlGroups(all: readonly string[], first: readonly string[]):
     { name: 'objective', title: 'The objective', controls: objective },
     { name: 'camera', title: 'The camera', controls: camera },
     { name: 'printed', title: 'What a maker prints', controls: printed },
+    { name: 'light', title: 'The light', controls: light },
     { name: 'picture', title: 'The subject and the picture', controls: others },
   ].filter(({ controls }) => controls.length > 0);
 }

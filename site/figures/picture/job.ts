@@ -15,6 +15,8 @@ export interface PictureJob {
   readonly view: View;
   /** Which place of the subject is in the middle, mm from its own middle, downwards; the middle if absent. */
   readonly centre?: { readonly x: number; readonly y: number };
+  /** By how much its right half is turned towards the camera, rad, about the upright through its middle. */
+  readonly turned?: number;
   readonly lighting?: Lighting;
   /** Beside a flash, whose picture the view is, the light already there draws another. */
   readonly ambient?: AmbientPart;
@@ -64,5 +66,7 @@ export function coarseView(view: View, { coarseness }: Fineness): View {
     pitch: view.pitch * coarseness,
     // A larger pixel gathers the light of those it stands for.
     ...(view.electronsAtWhite === undefined ? {} : { electronsAtWhite: view.electronsAtWhite * coarseness ** 2 }),
+    // Of so many readings each has its own error: their squares add.
+    ...(view.readNoise === undefined ? {} : { readNoise: view.readNoise * coarseness }),
   };
 }

@@ -8,6 +8,7 @@ import { sharpPicture } from '#core/picture/sharp-picture.ts';
 import { coinBeforePosts } from '#core/picture/subjects/coin-before-posts.ts';
 import { subjectOf } from '#core/picture/subjects/subjects.ts';
 import { darkenedBehind, twoExposures } from '#core/picture/two-exposures.ts';
+import { turnedDepth, turnedScene } from '#core/picture/turned-scene.ts';
 import { fieldOf, type View } from '#core/picture/view.ts';
 import { coarseView, type AmbientPart, type Fineness, type PictureJob } from './job.ts';
 import type { Rendered, Pixels } from './messages.ts';
@@ -61,13 +62,13 @@ let last: { readonly key: string; readonly scene: Scene } | undefined;
 
 /** The subject on a grid as fine as the view's pixels, as much of it as the view can see; kept while only the camera moves. */
 function sceneFor(
-  { subject: slug, coinBeforePosts: coin, seed, lighting, centre, ambient }: PictureJob,
+  { subject: slug, coinBeforePosts: coin, seed, lighting, centre, ambient, turned = 0 }: PictureJob,
   view: View,
 ): Scene {
   const subject = coin ? coinBeforePosts(coin) : subjectOf(slug);
   const pitch = view.pitch / view.magnification;
   const streak = ambient && { motionBlur: { width: ambient.motionBlur, angle: 0 } };
-  const field = fieldOf({ ...view, ...streak }, subject.depth);
+  const field = fieldOf({ ...view, ...streak }, turnedDepth(subject, turned));
   const samples = (length: number, pixels: number) => Math.min(3 * pixels, Math.ceil(length / pitch / 32) * 32);
   const options = {
     columns: samples(field.width, view.columns),
@@ -77,8 +78,8 @@ function sceneFor(
     ...(lighting && { lighting }),
     ...(centre && { centre }),
   };
-  const key = JSON.stringify({ slug, coin, ...options });
-  if (last?.key !== key) last = { key, scene: subject.scene(options) };
+  const key = JSON.stringify({ slug, coin, turned, ...options });
+  if (last?.key !== key) last = { key, scene: turnedScene(subject.scene(options), turned) };
   return last.scene;
 }
 

@@ -38,6 +38,14 @@ describe('labels', () => {
     expect(places(...placeLabels([label('a', [at(10, 50)])], [], sheet, [line]))).toEqual([['a', '60 mm wide', 10]]);
   });
 
+  it('do not run together into one word where there is room elsewhere', () => {
+    const beside = [at(20, 50), at(100, 50)];
+    const [, second] = placeLabels([label('a', [at(10, 50)], ['H′']), label('b', beside, ['+4'])], [], sheet);
+    expect(second!.x).toBe(100);
+    const [, nearer] = placeLabels([label('a', [at(10, 50)], ['H′']), label('b', [at(20, 50)], ['+4'])], [], sheet);
+    expect(nearer!.x).toBe(20);
+  });
+
   it('have boxes about their baseline, whichever end it is given by', () => {
     const boxes = (['start', 'middle', 'end'] as const).map((anchor) => labelBox('12', 10, { x: 50, y: 50, anchor }));
     expect(boxes.map(({ left, right }) => (left + right) / 2 - 50)).toEqual([6.32, 0, -6.32]);

@@ -37,6 +37,9 @@ export function labelBox(text: string, size: number, { x, y, anchor }: Spot): Bo
   return { left, top: y - ascent * size, right: left + width, bottom: y + descent * size };
 }
 
+/** What two labels side by side keep between them where there is room, in text sizes: nearer they read as one. */
+const wordSpace = 0.4;
+
 /**
  * Puts labels one after the other where they stand on nothing that is taken, nor on each other, and wholly inside *sheet*.
  *
@@ -51,9 +54,10 @@ export function placeLabels(
   crossed: readonly Box[] = [],
 ): PlacedLabel[] {
   const boxes = [...taken];
+  const spaced = [...taken];
   const find = ({ texts, size, spots }: Wanted) => {
     for (const text of texts) {
-      for (const without of [[...boxes, ...crossed], boxes]) {
+      for (const without of [[...spaced, ...crossed], spaced, boxes]) {
         for (const spot of spots) {
           const box = labelBox(text, size, spot);
           if (isWithin(box, sheet) && !without.some((other) => meet(box, other))) return { ...spot, text, box };
@@ -66,6 +70,8 @@ export function placeLabels(
     const found = find(label);
     if (!found) return [];
     boxes.push(found.box);
+    const space = wordSpace * label.size;
+    spaced.push({ ...found.box, left: found.box.left - space, right: found.box.right + space });
     const { key, size, quantity, className } = label;
     return [{ ...found, key, size, ...(quantity && { quantity }), ...(className && { className }) }];
   });

@@ -1,38 +1,45 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
+import axe from 'axe-core';
 
 /**
- * Takes out of the page, or puts back, how formulas look: every letter is an element there, hidden from whoever listens, of which axe reports
- * nothing and takes most of its time to find that out. What a formula says stays.
+ * Takes out of the page, or puts back, how formulas look and are built: every letter is an element there, of which axe reports nothing and takes
+ * most of its time to find that out. What a formula says stays.
  */
 function showFormulas(page: Page, shown: boolean): Promise<void> {
   return page.evaluate((isShown) => {
-    const kept = ((window as unknown as { looks?: [Element, Node[]][] }).looks ??= []);
+    const kept = ((window as unknown as { formulas?: [Element, Node[]][] }).formulas ??= []);
     if (isShown) for (const [place, nodes] of kept.splice(0)) place.replaceChildren(...nodes);
     else
-      for (const place of document.querySelectorAll('.katex-html[aria-hidden=true]')) {
+      for (const place of document.querySelectorAll('.katex-html[aria-hidden=true], .katex-mathml math')) {
         kept.push([place, [...place.childNodes]]);
-        place.replaceChildren();
+        place.replaceChildren(place.localName === 'math' ? place.textContent : '');
       }
   }, shown);
 }
 
-/** What axe has to report on a page in light colours, and of colours in dark ones. */
-export async function expectAccessible(page: Page): Promise<void> {
-  await showFormulas(page, false);
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
-    // No page has frames, which alone would need a second page to put the findings together.
-    const axe = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] });
-    // What is named and in which order does not change with the colours.
-    if (colorScheme === 'dark') axe.withRules(['color-contrast', 'link-in-text-block']);
-    const { violations } = await axe.analyze();
-    const said = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join('; ')}`);
-    expect(said, `axe, in ${colorScheme} colours`).toEqual([]);
-  }
-  await showFormulas(page, true);
-  await page.emulateMedia({ colorScheme: 'light' });
+/** What axe has to report *within* an element, or on the whole page. Most of its time goes by until it is read: it is read and asked in one. */
+export function reported(page: Page, within?: string): Promise<string[]> {
+  return page.evaluate(`(async () => {
+    ${axe.source}
+    const { violations } = await axe.run(${JSON.stringify(within) ?? 'document'}, { resultTypes: ['violations'] });
+    return violations.map(({ id, nodes }) => id + ': ' + nodes.map(({ html }) => html).join('; '));
+  })()`);
 }
+
+/**
+ * What axe has to report on a page in the one colours or the other; every second page takes the dark ones. The styles ask for a colour by its
+ * name, and that each holds on each in both is tried where the palette is.
+ */
+export async function expectAccessible(page: Page, colorScheme: 'light' | 'dark'): Promise<void> {
+  await showFormulas(page, false);
+  await page.emulateMedia({ colorScheme });
+  expect(await reported(page), `axe, in ${colorScheme} colours`).toEqual([]);
+  await page.emulateMedia({ colorScheme: 'light' });
+  await showFormulas(page, true);
+}
+
+/** The colours in which the page at this place of a list is looked at. */
+export const coloursAt = (index: number) => (index % 2 === 0 ? 'light' : 'dark');
 
 /**
  * Takes away what a page has more than six of in a row of its kind: hundreds of rows, cards and entries come of one template each, and

@@ -16,8 +16,8 @@ async function pull(page: Page, handle: Locator, by: number): Promise<void> {
   const { x, y } = await gripOf(handle);
   await page.mouse.move(x, y);
   await page.mouse.down();
-  await page.mouse.move(x + by, y + by, { steps: 4 });
-  await page.mouse.move(x + 2 * by, y + 2 * by, { steps: 4 });
+  await page.mouse.move(x + by, y + by, { steps: 2 });
+  await page.mouse.move(x + 2 * by, y + 2 * by, { steps: 2 });
   await page.mouse.up();
 }
 

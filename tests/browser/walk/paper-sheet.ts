@@ -6,13 +6,12 @@ import { scalesOn } from '../../support/scales-on-paper.ts';
 const onSheet = ['How it works', 'The formula', 'A worked example', 'The figure is set to'];
 const offSheet = ['For the instructor', 'Hands on', 'Check my answer', 'Copy the address', 'nothing is sent anywhere'];
 
-/** How many of the drawings that a print would hold have a rule. */
-function rulesOnPaper(page: Page): Promise<number> {
+/** Has the next print count how many of the drawings that it holds have a rule. */
+function countRules(page: Page): Promise<void> {
   return page.evaluate(() => {
-    window.dispatchEvent(new Event('beforeprint'));
-    const rules = document.querySelectorAll('.paper-sheets .rule').length;
-    window.dispatchEvent(new Event('afterprint'));
-    return rules;
+    const count = () => Object.assign(window, { rules: document.querySelectorAll('.paper-sheets .rule').length });
+    // After the page's own listener, which has made ready by then what stands on paper alone.
+    window.addEventListener('beforeprint', count, { once: true });
   });
 }
 
@@ -22,14 +21,17 @@ function rulesOnPaper(page: Page): Promise<number> {
  * @param format of the paper
  */
 export async function expectLearnersSheet(page: Page, format: 'A4' | 'Letter'): Promise<void> {
-  const ruled = await rulesOnPaper(page);
-  const pages = await readPdf(await page.pdf({ format }));
+  await countRules(page);
+  const file = await page.pdf({ format });
+  const ruled = await page.evaluate(() => (window as unknown as { rules: number }).rules);
+  const pages = await readPdf(file);
   expect(pages).toHaveLength(2);
   const text = pages.map((one) => one.text).join(' ');
   expect(onSheet.filter((words) => !text.includes(words))).toEqual([]);
   expect(offSheet.filter((words) => text.includes(words))).toEqual([]);
   const scales = pages.flatMap(scalesOn);
   // A drawing with a rule is to scale; curves, and cones drawn higher than they are, have none.
+  expect(ruled, 'a count of the rules on paper').not.toBeUndefined();
   if (ruled > 0) expect(scales.length).toBeGreaterThan(0);
   else expect(scales).toEqual([]);
   for (const { stated, measured } of scales) {

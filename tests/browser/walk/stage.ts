@@ -1,56 +1,74 @@
 import { expect, type Page } from '@playwright/test';
 import { crowded } from './room.ts';
-import { drawn } from './watch.ts';
 
-/** Old and new projectors, a laptop’s window, a large screen, and a phone lying. */
-const walls = [
-  { width: 1280, height: 720 },
+/** Old projectors, a laptop’s window, a large screen, a phone lying. */
+const furtherWalls = [
   { width: 1024, height: 768 },
   { width: 1280, height: 600 },
   { width: 1920, height: 1080 },
   { width: 844, height: 390 },
 ];
 
+type Half = 'question' | 'answer';
+
 interface Place {
   readonly step: number;
-  readonly half: 'question' | 'answer';
+  readonly half: Half;
+}
+
+/** What one place of the view shows, as it was found there. */
+interface Found {
+  readonly label: string;
+  /** The step that the address names. */
+  readonly named: string | null;
+  readonly question: string;
+  readonly caption: string;
+  /** In words, what is wrong with where and how it stands. */
+  readonly faults: readonly string[];
 }
 
 /**
- * Plays all steps forward and backward, question and answer, on each wall and on a phone in the hand, and leaves. Another step costs a
- * browser less than another size, so a wall is taken once.
+ * Plays all steps: every question and answer on one wall, then the answers on further walls and on a phone in the hand, backward and forward. A
+ * question is its answer's figure at another setting under the same words. Another step costs a browser less than another size, so a wall is
+ * taken once.
  */
 export async function projectAllSteps(page: Page): Promise<void> {
   await page.setViewportSize({ width: 1280, height: 720 });
   const steps = await page.locator('.stage-steps > li').count();
   expect(steps).toBeGreaterThan(3);
   const stage = page.locator('.stage');
-  const places = Array.from({ length: steps }, (_, index) => index + 1).flatMap((step) =>
-    (['question', 'answer'] as const).map((half) => ({ step, half })),
-  );
   const labelOf = ({ step, half }: Place) => `Projected view, step ${step} of ${steps}, ${half}`;
   // What a change looks like on its way is for the shared tests: here it is there at once.
   await page.emulateMedia({ reducedMotion: 'reduce' });
   await page.keyboard.press('Alt+KeyP');
-  for (const place of places) {
-    if (place !== places[0]) await page.keyboard.press('PageDown');
-    await expect(stage).toHaveAttribute('aria-label', labelOf(place));
-    await expectLegible(page, place.step, place.half);
+  await expect(stage).toHaveAttribute('aria-label', labelOf({ step: 1, half: 'question' }));
+
+  const numbers = Array.from({ length: steps }, (_, index) => index + 1);
+  const places = numbers.flatMap((step) => (['question', 'answer'] as const).map((half) => ({ step, half })));
+  const told = await along(page, 'PageDown', 1, places.length, [illegible, crowded, givenAway]);
+  for (const [index, { label, named, question, caption, faults }] of told.entries()) {
+    const { step, half } = places[index]!;
+    expect(label).toBe(labelOf({ step, half }));
+    expect(named, `step ${step} in the address`).toBe(`${step}`);
+    expect(question, `step ${step}`).not.toBe('');
+    // While the question is open nothing is given away.
+    expect(caption, `step ${step}`).toMatch(half === 'answer' ? /^(?!.*(?:[{}]|NaN|undefined)).+/s : /^$/);
+    expect(faults, label).toEqual([]);
   }
-  let way = places;
-  for (const wall of walls) {
-    await page.setViewportSize(wall);
-    way = way.toReversed();
-    const found = await along(page, way[0]!.step === 1 ? 'PageDown' : 'PageUp', way, /answer$/, crowded);
-    expect(found.map(({ label }) => label)).toEqual(way.map(labelOf));
-    const faults = found.flatMap(({ label, said }) => said.map((words) => `${label}: ${words}`));
-    expect(faults, `at ${wall.width} × ${wall.height}`).toEqual([]);
+
+  const answers = numbers.map((step) => labelOf({ step, half: 'answer' }));
+  const onwards: { width: number; height: number; look: () => string[] }[] = [
+    ...furtherWalls.map((wall) => ({ ...wall, look: crowded })),
+    { width: 390, height: 844, look: outOfHand },
+  ];
+  for (const [index, { width, height, look }] of onwards.entries()) {
+    await page.setViewportSize({ width, height });
+    const isBack = index % 2 === 0;
+    const found = await along(page, isBack ? 'PageUp' : 'PageDown', 2, steps, [look]);
+    expect(found.map(({ label }) => label)).toEqual(isBack ? answers.toReversed() : answers);
+    const faults = found.flatMap(({ label, faults }) => faults.map((words) => `${label}: ${words}`));
+    expect(faults, `at ${width} × ${height}`).toEqual([]);
   }
-  await page.setViewportSize({ width: 390, height: 844 });
-  way = way.toReversed();
-  const found = await along(page, way[0]!.step === 1 ? 'PageDown' : 'PageUp', way, /./, outOfHand);
-  expect(found.map(({ label }) => label)).toEqual(way.map(labelOf));
-  expect(found.filter(({ said }) => said.length > 0)).toEqual([]);
   await page.keyboard.press('Escape');
   await expect(stage).toBeHidden();
   await page.emulateMedia({ reducedMotion: null });
@@ -58,61 +76,70 @@ export async function projectAllSteps(page: Page): Promise<void> {
 }
 
 /**
- * Goes on with *key* from the first of *places* to the last and says where the view stood and, at those that *where* names, what *look*, which
- * runs in the page, finds there. All in one call: a browser takes longer to be asked than to answer.
+ * Looks at the place where the view stands and at others, each so many presses of *key* from the last one: *count* places in all. *looks* run in
+ * the page. All in one call: a browser takes longer to be asked than to answer. Two presses at once are drawn as one.
  */
 function along(
   page: Page,
   key: 'PageUp' | 'PageDown',
-  places: readonly Place[],
-  where: RegExp,
-  look: () => string[],
-): Promise<{ label: string; said: string[] }[]> {
+  presses: number,
+  count: number,
+  looks: readonly (() => string[])[],
+): Promise<Found[]> {
   return page.evaluate(`(async () => {
-    const look = ${look};
+    const looks = [${looks.join(', ')}];
     // Once to measure, once to follow.
     const drawn = () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+    const stage = document.querySelector('.stage');
+    const text = (selector) => stage.querySelector(selector).textContent.trim();
     const found = [];
-    for (let place = 0; place < ${places.length}; place++) {
+    for (let place = 0; place < ${count}; place++) {
       const event = { key: '${key}', code: '${key}', bubbles: true, cancelable: true };
-      if (place > 0) document.activeElement.dispatchEvent(new KeyboardEvent('keydown', event));
-      await Promise.resolve();
-      const label = document.querySelector('.stage').getAttribute('aria-label');
-      const isLookedAt = ${where}.test(label);
-      if (isLookedAt) await drawn();
-      found.push({ label, said: isLookedAt ? look() : [] });
+      for (let press = 0; place > 0 && press < ${presses}; press++)
+        document.activeElement.dispatchEvent(new KeyboardEvent('keydown', event));
+      await drawn();
+      found.push({
+        label: stage.getAttribute('aria-label'),
+        named: new URLSearchParams(location.search).get('stage'),
+        question: text('.question'),
+        caption: text('.caption'),
+        faults: looks.flatMap((look) => look()),
+      });
     }
     return found;
   })()`);
 }
 
-/** Words that hold, none smaller than 1/25 of the height, none outside the sheet. */
-async function expectLegible(page: Page, step: number, half: 'question' | 'answer'): Promise<void> {
-  expect(new URL(page.url()).searchParams.get('stage')).toBe(`${step}`);
-  await drawn(page);
-  const found = await page.locator('.stage').evaluate((stage) => {
-    const text = (selector: string) => stage.querySelector(selector)!.textContent.trim();
-    const frame = stage.querySelector(':is(.sheet, .picture-sheet)')!.getBoundingClientRect();
-    const leaves = ({ left, right, top, bottom, width }: DOMRect) =>
-      width > 0 &&
-      (left < frame.left - 2 || right > frame.right + 2 || top < frame.top - 2 || bottom > frame.bottom + 2);
-    return {
-      question: text('.question'),
-      caption: text('.caption'),
-      small: [...stage.querySelectorAll<HTMLElement>('h2, p, text')]
-        .filter((element) => element.textContent.trim() !== '' && !element.closest('.visually-hidden'))
-        .filter((element) => parseFloat(getComputedStyle(element).fontSize) < window.innerHeight / 25)
-        .map((element) => element.textContent),
-      outside: [...stage.querySelectorAll('.figure text')]
-        .filter((element) => leaves(element.getBoundingClientRect()))
-        .map((element) => element.textContent),
-    };
+/** Words smaller than 1/25 of the height, or outside the sheet. */
+function illegible(): string[] {
+  const stage = document.querySelector('.stage')!;
+  const frame = stage.querySelector(':is(.sheet, .picture-sheet)')!.getBoundingClientRect();
+  const leaves = ({ left, right, top, bottom, width }: DOMRect) =>
+    width > 0 && (left < frame.left - 2 || right > frame.right + 2 || top < frame.top - 2 || bottom > frame.bottom + 2);
+  const small = [...stage.querySelectorAll<HTMLElement>('h2, p, text')]
+    .filter((element) => element.textContent.trim() !== '' && !element.closest('.visually-hidden'))
+    .filter((element) => parseFloat(getComputedStyle(element).fontSize) < window.innerHeight / 25);
+  const outside = [...stage.querySelectorAll('.figure text')].filter((element) =>
+    leaves(element.getBoundingClientRect()),
+  );
+  return [
+    ...small.map(({ textContent }) => `“${textContent}” is smaller than 1/25`),
+    ...outside.map(({ textContent }) => `“${textContent}” stands outside the sheet`),
+  ];
+}
+
+/** What the step withholds is in its figure: with the answer it shows, before it does not. */
+function givenAway(): string[] {
+  const place = new URLSearchParams(location.search);
+  const step = document.querySelectorAll<HTMLElement>('.stage-steps > li')[Number(place.get('stage')) - 1];
+  const wanted = place.has('answered') ? 'visible' : 'hidden';
+  return (step?.dataset['stageWithheld']?.split(' ') ?? []).flatMap((id) => {
+    const marks = document.querySelectorAll(`.stage .figure [data-quantity='${id}']`);
+    const shown = new Set([...marks].map((mark) => getComputedStyle(mark).visibility));
+    return shown.size === 1 && shown.has(wanted)
+      ? []
+      : [`${id} is withheld, and ${[...shown].join(' and ') || 'nowhere'}`];
   });
-  expect(found.question, `step ${step}`).not.toBe('');
-  // While the question is open nothing is given away.
-  expect(found.caption, `step ${step}`).toMatch(half === 'answer' ? /^(?!.*(?:[{}]|NaN|undefined)).+/s : /^$/);
-  expect(found.small, `step ${step}, smaller than 1/25`).toEqual([]);
-  expect(found.outside, `step ${step}, outside the sheet`).toEqual([]);
 }
 
 /** What a phone held upright shows too small or in the wrong order: almost half of its height is the figure's, all else above or below it. */

@@ -30,6 +30,45 @@ export async function expectStillUnderTheHand(page: Page): Promise<void> {
 
 /** Readings are as high at every end of every slider and with every choice, numbers or words in them, on each of three screens. */
 export async function expectReadingsAsHigh(page: Page): Promise<void> {
+  const { settings, words } = await page.evaluate(async () => {
+    const readings = document.querySelector<HTMLElement>('.readings')!;
+    const back = document.querySelector<HTMLButtonElement>('.bench-actions button')!;
+    const all = (selector: string) => [...document.querySelectorAll<HTMLInputElement | HTMLSelectElement>(selector)];
+    const settings = [
+      ...all('.controls input[type=range]').map((slider) => {
+        const { min, max } = slider as HTMLInputElement;
+        return { control: slider, values: [min, max], event: 'input' };
+      }),
+      ...all('.controls select').map((choice) => {
+        const options = [...(choice as HTMLSelectElement).options].filter(({ disabled }) => !disabled);
+        return { control: choice, values: options.map(({ value }) => value), event: 'change' };
+      }),
+    ];
+    const follow = async () => void (await Promise.resolve());
+    back.click();
+    await follow();
+    // What the readings say is made once and measured on each screen: a figure takes far longer to follow than they take to stand there.
+    const said = new Map([[readings.innerHTML, 'at first']]);
+    let words = 0;
+    for (const { control, values, event } of settings) {
+      for (const value of values) {
+        control.value = value;
+        control.dispatchEvent(new Event(event, { bubbles: true }));
+        await follow();
+        words += readings.querySelectorAll('[data-type=object]').length;
+        if (!said.has(readings.innerHTML))
+          said.set(readings.innerHTML, `${control.ariaLabel ?? control.name} at ${value}`);
+        // A slider's one end follows upon the other; what a choice brings along, the next would keep.
+        if (event === 'input' && value !== values.at(-1)) continue;
+        back.click();
+        await follow();
+      }
+    }
+    Object.assign(window, { said });
+    return { settings: settings.reduce((sum, { values }) => sum + values.length, 0), words };
+  });
+  test.info().annotations.push({ type: 'words', description: `${words} in ${settings} settings` });
+  expect(settings).toBeGreaterThan(4);
   for (const [width, height] of [
     [1280, 720],
     [1440, 900],
@@ -37,40 +76,23 @@ export async function expectReadingsAsHigh(page: Page): Promise<void> {
   ] as const) {
     await page.setViewportSize({ width, height });
     await drawn(page);
-    const { start, others, settings, words } = await page.evaluate(async () => {
-      const readings = document.querySelector('.readings')!;
-      const back = document.querySelector<HTMLButtonElement>('.bench-actions button')!;
-      const high = () => Math.round(readings.getBoundingClientRect().height);
-      const all = (selector: string) => [...document.querySelectorAll<HTMLInputElement | HTMLSelectElement>(selector)];
-      const settings = [
-        ...all('.controls input[type=range]').flatMap((slider) => {
-          const { min, max } = slider as HTMLInputElement;
-          return [min, max].map((value) => ({ control: slider, value, event: 'input' }));
-        }),
-        ...all('.controls select').flatMap((choice) =>
-          [...(choice as HTMLSelectElement).options]
-            .filter(({ disabled }) => !disabled)
-            .map(({ value }) => ({ control: choice, value, event: 'change' })),
-        ),
-      ];
-      back.click();
-      await Promise.resolve();
-      const start = high();
-      const others: string[] = [];
-      let words = 0;
-      for (const { control, value, event } of settings) {
-        control.value = value;
-        control.dispatchEvent(new Event(event, { bubbles: true }));
-        await Promise.resolve();
-        words += readings.querySelectorAll('[data-type=object]').length;
-        if (high() !== start) others.push(`${control.ariaLabel ?? control.name} at ${value}: ${high()} px`);
-        back.click();
-        await Promise.resolve();
-      }
-      return { start, others, settings: settings.length, words };
+    const { start, others } = await page.evaluate(() => {
+      const { said } = window as unknown as { said: Map<string, string> };
+      const readings = document.querySelector<HTMLElement>('.readings')!;
+      const copy = readings.cloneNode() as HTMLElement;
+      readings.replaceWith(copy);
+      const heights = [...said].map(([html, where]) => {
+        copy.innerHTML = html;
+        return { where, high: Math.round(copy.getBoundingClientRect().height) };
+      });
+      copy.replaceWith(readings);
+      const start = heights[0]!.high;
+      return {
+        start,
+        others: heights.filter(({ high }) => high !== start).map(({ where, high }) => `${where}: ${high} px`),
+      };
     });
-    test.info().annotations.push({ type: 'words', description: `${words} in ${settings} settings` });
-    expect(settings).toBeGreaterThan(4);
+    expect(start, `px on ${width} × ${height}`).toBeGreaterThan(20);
     expect(others, `as high as ${start} px on ${width} × ${height}`).toEqual([]);
   }
 }

@@ -1,7 +1,7 @@
 import { depthOfFieldInMedium } from '#core/depth/depth-of-field-in-medium.formula.ts';
 import { waveDepth } from '#core/depth/wave-depth.formula.ts';
 import { ambientShareOfFullExposure } from '#core/exposure/ambient-share-of-full-exposure.formula.ts';
-import { keeperShare } from '#core/exposure/keeper-share.ts';
+import { keeperShare } from '#core/exposure/keeper-share.formula.ts';
 import { lightingDifference } from '#core/exposure/lighting-difference.formula.ts';
 import { angleOfView } from '#core/gaussian/angle-of-view.formula.ts';
 import {
@@ -69,7 +69,7 @@ export const ours = oursById({
     share: stops.map((ambientUnderexposure) => ambientShareOfFullExposure({ ambientUnderexposure })),
   }),
   'off-centre-normal': ({ offset }: { offset: readonly number[] }) => ({
-    share: offset.map((o) => keeperShare({ nearLimit: 1, farLimit: 1, sway: 1, offset: o })),
+    share: offset.map((o) => keeperShare({ nearLimit: 1, farLimit: 1, sway: 1, focusOffset: o })),
   }),
   'waits-in-turn': (given: { frames: number; exposure: number; settling: number; recycling: number }) => ({
     time: stackTimeInTurn({

@@ -1,0 +1,50 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+export const stage: readonly StageStep[] = [
+  {
+    question: 'By hand, 90 mm, 1/125 s. This leaf at life size is smeared. Will a far hedge be sharp?',
+    caption:
+      'Just: streak {motion-blur}, and c is {circle-of-confusion}. Far off only turning counts: hence one over f.',
+    from: {},
+    set: { magnification: 0.02 },
+  },
+  {
+    question: 'Life size again, same hands, same time. How much longer does the streak get?',
+    caption: '{motion-blur}, of it turning {turning.motion-blur}. About the sensor that grows with (1 + m)².',
+    from: { magnification: 0.02 },
+    set: {},
+  },
+  {
+    question: 'One over the focal length is 1/90 s. Which time holds life size?',
+    caption: '{slowest.exposure-time} or shorter. The dashed rule does not know the magnification.',
+    from: { magnification: 0.02 },
+    set: { 'exposure-time': 0.0025 },
+    sheet: 'limits',
+  },
+  {
+    question: 'A spider walks by. What do four stops of stabilisation do for it?',
+    caption: 'Turning {turning.motion-blur}, walk {subject.motion-blur}: it works on the first alone.',
+    from: { subject: 'spider' },
+    set: { subject: 'spider', stabilisation: 4 },
+  },
+  {
+    question: 'A tripod, then?',
+    caption: 'At most {slowest.exposure-time}: what the subject does no tripod undoes.',
+    from: { subject: 'spider' },
+    set: { subject: 'spider', holding: 'tripod' },
+  },
+  {
+    question: 'On the left it smears. We set 1/1000 s: what does that cost?',
+    caption:
+      'ISO {iso}: {electrons} electrons, signal to noise {signal-to-noise}. A quarter of the light leaves half or less.',
+    from: {},
+    set: { 'exposure-time': 0.001 },
+    sheet: 'picture',
+  },
+  {
+    question: 'A hand under the front of the lens: does the same turn draw as much?',
+    caption: 'Turning leaves {turning.motion-blur}. About the pupil it grows with 1 + m/P only.',
+    from: {},
+    set: { 'turns-about': 'entrance-pupil' },
+  },
+];

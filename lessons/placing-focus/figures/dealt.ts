@@ -1,0 +1,14 @@
+import { chanceFrom } from '#core/chance/chance-from.ts';
+
+/** How many frames are dealt. */
+export const dealtFrames = 40;
+
+/** Forty places of one who sways, in sways from the middle: dealt once by chance, the same for every reader. Two uniform numbers make two normal ones (Box and Muller). */
+export const deviates: readonly number[] = deal(chanceFrom(1242));
+
+function deal(next: () => number): readonly number[] {
+  return Array.from({ length: dealtFrames / 2 }, () => {
+    const [radius, angle] = [Math.sqrt(-2 * Math.log(1 - next())), 2 * Math.PI * next()];
+    return [radius * Math.cos(angle), radius * Math.sin(angle)];
+  }).flat();
+}

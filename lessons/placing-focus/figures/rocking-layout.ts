@@ -1,0 +1,93 @@
+import type { SheetBox } from '#site/controls/workbench/workbench.ts';
+import { fittingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
+import { deviates } from './dealt.ts';
+
+/** One who sways before a thin slab, mm; the far limits may be infinite. */
+export interface Rocking {
+  readonly sway: number;
+  readonly focusOffset: number;
+  readonly nearLimit: number;
+  readonly farLimit: number;
+  /** The limits two stops further on. */
+  readonly closed: { readonly nearLimit: number; readonly farLimit: number };
+}
+
+type Limits = Pick<Rocking, 'nearLimit' | 'farLimit'>;
+
+/** Whether a place so far beyond the sharp plane is sharp. */
+const isWithin = ({ nearLimit, farLimit }: Limits, beyond: number) => beyond >= -nearLimit && beyond <= farLimit;
+
+/** How many of the dealt frames have the place in focus. */
+export function keepersOf({ sway, focusOffset }: Rocking, limits: Limits): number {
+  return deviates.filter((deviate) => isWithin(limits, focusOffset + sway * deviate)).length;
+}
+
+/** Of dots, one above the other. */
+const dotRows = 6;
+/** As far as the bell curve is drawn, in sways. */
+const tails = 3.3;
+
+/**
+ * Where everything stands on the sheet, pixels: millimetres along the axis, the sharp plane in the middle, the lens to the right; above the bell
+ * curve of where the place is, below the dealt frames as dots in columns. A scale that is *held* stays.
+ */
+export function rockingLayout(state: Rocking, box: SheetBox, held?: DrawingScale) {
+  const { text, small } = box;
+  const { sway, focusOffset } = state;
+  const reach = tails * sway + Math.abs(focusOffset);
+  const scale = held ?? fittingScale(box, (0.5 * box.width - 2) / reach);
+  const pixels = scale.pixelsPerMillimetre;
+  const planeX = 0.5 * box.width;
+  const top = 3.1 * text;
+  // On paper the title stands at the rule, which a reader lays a ruler on; on a screen the curve has that room.
+  const bottom = box.height - 0.6 * text - (box.onPaper ? 4.3 : 1.9) * small;
+  const dot = Math.max(3.5, Math.min(0.5 * small, (bottom - top) / 30));
+  const ground = bottom - (2.05 * dotRows + 0.5) * dot;
+  const peak = ground - top;
+  const inside = (x: number) => Math.min(box.width + 40, Math.max(-40, x));
+  const x = (beyond: number) => planeX - beyond * pixels;
+  const bell = (deviate: number) => ground - peak * Math.exp((-deviate * deviate) / 2);
+  const middleX = x(focusOffset);
+  const slabOf = (limits: Limits) => {
+    const [from, to] = [Math.max(0, x(limits.farLimit)), Math.min(box.width, x(-limits.nearLimit))];
+    // However thin, it is there.
+    return { x: Math.min(from, planeX - 0.75), width: Math.max(1.5, to - from) };
+  };
+  const spread = sway * pixels;
+  // Each where it is along the axis, as low as those beside it leave room.
+  const ends = new Array<number>(dotRows).fill(-Infinity);
+  const dots = deviates
+    .map((deviate) => focusOffset + sway * deviate)
+    .sort((one, other) => x(one) - x(other))
+    .map((beyond) => {
+      const at = x(beyond);
+      const free = ends.findIndex((end) => at - end >= 2.05 * dot);
+      const row = free < 0 ? ends.indexOf(Math.min(...ends)) : free;
+      ends[row] = at;
+      return { x: inside(at), y: bottom - (1 + 2.05 * row) * dot, isKept: isWithin(state, beyond) };
+    });
+  const steps = Array.from({ length: 67 }, (_, index) => -tails + (index * tails) / 33);
+  return {
+    scale,
+    planeX,
+    top,
+    ground,
+    bottom,
+    titleY: box.onPaper ? box.height - 2.1 * small - 4 : ground - 1.6 * small,
+    dot,
+    slab: slabOf(state),
+    closed: slabOf(state.closed),
+    curve: steps
+      .map(
+        (deviate, at) =>
+          `${at ? 'L' : 'M'}${inside(x(focusOffset + deviate * sway)).toFixed(1)} ${bell(deviate).toFixed(1)}`,
+      )
+      .join(''),
+    middle: { x: Math.min(box.width - 14, Math.max(14, middleX)), y: top },
+    /** One sway to the right of the middle, on the curve. */
+    width: { x: Math.min(box.width - 14, Math.max(14, middleX + spread)), y: bell(1) },
+    arm: `M${inside(middleX).toFixed(1)} ${bell(1).toFixed(1)}H${inside(middleX + spread).toFixed(1)}`,
+    upright: `M${inside(middleX).toFixed(1)} ${top}V${ground.toFixed(1)}`,
+    dots,
+  };
+}

@@ -1,0 +1,57 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+export const stage: readonly StageStep[] = [
+  {
+    question: 'A hoverfly’s head at 2:1, f/8, turned a little aside. Are both eyes still sharp?',
+    caption: 'No: {subject-depth} from eye to eye along the axis, and only {depth-of-field} is sharp.',
+    from: { 'subject-tilt': 0 },
+    set: {},
+    sheet: 'picture',
+  },
+  {
+    question: 'How far to stop down until both eyes are sharp: f/9, f/11 or f/16?',
+    caption: 'To {needed.f-number}, if lens and diffraction allow. f/16 takes four times the light of f/8.',
+    from: {},
+    set: { 'f-number': 16 },
+  },
+  {
+    question: 'Back to f/8, and the camera is turned until the eyes are square to it. What is sharp?',
+    caption: 'Everything between them: {sharp.subject-width}, at {f-number}. Turning costs no light.',
+    from: {},
+    set: { 'subject-tilt': 0 },
+  },
+  {
+    question: 'A tripod is not at hand. Standing, of forty frames at f/8, how many have the eye sharp?',
+    caption: 'A share of {keeper-share}. For one in focus, nineteen times in twenty: {keeper-frames} frames.',
+    from: { sway: 0.1 },
+    set: {},
+    sheet: 'rocking',
+  },
+  {
+    question: 'Closed by two stops, to f/16. How many frames does one in focus take now?',
+    caption: 'Half as many: {keeper-frames}. The sharp part is {depth-of-field}, and the light a quarter.',
+    from: {},
+    set: { 'f-number': 16 },
+    sheet: 'rocking',
+  },
+  {
+    question: 'Back to f/8, but with your elbows on your knees. Is that worth more than two stops?',
+    caption: 'Yes: {keeper-frames} frames. You sway by {sway}. Steadiness costs no light.',
+    from: {},
+    set: { holding: 'elbows' },
+    sheet: 'rocking',
+  },
+  {
+    question: 'Elbows on knees, but always 0.4 mm too near. Do more frames make up for that?',
+    caption: 'Slowly: {keeper-share} hit, so {keeper-frames} frames. It is quicker to mend the aim.',
+    from: { holding: 'elbows' },
+    set: { holding: 'elbows', 'focus-offset': 0.4 },
+    sheet: 'rocking',
+  },
+  {
+    question: 'Focused on the eye in the middle, then turned by 5° to frame. Is the eye still sharp?',
+    caption: 'No: it is at {turned.focus-offset} from the plane, and sharpness ends {near-limit} before it.',
+    from: {},
+    set: { 'focus-offset': -0.462 },
+  },
+];
