@@ -145,6 +145,11 @@ export {
   ambientShareOfFullExposureFormula,
 } from './exposure/ambient-share-of-full-exposure.formula.ts';
 export { ambientShare, ambientShareFormula } from './exposure/ambient-share.formula.ts';
+export { ambientUnderexposure, ambientUnderexposureFormula } from './exposure/ambient-underexposure.formula.ts';
+export {
+  backgroundUnderexposure,
+  backgroundUnderexposureFormula,
+} from './exposure/background-underexposure.formula.ts';
 export { combinedMotionBlur } from './exposure/combined-motion-blur.ts';
 export {
   effectiveFNumberFromGuideNumber,
@@ -167,6 +172,7 @@ export {
 export { exposureValue, exposureValueFormula } from './exposure/exposure-value.formula.ts';
 export { fNumberForFlash, fNumberForFlashFormula } from './exposure/f-number-for-flash.formula.ts';
 export { flashPowerForFNumber, flashPowerForFNumberFormula } from './exposure/flash-power-for-f-number.formula.ts';
+export { flashUnderexposure, flashUnderexposureFormula } from './exposure/flash-underexposure.formula.ts';
 export { keeperChance, framesForChance } from './exposure/frames-for-chance.ts';
 export {
   illuminanceByInverseSquare,
@@ -209,8 +215,8 @@ export {
   assumedPixel,
 } from './exposure/photons.ts';
 export {
+  shareBehindCurtain,
   shutterTimeWithFlash,
-  ambientUnderexposure,
   movementUnderFlash,
   type MovementUnderFlash,
 } from './exposure/shutter-with-flash.ts';

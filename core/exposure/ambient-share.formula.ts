@@ -29,5 +29,5 @@ export const ambientShareFormula = {
   evaluate: ambientShare,
   says: 'Three stops below the flash, daylight makes a ninth of the picture.',
   source: 'derived in core/exposure/README.md#ambient',
-  checkedBy: ['common-practice-exposure', 'counting-light'],
+  checkedBy: ['common-practice-exposure', 'counting-light', 'flash-by-other-routes'],
 } as const satisfies Formula<Inputs>;

@@ -6,7 +6,7 @@ import { keeperShare } from './keeper-share.formula.ts';
 import { luminousExposure } from './luminous-exposure.ts';
 import { motionBlurTurning } from './motion-blur-turning.ts';
 import { midToneExposure, saturationExposure } from './photons.ts';
-import { ambientUnderexposure, movementUnderFlash, shutterTimeWithFlash } from './shutter-with-flash.ts';
+import { movementUnderFlash, shareBehindCurtain, shutterTimeWithFlash } from './shutter-with-flash.ts';
 import {
   apertureValue,
   exposureTimeOfTimeValue,
@@ -33,7 +33,6 @@ const given = fc.record({
   luminance: anyNumber,
   magnification: anyNumber,
   nearLimit: anyNumber,
-  neededTime: anyNumber,
   shakeRate: anyNumber,
   share: anyShare,
   stabilisation: anyNumber,
@@ -47,11 +46,11 @@ const given = fc.record({
 
 describeAnyNumber(
   {
-    ambientUnderexposure,
     keeperShare,
     luminousExposure,
     motionBlurTurning,
     movementUnderFlash,
+    shareBehindCurtain,
     shutterTimeWithFlash,
     swingDuring,
     timeForLightLoss,

@@ -43,5 +43,5 @@ export const effectiveFNumberFromGuideNumberFormula = {
   evaluate: effectiveFNumberFromGuideNumber,
   says: 'Guide number over distance in metres; one stop less power needs an aperture one stop wider.',
   source: 'ISO 1230 (from memory)',
-  checkedBy: ['guide-numbers'],
+  checkedBy: ['flash-in-stops', 'guide-numbers'],
 } as const satisfies Formula<Inputs>;

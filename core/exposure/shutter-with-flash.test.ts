@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { OutOfRange } from '#core/quantity/errors.ts';
-import { ambientUnderexposure, movementUnderFlash, shutterTimeWithFlash } from './shutter-with-flash.ts';
+import { movementUnderFlash, shareBehindCurtain, shutterTimeWithFlash } from './shutter-with-flash.ts';
 
 describe('shutterTimeWithFlash', () => {
   it('is the time wanted, but no shorter than the sync limit', () => {
@@ -13,16 +13,19 @@ describe('shutterTimeWithFlash', () => {
   });
 });
 
-describe('ambientUnderexposure', () => {
-  it('is three stops for an eighth of the time, and none for all of it', () => {
-    expect(ambientUnderexposure({ neededTime: 0.08, exposureTime: 0.01 })).toBe(3);
-    expect(ambientUnderexposure({ neededTime: 0.08, exposureTime: 0.08 })).toBe(0);
-    expect(ambientUnderexposure({ neededTime: 0.01, exposureTime: 0.02 })).toBe(-1);
+describe('shareBehindCurtain', () => {
+  it('is four fifths at a fifth of the sync time', () => {
+    expect(shareBehindCurtain({ exposureTime: 0.001, syncSpeed: 0.005 })).toBe(0.8);
+  });
+
+  it('is nothing at the sync limit and at longer times', () => {
+    expect(shareBehindCurtain({ exposureTime: 0.005, syncSpeed: 0.005 })).toBe(0);
+    expect(shareBehindCurtain({ exposureTime: 1, syncSpeed: 0.005 })).toBe(0);
   });
 
   it('refuses a time of zero by name', () => {
-    expect(() => ambientUnderexposure({ neededTime: 0, exposureTime: 1 })).toThrow(/exposure-time is 0/);
-    expect(() => ambientUnderexposure({ neededTime: 1, exposureTime: 0 })).toThrow(OutOfRange);
+    expect(() => shareBehindCurtain({ exposureTime: 0, syncSpeed: 0.005 })).toThrow(/exposure-time is 0/);
+    expect(() => shareBehindCurtain({ exposureTime: 0.01, syncSpeed: 0 })).toThrow(OutOfRange);
   });
 });
 

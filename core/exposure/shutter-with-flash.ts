@@ -20,25 +20,20 @@ export function shutterTimeWithFlash(given: { exposureTime: number; syncSpeed: n
 }
 
 /**
- * Stops by which an exposure is shorter than the one that the light already there asks for: log2(needed/set).
+ * The share of the frame, from the side that opened first, on which the second curtain lies when the flash fires: 1 − t/sync.
  *
- * @param given.neededTime s, as metered without the flash, at the same N_w and ISO; above 0
  * @param given.exposureTime *t*, set, s; above 0
- * @returns stops; negative where the set time is the longer
+ * @param given.syncSpeed shortest time at which the shutter stands fully open, s; above 0
+ * @returns from 0 to 1: 0 at the sync limit and longer
  * @throws OutOfRange for anything not finite and above zero
  *
- * @example ambientUnderexposure({ neededTime: 0.04, exposureTime: 0.005 }) // 3
+ * Assumes curtains that cross the frame evenly in the sync time, and a flash that fires when the first has arrived. See [README](README.md#ambient).
+ *
+ * @example shareBehindCurtain({ exposureTime: 0.001, syncSpeed: 0.005 }) // 0.8
  */
-export function ambientUnderexposure({
-  neededTime,
-  exposureTime,
-}: {
-  neededTime: number;
-  exposureTime: number;
-}): number {
-  requirePositive('exposure-time', neededTime);
-  requirePositive('exposure-time', exposureTime);
-  return Math.log2(neededTime / exposureTime);
+export function shareBehindCurtain(given: { exposureTime: number; syncSpeed: number }): number {
+  requirePositive('exposure-time', given.exposureTime);
+  return Math.max(0, 1 - given.exposureTime / requirePositive('sync-speed', given.syncSpeed));
 }
 
 /** What a moving subject leaves on the sensor under flash and the light already there. */

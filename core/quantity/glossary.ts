@@ -108,6 +108,8 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'ambient-share': entry('', 'share of the exposure that daylight or room light gives'),
   'ambient-share-of-full-exposure': entry('', 'what daylight or room light alone gives of it'),
   'ambient-underexposure': entry('', 'stops by which daylight or room light alone falls short'),
+  'flash-underexposure': entry('', 'stops by which the flash alone falls short'),
+  'background-underexposure': entry('', 'stops by which a flash lights the background less than the subject'),
   'quantum-efficiency': entry(String.raw`\eta`, 'share of the photons that a pixel turns into electrons'),
   electrons: entry('', 'that light sets free in one pixel'),
   'full-well': entry('', 'electrons that one pixel can hold'),

@@ -7,6 +7,7 @@ export function partOf(name: QuantityName): string {
 
 /** Prefixes that say which of a quantity is meant, not which part of a chain it belongs to. */
 const adjectives: readonly string[] = [
+  'ambient',
   'best',
   'closest',
   'corrected',

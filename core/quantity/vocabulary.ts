@@ -136,6 +136,8 @@ const rows = {
   'ambient-share': row('', '', 0, 1, { writing: 'share', shown: '%' }),
   'ambient-share-of-full-exposure': row('', '', 0, 40, { writing: 'share', shown: '%' }),
   'ambient-underexposure': row('', 'stops', -5, 15),
+  'flash-underexposure': row('', 'stops', -15, 15),
+  'background-underexposure': row('', 'stops', 0, 20),
   'quantum-efficiency': row('η', '', 0.05, 1, { writing: 'share', shown: '%', scale: 'linear' }),
   electrons: row('', '', 0.001, 2000000),
   'full-well': row('', '', 100, 1000000),

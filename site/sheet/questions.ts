@@ -270,8 +270,11 @@ export const subjects: readonly Subject[] = [
         'f-number-for-flash': 'F-number to set for a flash',
         'effective-f-number-from-guide-number': 'Effective f-number from the guide number',
         'flash-power-for-f-number': 'Power of the flash for an f-number',
+        'flash-underexposure': 'Stops by which a flash falls short',
+        'background-underexposure': 'Stops that a flash loses behind the subject',
       }),
       question('How much does daylight add?', 'exposure-and-flash', {
+        'ambient-underexposure': 'Stops by which daylight falls short',
         'ambient-share': 'Daylight’s share of the picture',
         'ambient-share-of-full-exposure': 'Daylight’s share of a full exposure',
       }),

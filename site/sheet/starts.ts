@@ -137,6 +137,9 @@ const special: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   'magnification-of-infinity-objective': { 'focal-length': 200 },
   'effective-f-number-of-objective': { magnification: 4 },
   'light-loss': { 'effective-f-number': 16 },
+  'flash-underexposure': { 'effective-f-number': 23.9, 'flash.effective-f-number': 11.7 },
+  'background-underexposure': { 'flash-distance': 150, 'background-distance': 300 },
+  'ambient-underexposure': { 'ambient.exposure-time': 1 / 8, 'shutter.exposure-time': 1 / 200 },
   'subject-depth-of-tilt': { 'subject-width': 20 },
 };
 

@@ -128,6 +128,8 @@ const table = {
   'incident-light-constant': [blue, 'long'],
   'ambient-share': [blue, 'dotted'],
   'ambient-underexposure': [blue, 'double'],
+  'flash-underexposure': [violet, 'double'],
+  'background-underexposure': [violet, 'dotted'],
   'ambient-share-of-full-exposure': [ochre, 'dashed'],
   'guide-number': [violet, 'solid'],
   'flash-power': [violet, 'long'],

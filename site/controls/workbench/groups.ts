@@ -47,6 +47,16 @@ const ofCloseUpLens: readonly (QuantityName | 'close-up' | 'glass')[] = [
   'abbe-number',
 ];
 
+const ofFlash: readonly (QuantityName | 'power' | 'flash')[] = [
+  'power',
+  'flash',
+  'flash-power',
+  'guide-number',
+  'flash-distance',
+  'flash-duration',
+  'sync-speed',
+];
+const ofLight: readonly (QuantityName | 'light')[] = ['light', 'luminance', 'reflected-light-constant', 'iso'];
 const ofHolding: readonly (QuantityName | 'holding' | 'turns-about')[] = [
   'holding',
   'turns-about',
@@ -54,7 +64,6 @@ const ofHolding: readonly (QuantityName | 'holding' | 'turns-about')[] = [
   'sideways-speed',
   'stabilisation',
 ];
-const ofLight: readonly (QuantityName | 'light')[] = ['light', 'luminance'];
 
 const ofObjective: readonly QuantityName[] = ['objective-magnification', 'numerical-aperture', 'tube-focal-length'];
 
@@ -72,11 +81,25 @@ export function controlGroups(all: readonly string[], first: readonly string[]):
   const converter = under(['front-ring', 'rear-ring'], 'converter', 'converter-factor', 'converter-length');
   const objective = under(['objective'], 'objective', ...ofObjective);
   const holding = under([], ...ofHolding);
+  const flash = under([], ...ofFlash);
   const light = under([], ...ofLight);
-  const grouped = [...holding, ...light, ...lens, ...camera, ...printed, ...closeUp, ...turned, ...main, ...converter, ...objective];
+  const grouped = [
+    ...holding,
+    ...flash,
+    ...light,
+    ...lens,
+    ...camera,
+    ...printed,
+    ...closeUp,
+    ...turned,
+    ...main,
+    ...converter,
+    ...objective,
+  ];
   const others = rest.filter((name) => !grouped.includes(name));
   return [
     { name: 'holding', title: 'How it is held', controls: holding },
+    { name: 'flash', title: 'The flash', controls: flash },
     { name: 'lens', title: 'The lens', controls: lens },
     { name: 'close-up', title: 'The close-up lens', controls: closeUp },
     { name: 'turned', title: 'The lens turned round', controls: turned },

@@ -18,10 +18,22 @@ export interface PictureJob {
   /** By how much its right half is turned towards the camera, rad, about the upright through its middle. */
   readonly turned?: number;
   readonly lighting?: Lighting;
+  /** Beside a flash, whose picture the view is, the light already there draws another. */
+  readonly ambient?: AmbientPart;
   /** Several frames, merged. */
   readonly stack?: StackJob;
   /** Whether the same frame is wanted with everything sharp too, to compare with. */
   readonly compare?: boolean;
+}
+
+/** What the light already there adds to a flash's picture. */
+export interface AmbientPart {
+  /** Its share of all light on the subject, from 0 to 1. */
+  readonly share: number;
+  /** Streak that the subject leaves in it, mm on the sensor. */
+  readonly motionBlur: number;
+  /** How much less flash the deepest places of the scene get than the subject: a share from 0 to 1. */
+  readonly flashBehind: number;
 }
 
 /** How finely a job is done. */

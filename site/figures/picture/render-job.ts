@@ -7,9 +7,10 @@ import type { Scene } from '#core/picture/scene.ts';
 import { sharpPicture } from '#core/picture/sharp-picture.ts';
 import { coinBeforePosts } from '#core/picture/subjects/coin-before-posts.ts';
 import { subjectOf } from '#core/picture/subjects/subjects.ts';
+import { darkenedBehind, twoExposures } from '#core/picture/two-exposures.ts';
 import { turnedDepth, turnedScene } from '#core/picture/turned-scene.ts';
 import { fieldOf, type View } from '#core/picture/view.ts';
-import { coarseView, type Fineness, type PictureJob } from './job.ts';
+import { coarseView, type AmbientPart, type Fineness, type PictureJob } from './job.ts';
 import type { Rendered, Pixels } from './messages.ts';
 import { mergeFrames } from './merge-frames.ts';
 
@@ -21,6 +22,7 @@ import { mergeFrames } from './merge-frames.ts';
 export function* renderJob(job: PictureJob, fineness: Fineness): Generator<number, Rendered> {
   const view = coarseView(job.stack ? { ...job.view, focusHeight: job.stack.firstHeight } : job.view, fineness);
   const scene = sceneFor(job, view);
+  if (job.ambient) return { picture: pixelsOf(yield* withAmbient(scene, view, job.ambient, fineness)) };
   const { picture, view: seen } = job.stack
     ? yield* mergeFrames(scene, view, job.stack, fineness)
     : { picture: yield* renderSteps(scene, view, { slices: fineness.slices }), view };
@@ -34,16 +36,39 @@ export function* renderJob(job: PictureJob, fineness: Fineness): Generator<numbe
   };
 }
 
+/** The flash's picture and that of the light already there, one on the other. */
+function* withAmbient(
+  scene: Scene,
+  view: View,
+  { share, motionBlur, flashBehind }: AmbientPart,
+  { slices }: Fineness,
+): Generator<number, Picture> {
+  const flash = yield* inHalf(0, renderSteps(darkenedBehind(scene, flashBehind), view, { slices }));
+  const streak = { ...view, motionBlur: { width: motionBlur, angle: 0 } };
+  const ambient = yield* inHalf(0.5, renderSteps(scene, streak, { slices }));
+  return twoExposures(flash, ambient, share);
+}
+
+/** Steps that are half of the whole, from *begin* on. */
+function* inHalf(begin: number, steps: Generator<number, Picture>): Generator<number, Picture> {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    yield begin + step.value / 2;
+  }
+}
+
 let last: { readonly key: string; readonly scene: Scene } | undefined;
 
 /** The subject on a grid as fine as the view's pixels, as much of it as the view can see; kept while only the camera moves. */
 function sceneFor(
-  { subject: slug, coinBeforePosts: coin, seed, lighting, centre, turned = 0 }: PictureJob,
+  { subject: slug, coinBeforePosts: coin, seed, lighting, centre, ambient, turned = 0 }: PictureJob,
   view: View,
 ): Scene {
   const subject = coin ? coinBeforePosts(coin) : subjectOf(slug);
   const pitch = view.pitch / view.magnification;
-  const field = fieldOf(view, turnedDepth(subject, turned));
+  const streak = ambient && { motionBlur: { width: ambient.motionBlur, angle: 0 } };
+  const field = fieldOf({ ...view, ...streak }, turnedDepth(subject, turned));
   const samples = (length: number, pixels: number) => Math.min(3 * pixels, Math.ceil(length / pitch / 32) * 32);
   const options = {
     columns: samples(field.width, view.columns),

@@ -1,0 +1,63 @@
+import { quantityOf } from '#core/quantity/vocabulary.ts';
+import type { ChoicePlan } from '#site/state/choice.ts';
+
+/** How long the crate's twin-arm flash shines (t0.1) at some of its powers, s. */
+const shines = [
+  [1, 1 / 1000],
+  [1 / 4, 1 / 4000],
+  [1 / 16, 1 / 10_000],
+  [1 / 64, 1 / 20_000],
+] as const;
+
+/** How long it shines at any power, s: evenly in stops between the powers that are known, and on beyond them. */
+export function shinesFor(power: number): number {
+  const after = shines.findIndex(([known]) => known <= power);
+  const at = after < 0 ? shines.length - 1 : Math.max(1, after);
+  const [[more, longer], [less, shorter]] = [shines[at - 1]!, shines[at]!];
+  const part = Math.log(power / less) / Math.log(more / less);
+  return Number((shorter * (longer / shorter) ** part).toPrecision(6));
+}
+
+const { least, most } = quantityOf('flash-duration');
+
+/** Its guide number and the shortest time that the club's cameras stand open for; how long it shines follows its power. */
+export const twinArm = { 'guide-number': 14, 'sync-speed': 1 / 200 } as const;
+export const flashChoice: ChoicePlan<'guide-number' | 'sync-speed' | 'flash-duration' | 'flash-power'> = {
+  label: 'Flash',
+  options: {
+    'twin-arm': {
+      label: 'the crate’s twin-arm flash',
+      fills: (given) => ({
+        ...twinArm,
+        'flash-duration': Math.min(most, Math.max(least, shinesFor(given['flash-power']))),
+      }),
+    },
+  },
+};
+
+/** What flashes can be set to (common practice). */
+export const powers = Object.fromEntries(
+  [1, 2, 4, 8, 16, 32, 64, 128].map((part) => [
+    part === 1 ? 'full' : `p${part}`,
+    { label: part === 1 ? 'full power' : `1/${part} of full power`, 'flash-power': 1 / part },
+  ]),
+);
+
+/** Brightness of a mid-tone, cd/m². */
+export const lights = {
+  sun: { label: 'in the sun', luminance: 4096 },
+  shade: { label: 'in the shade', luminance: 512 },
+  window: { label: 'beside a window', luminance: 64 },
+  room: { label: 'in a lit room', luminance: 8 },
+} as const;
+
+/** The crate's 90 mm macro lens at life size: its focal length, and how far its foremost rim is before H; where a drawing has to put a lens. */
+const drawnLens = { focalLength: 72.5, frontPrincipalDepth: 24 };
+
+/** From that rim to the subject, mm. */
+export const rimToSubject = (magnification: number) =>
+  drawnLens.focalLength * (1 + 1 / magnification) - drawnLens.frontPrincipalDepth;
+
+/** From its entrance pupil to the subject, mm. */
+export const pupilToSubject = (magnification: number, pupilMagnification: number) =>
+  drawnLens.focalLength * (1 / magnification + 1 / pupilMagnification);

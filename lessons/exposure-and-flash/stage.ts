@@ -1,0 +1,47 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+export const stage: readonly StageStep[] = [
+  {
+    question: 'The guide number says f/11. We set f/11 and come closer: right at life size?',
+    caption: 'The flash alone: {flash-underexposure}. Closeness took {light-loss}.',
+    from: { magnification: 0.02 },
+    set: { magnification: 1 },
+  },
+  {
+    question: 'How much more power does that need?',
+    caption: 'This f-number asks for {needed.flash-power} of full power. Four times the light is two stops.',
+    set: { power: 'p16' },
+  },
+  {
+    question: 'The background stands a metre behind. Why is it black?',
+    caption: '{background-underexposure} less flash gets there; daylight is {ambient-share} of the whole.',
+    from: { power: 'p16', 'background-distance': 20 },
+    set: { power: 'p16', 'background-distance': 1000 },
+  },
+  {
+    question: 'A longer shutter time: what gets brighter, the subject or the background?',
+    caption: 'Daylight {ambient-share}. A shutter that is wholly open changes nothing in the flash’s part.',
+    set: { power: 'p16', 'background-distance': 1000, 'exposure-time': 0.04 },
+  },
+  {
+    question: 'The subject moves. Does the flash hold it still?',
+    caption: 'Flash {flash.motion-blur}, daylight {ambient.motion-blur}: two images, one on the other.',
+    sheet: 'pictures',
+    from: { power: 'p16', 'exposure-time': 0.04, 'subject-speed': 0.001 },
+    set: { power: 'p16', 'exposure-time': 0.04, 'subject-speed': 20 },
+  },
+  {
+    question: 'Then a shorter time, 1/1000 s?',
+    caption: 'Below the sync limit a curtain is in the way as it fires; at {shutter.exposure-time} it is wholly open.',
+    sheet: 'shutter',
+    from: { power: 'p16' },
+    set: { power: 'p16', 'exposure-time': 0.001 },
+  },
+  {
+    question: 'Less power, but nearer: as bright as before. Is anything gained?',
+    caption: 'Less power is a shorter flash: its streak is {flash.motion-blur}. Near and weak freezes best.',
+    sheet: 'set-up',
+    from: { power: 'p16', 'subject-speed': 100 },
+    set: { power: 'p64', 'flash-distance': 75, 'subject-speed': 100 },
+  },
+];
