@@ -101,7 +101,7 @@ Written by \`npm run bench -- pages\`. ${results.machine}; ${results.browser}.
 ## Bytes
 
 Kilobytes (1000 bytes) of gzip. JavaScript is what the page loads by itself, inline code included, and besides it what it can come to load, the
-worker that keeps the site for use offline left out. Fonts and the first visit are counted by the browser over the wire, headers included. Limits of a lesson: ${limits.js.plain / 1000} KB of JavaScript loaded by itself, ${limits.js.sideView / 1000} KB where a camera is seen from the side, ${limits.firstVisit / 1000} KB for the first
+worker that keeps the site for use offline left out. Fonts and the first visit are counted by the browser over the wire, headers included. Limits of a lesson: ${limits.js.plain / 1000} KB of JavaScript loaded by itself, ${limits.js.chain / 1000} KB with a chain of parts, ${limits.firstVisit / 1000} KB for the first
 visit, no request to another host.
 
 ${weights(results)}

@@ -72,10 +72,10 @@ export function weightOf(page: string): Weight {
   };
 }
 
-/** What the page of a lesson, `lessons/extension/`, may load by itself: a camera from the side takes more. */
+/** What the page of a lesson, `lessons/extension/`, may load by itself: a chain of parts takes more, drawn or not. */
 export function jsLimitOf(page: string): number {
-  const figures = globSync(`${page}figures/*.svelte`, { cwd: root }).map((file) =>
+  const code = globSync(`${page}{,figures/}*.{svelte,ts}`, { cwd: root }).map((file) =>
     readFileSync(join(root, file), 'utf8'),
   );
-  return figures.some((text) => text.includes('side-view/')) ? limits.js.sideView : limits.js.plain;
+  return code.some((text) => /side-view\/|\/lens-in-use\.ts/.test(text)) ? limits.js.chain : limits.js.plain;
 }
