@@ -36,15 +36,25 @@ export function mtfRemarks(
       x.at,
       y.at,
     );
+  const readOff = `${share > 0 ? printQuantity('contrast', share) : 'an even grey'} at ${lp(frequency)}`;
+  const readY = Math.max(top + 2.6 * text, Math.min(hereY - 0.5 * text, bottom - 2.2 * text));
+  /** What is read off goes before the name of a curve. */
+  const isRead = (atX: number, atY: number) =>
+    Math.abs(atY - readY) < 1.3 * text && Math.abs(atX - hereX) < textWidth(readOff, text) + 4 * text;
   /** A curve's name stands where the curve is a quarter high, or as far down as the sheet goes; of curves too near only the first has one. */
   const quarter = (mark: number) => Math.min((0.64 * cutoff * fNumber) / mark, 0.93 * end);
   const named = [fNumber, ...neighbours].map((mark) => {
     const [atX, isLeft] = [x.at(quarter(mark)), mark > fNumber];
     const isNear = mark !== fNumber && Math.abs(atX - x.at(quarter(fNumber))) < 2.5 * text;
     const atY = y.at(contrastAt(quarter(mark), (cutoff * fNumber) / mark)) + (isLeft ? text : -5);
-    return label(mark === fNumber ? 'contrast' : '', isNear ? '' : printQuantity('f-number', mark), atX, atY, isLeft);
+    return label(
+      mark === fNumber ? 'contrast' : '',
+      isNear || isRead(atX, atY) ? '' : printQuantity('f-number', mark),
+      atX,
+      atY,
+      isLeft,
+    );
   });
-  const readOff = `${share > 0 ? printQuantity('contrast', share) : 'an even grey'} at ${lp(frequency)}`;
   return {
     hereX,
     hereY,
@@ -62,7 +72,7 @@ export function mtfRemarks(
       ...named,
       label('nyquist-frequency', `pixels’ limit (Nyquist) ${lp(nyquist)}`, nyquistX + 6, top + 1.1 * text),
       beside('cutoff-frequency', cutoffX, `cutoff ${lp(cutoff)}${cutoffX > right ? ' →' : ''}`, bottom - 0.6 * text),
-      beside('contrast', hereX, readOff, Math.max(top + 2.6 * text, Math.min(hereY - 0.5 * text, bottom - 2.2 * text))),
+      beside('contrast', hereX, readOff, readY),
     ],
   };
 }
