@@ -28,6 +28,8 @@ describe.each(await drawnLessons())('the figure of $slug', ({ bench, Figure, pro
     expect(body).toMatch(/<output name=/);
     const fields = body.match(/<input class="field[^>]*>/g) ?? [];
     expect(fields.length).toBeGreaterThan(1);
+    const ids = fields.map((field) => / id="([^"]*)"/.exec(field)![1]);
+    expect(new Set(ids).size, ids.join(' ')).toBe(ids.length);
     for (const field of fields) {
       const [, name] = / name="([^"]*)"/.exec(field) ?? [];
       for (const attribute of ['min', 'max', 'step']) expect(field).toMatch(new RegExp(` ${attribute}="[^"]+"`));
