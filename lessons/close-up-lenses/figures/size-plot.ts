@@ -1,8 +1,9 @@
 import { printQuantity } from '#core/quantity/print.ts';
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { textWidth } from '#site/figures/dimension/text-width.ts';
+import { alongLine } from '#site/figures/plot/along-line.ts';
 import { plotFrame } from '#site/figures/plot/frame.ts';
-import { around, type Box } from '#site/figures/sheet/boxes.ts';
+import { around } from '#site/figures/sheet/boxes.ts';
 import { placeLabels, type Spot, type Wanted } from '#site/figures/sheet/labels.ts';
 
 export interface Given {
@@ -72,22 +73,8 @@ export function sizePlotLayout(given: Given, box: SheetBox) {
     const whole = `${name}: w ${printQuantity('working-distance', distanceAt(power))}`;
     const room = share * Math.hypot(to.x - from.x, to.y - from.y);
     const texts = [whole, name].filter((one) => textWidth(one, box.text) < room);
-    const angle = Math.atan2(to.y - from.y, to.x - from.x);
-    const lift = 0.3 * box.text;
     const text = texts[0];
-    if (text === undefined) return { isOn, path };
-    const end = { x: to.x - 6 + lift * Math.sin(angle), y: to.y - 6 * Math.tan(angle) - lift * Math.cos(angle) };
-    const degrees = (180 / Math.PI) * angle;
-    const place = `translate(${end.x.toFixed(1)} ${end.y.toFixed(1)}) rotate(${degrees.toFixed(1)})`;
-    return { isOn, path, name: { text, place, boxes: alongText(end, angle, textWidth(text, box.text)) } };
-  }
-
-  /** Boxes that a text at a slant takes, one after the other back from its *end*. */
-  function alongText(end: { x: number; y: number }, angle: number, length: number): Box[] {
-    const half = 0.55 * box.text;
-    return Array.from({ length: Math.ceil(length / half) }, (_, index) =>
-      around(end.x - index * half * Math.cos(angle), end.y - half * 0.6 - index * half * Math.sin(angle), half),
-    );
+    return text === undefined ? { isOn, path } : { isOn, path, name: alongLine(text, from, to, box.text) };
   }
 
   function nameOfPoint({ slug, length, x, y }: (typeof points)[number]): Wanted {

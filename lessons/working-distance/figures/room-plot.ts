@@ -1,6 +1,7 @@
 import { printQuantity } from '#core/quantity/print.ts';
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { textWidth } from '#site/figures/dimension/text-width.ts';
+import { alongLine } from '#site/figures/plot/along-line.ts';
 import { plotFrame } from '#site/figures/plot/frame.ts';
 import { around, type Box } from '#site/figures/sheet/boxes.ts';
 import { placeLabels, type Spot, type Wanted } from '#site/figures/sheet/labels.ts';
@@ -80,21 +81,8 @@ export function roomPlotLayout(given: RoomGiven, box: SheetBox) {
     ];
     const path = `M${start.x.toFixed(1)} ${start.y.toFixed(1)}L${end.x.toFixed(1)} ${end.y.toFixed(1)}`;
     const name = printQuantity('magnification', size);
-    const length = textWidth(name, text);
-    if (length > 0.4 * Math.hypot(end.x - start.x, end.y - start.y)) return { path };
-    const angle = Math.atan2(end.y - start.y, end.x - start.x);
-    const lift = 0.3 * text;
-    const at = { x: end.x - 6 + lift * Math.sin(angle), y: end.y - 6 * Math.tan(angle) - lift * Math.cos(angle) };
-    const place = `translate(${at.x.toFixed(1)} ${at.y.toFixed(1)}) rotate(${((180 / Math.PI) * angle).toFixed(1)})`;
-    return { path, name: { text: name, place, boxes: alongText(at, angle, length) } };
-  }
-
-  /** Boxes that a text at a slant takes, one after the other back from its *end*. */
-  function alongText(end: { x: number; y: number }, angle: number, length: number): Box[] {
-    const half = 0.55 * text;
-    return Array.from({ length: Math.ceil(length / half) }, (_, index) =>
-      around(end.x - index * half * Math.cos(angle), end.y - half * 0.6 - index * half * Math.sin(angle), half),
-    );
+    const isTooLong = textWidth(name, text) > 0.4 * Math.hypot(end.x - start.x, end.y - start.y);
+    return isTooLong ? { path } : { path, name: alongLine(name, start, end, text) };
   }
 
   const beside = (x: number, y: number, reach: number): Spot[] =>
