@@ -44,10 +44,12 @@ function* withAmbient(
   { slices }: Fineness,
 ): Generator<number, Picture> {
   const flash = yield* inHalf(0, renderSteps(darkenedBehind(scene, flashBehind), view, { slices }));
-  const streak = { ...view, motionBlur: { width: motionBlur, angle: 0 } };
-  const ambient = yield* inHalf(0.5, renderSteps(scene, streak, { slices }));
+  const ambient = yield* inHalf(0.5, renderSteps(scene, streaked(view, motionBlur), { slices }));
   return twoExposures(flash, ambient, share);
 }
+
+/** A view in which the subject leaves a streak, mm on the sensor. */
+const streaked = (view: View, width: number): View => ({ ...view, motionBlur: { width, angle: 0 } });
 
 /** Steps that are half of the whole, from *begin* on. */
 function* inHalf(begin: number, steps: Generator<number, Picture>): Generator<number, Picture> {
@@ -67,8 +69,8 @@ function sceneFor(
 ): Scene {
   const subject = coin ? coinBeforePosts(coin) : subjectOf(slug);
   const pitch = view.pitch / view.magnification;
-  const streak = ambient && { motionBlur: { width: ambient.motionBlur, angle: 0 } };
-  const field = fieldOf({ ...view, ...streak }, turnedDepth(subject, turned));
+  const seen = ambient ? streaked(view, ambient.motionBlur) : view;
+  const field = fieldOf(seen, turnedDepth(subject, turned));
   const samples = (length: number, pixels: number) => Math.min(3 * pixels, Math.ceil(length / pitch / 32) * 32);
   const options = {
     columns: samples(field.width, view.columns),
