@@ -1,6 +1,5 @@
 import { requirePositive } from '#core/quantity/errors.ts';
-
-const degree = Math.PI / 180;
+import { degree } from '#core/quantity/units.ts';
 
 /**
  * What a lens leaves of light on its way, by ISO 12232's example: π/4 · transmission 0.9 · vignetting 0.98 · cos⁴ 10° = 0.6516.

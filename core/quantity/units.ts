@@ -11,7 +11,8 @@ interface Measure {
 /** Exact: international yard and pound agreement of 1959. */
 const inch = 25.4;
 const foot = 304.8;
-const degree = Math.PI / 180;
+/** rad */
+export const degree = Math.PI / 180;
 
 // µ is two characters of Unicode, the micro sign and the Greek letter; keyboards give u. Cameras write seconds as 2″.
 // prettier-ignore

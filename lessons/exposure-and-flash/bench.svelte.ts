@@ -13,8 +13,8 @@ import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formu
 import { lightLossFormula } from '#core/gaussian/light-loss.formula.ts';
 import { step, under } from '#core/quantity/answers-from.ts';
 import { Bench, choiceOf } from '#site/state/bench.svelte.ts';
-import { lenses } from '#site/state/crate.ts';
-import { flashChoice, lights, powers, shinesFor, twinArm } from './figures/gear.ts';
+import { lenses, lights } from '#site/state/crate.ts';
+import { flashChoice, powers, shinesFor, twinArm } from './figures/gear.ts';
 import { ambientInWords, brightnessInWords, powerInWords } from './figures/in-words.ts';
 
 /** How long the shutter has to be open with a flash. */

@@ -12,8 +12,9 @@ import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formu
 import { step, under } from '#core/quantity/answers-from.ts';
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
-import { bodies } from '#site/state/crate.ts';
-import { holdings, lensChoice, lensHeldAt, lights, movers, ofLens, pivots } from './figures/gear.ts';
+import { bodies, holdings, lights } from '#site/state/crate.ts';
+import { lensAt, lensHeld } from '#site/state/lens-in-use.ts';
+import { movers, ofLens, pivots } from './figures/gear.ts';
 import {
   electronsInWords,
   isoInWords,
@@ -62,7 +63,7 @@ export const bench = new Bench({
     ...startsOf(movers.rest, ['subject-speed']),
     ...startsOf(holdings.hand, ['shake-rate', 'sideways-speed']),
     stabilisation: 0,
-    ...startsOf(lensHeldAt('lens-90', lifeSize), ofLens),
+    ...startsOf(lensAt('lens-90', lifeSize), ofLens),
     'f-number': 8,
     ...startsOf(bodies['body-36'], ['circle-of-confusion', 'pixel-pitch']),
     'quantum-efficiency': assumedPixel.quantumEfficiency,
@@ -73,7 +74,7 @@ export const bench = new Bench({
     subject: choiceOf('Subject', movers, ['subject-speed']),
     holding: choiceOf('Held', holdings, ['shake-rate', 'sideways-speed']),
     'turns-about': keptChoice('It turns about', pivots),
-    lens: lensChoice,
+    lens: lensHeld(ofLens),
     sensor: choiceOf('Camera', bodies, ['pixel-pitch']),
     [circleChoice]: circleByBody('pixel-pitch'),
     light: choiceOf('The subject is', lights, ['luminance']),

@@ -5,9 +5,9 @@ import { motionBlurTurningAboutSensor } from '#core/exposure/motion-blur-turning
 import { signalToNoise, signalToNoiseFormula } from '#core/exposure/signal-to-noise.formula.ts';
 import { subjectSpeedOfSwingFormula } from '#core/exposure/subject-speed-of-swing.formula.ts';
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
+import { degree } from '#core/quantity/units.ts';
 import { circlesOfBodies } from '#site/state/body-circle.ts';
 
-const degree = Math.PI / 180;
 const focalLengths = [50, 60, 72, 90, 100];
 /** Of which a working finds the streak first: any would do. */
 const anyTime = 1 / 125;

@@ -12,11 +12,13 @@ import { entrancePupilDistanceFormula } from '#core/gaussian/entrance-pupil-dist
 import { entrancePupilFormula } from '#core/gaussian/entrance-pupil.formula.ts';
 import { under } from '#core/quantity/answers-from.ts';
 import { printQuantity } from '#core/quantity/print.ts';
+import { degree } from '#core/quantity/units.ts';
 import { quantityOf } from '#core/quantity/vocabulary.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
-import { bodies } from '#site/state/crate.ts';
-import { degree, holding, leaning, lensAt, lensChoice, ofLens } from './figures/gear.ts';
+import { bodies, holdings } from '#site/state/crate.ts';
+import { lensAt, lensHeld } from '#site/state/lens-in-use.ts';
+import { leaning, ofLens } from './figures/gear.ts';
 
 const { magnification, ...eyes } = leaning.eyes;
 /** As whole numbers, more is no number to plan with. */
@@ -29,7 +31,7 @@ export const bench = new Bench({
     ...startsOf(eyes, ['subject-tilt', 'subject-width']),
     magnification,
     'f-number': 8,
-    ...startsOf(holding.hand, ['sway']),
+    ...startsOf(holdings.hand, ['sway']),
     'focus-offset': 0,
     ...startsOf(lensAt('lens-90', magnification), ofLens),
     ...startsOf(bodies['body-36'], ['pixel-pitch', 'circle-of-confusion']),
@@ -37,8 +39,8 @@ export const bench = new Bench({
   },
   choices: {
     subject: choiceOf('Subject', leaning, ['magnification', 'subject-width', 'subject-tilt']),
-    holding: choiceOf('Holding', holding, ['sway']),
-    lens: lensChoice,
+    holding: choiceOf('Holding', holdings, ['sway']),
+    lens: lensHeld(ofLens),
     sensor: choiceOf('Camera', bodies, ['pixel-pitch']),
     [circleChoice]: circleByBody('pixel-pitch'),
   },

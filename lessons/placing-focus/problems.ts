@@ -8,7 +8,7 @@ import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formu
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
 import { evaluateFormula } from '#core/quantity/formula.ts';
 import { circlesOfBodies } from '#site/state/body-circle.ts';
-import { degree } from './figures/gear.ts';
+import { degree } from '#core/quantity/units.ts';
 
 /** The share of frames in focus with half the sharp part on each side, whatever is given besides. */
 function shareOf(depth: number, sway: number, offset = 0): number {

@@ -8,6 +8,7 @@ import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formu
 import { choiceFamily, numberFamily } from '#core/practice/family.ts';
 import { circlesOfBodies } from '#site/state/body-circle.ts';
 import { evaluateFormula } from '#core/quantity/formula.ts';
+import { degree } from '#core/quantity/units.ts';
 
 interface Lens {
   readonly magnification: number;
@@ -244,7 +245,7 @@ const tilted = numberFamily({
     'A flat stamp, {subject-width} long, is tilted by {subject-tilt} to the sensor. How deep is the stack that it needs?',
   givens: (draw) => ({
     'subject-width': draw.pick([18, 22, 25, 30]),
-    'subject-tilt': draw.pick([10, 15, 20, 25]) * (Math.PI / 180),
+    'subject-tilt': draw.pick([10, 15, 20, 25]) * degree,
   }),
   tolerance: { relative: 0.01, because: 'so that a tangent does not pass for a sine' },
   mistakes: [

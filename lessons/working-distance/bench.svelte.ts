@@ -13,8 +13,8 @@ import { under } from '#core/quantity/answers-from.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { bodies } from '#site/state/crate.ts';
 import { roomInWords } from '#site/state/edges.ts';
-import { lensAt, ofLens } from '#site/state/lens-in-use.ts';
-import { animals, lensChoice } from './figures/gear.ts';
+import { lensAt, lensHeld, ofLens } from '#site/state/lens-in-use.ts';
+import { animals } from './figures/gear.ts';
 
 const half = 0.5;
 const start = lensAt('lens-50', half);
@@ -30,7 +30,7 @@ export const bench = new Bench({
     ...startsOf(bodies['body-36'], ['sensor-width']),
   },
   choices: {
-    lens: lensChoice,
+    lens: lensHeld(ofLens),
     animal: choiceOf('Animal', animals, ['flight-distance']),
     sensor: choiceOf('Camera', bodies, ['sensor-width']),
   },

@@ -1,4 +1,6 @@
 import { circleOfConfusionByWidth } from '#core/depth/circle-of-confusion-by-width.formula.ts';
+import { degree } from '#core/quantity/units.ts';
+import { quantityOf } from '#core/quantity/vocabulary.ts';
 
 /**
  * The Saltmarsh Camera Club's lending crate: invented gear with the sizes such gear has. Every lesson's numbers start here.
@@ -128,6 +130,9 @@ export const lenses = {
 /** Slug of one of the crate's lenses. */
 export type LensSlug = keyof typeof lenses;
 
+/** A lens as it is engraved: close up some of them are called by what they are there. */
+export const nameOf = (slug: LensSlug) => lenses[slug].label.replace(', at life size', '');
+
 /** Lengths of the three extension rings. */
 export const rings = [12, 24, 36] as const;
 
@@ -161,4 +166,26 @@ export const parts = {
     'tube-focal-length': 200,
     'working-distance': 10.5,
   },
+} as const;
+
+const least = (name: 'shake-rate' | 'sideways-speed' | 'sway') => quantityOf(name).least;
+
+/** How the camera is held. Assumed; hands-on parts measure one's own. On a tripod nothing is left that counts. */
+export const holdings = {
+  hand: { label: 'by hand, standing', 'shake-rate': 1.5 * degree, 'sideways-speed': 3, sway: 1 },
+  elbows: { label: 'elbows on knees', 'shake-rate': 0.5 * degree, 'sideways-speed': 1, sway: 0.4 },
+  tripod: {
+    label: 'on a tripod',
+    'shake-rate': least('shake-rate'),
+    'sideways-speed': least('sideways-speed'),
+    sway: least('sway'),
+  },
+} as const;
+
+/** Brightness of a mid-tone, cd/m². */
+export const lights = {
+  sun: { label: 'in the sun', luminance: 4096 },
+  shade: { label: 'in the shade', luminance: 512 },
+  window: { label: 'beside a window', luminance: 64 },
+  room: { label: 'in a lit room', luminance: 8 },
 } as const;

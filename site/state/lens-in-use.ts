@@ -1,6 +1,7 @@
 import { closestMagnification, stateAt } from '#core/rig/lens-in-use.ts';
-import type { Inputs } from './choice.ts';
-import { lenses, type LensSlug } from './crate.ts';
+import { startsOf } from './bench.svelte.ts';
+import type { ChoicePlan, Inputs } from './choice.ts';
+import { lenses, nameOf, type LensSlug } from './crate.ts';
 import { crateLens, marks } from './lens-marks.ts';
 
 /** What a lens brings along. */
@@ -41,7 +42,17 @@ export function lensAt(slug: LensSlug, magnification: number): Inputs<OfLens> {
   return inUse;
 }
 
-/** As engraved: close up some of them are called by what they are there. */
-export const nameOf = (slug: LensSlug) => lenses[slug].label.replace(', at life size', '');
+/** The lens that is held, at whatever magnification is set: of what it brings along, *names*. */
+export function lensHeld<Name extends OfLens>(names: readonly Name[]): ChoicePlan<Name | 'magnification'> {
+  const options = (Object.keys(lenses) as LensSlug[]).map((slug) => [
+    slug,
+    {
+      label: nameOf(slug),
+      fills: ({ magnification }: Inputs<'magnification'>) => startsOf(lensAt(slug, magnification), names),
+    },
+  ]);
+  return { label: 'Lens', options: Object.fromEntries(options) as ChoicePlan<Name | 'magnification'>['options'] };
+}
+
 /** In a drawing. */
 export const shortNameOf = (slug: LensSlug) => `${marks[slug]['focal-length']} mm`;

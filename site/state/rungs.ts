@@ -1,5 +1,6 @@
 import { fNumberSeries, shutterTimeSeries } from '#core/quantity/nominal.ts';
 import { printQuantity } from '#core/quantity/print.ts';
+import { degree } from '#core/quantity/units.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Range } from './address.ts';
 
@@ -10,15 +11,13 @@ import type { Range } from './address.ts';
 export function rungs(name: QuantityName, range: Range): readonly number[] {
   const { writing, scale, shown } = quantityOf(name);
   const inside = (value: number) => value > range.least && value < range.most;
+  // An angle's steps are round in degrees, as it is shown.
   const inner = between(writing, scale, range, shown === '°' ? degree : 1).filter(inside);
   // One step from an end is seen to be one.
   while (inner.length > 1 && printQuantity(name, inner[0]!) === printQuantity(name, range.least)) inner.shift();
   while (inner.length > 1 && printQuantity(name, inner.at(-1)!) === printQuantity(name, range.most)) inner.pop();
   return [range.least, ...inner, range.most];
 }
-
-/** An angle's steps are round in degrees, as it is shown. */
-const degree = Math.PI / 180;
 
 function between(writing: string, scale: 'log' | 'linear', range: Range, unit: number): readonly number[] {
   if (writing === 'f-number') return fNumberSeries;

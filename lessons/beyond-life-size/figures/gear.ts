@@ -1,7 +1,7 @@
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { startsOf } from '#site/state/bench.svelte.ts';
 import type { ChoicePlan } from '#site/state/choice.ts';
-import { lenses, parts, type LensSlug } from '#site/state/crate.ts';
+import { lenses, nameOf, parts, type LensSlug } from '#site/state/crate.ts';
 import { crateRegister, marks } from '#site/state/lens-marks.ts';
 import { standsOut } from '#site/state/stands-out.ts';
 
@@ -14,8 +14,6 @@ export const ofLens = [
   'principal-separation',
 ] as const;
 
-/** What a lens of the crate is called once it is set to infinity. */
-const nameOf = (slug: LensSlug) => lenses[slug].label.replace(', at life size', '');
 const slugs = Object.keys(lenses) as LensSlug[];
 
 function choiceAmong<const Input extends QuantityName>(

@@ -1,4 +1,4 @@
-import { closeUpPowers, lenses, parts, type LensSlug } from '#site/state/crate.ts';
+import { closeUpPowers, lenses, nameOf, parts, type LensSlug } from '#site/state/crate.ts';
 import { marks } from '#site/state/lens-marks.ts';
 
 /** What a lens brings along. */
@@ -20,7 +20,7 @@ type OwnLens = Readonly<Record<(typeof ofLens)[number], number> & { label: strin
 function atInfinity(slug: LensSlug): OwnLens {
   const lens = marks[slug];
   return {
-    label: lenses[slug].label.replace(', at life size', ''),
+    label: nameOf(slug),
     'focal-length': lens['focal-length'],
     'focus-magnification': 0,
     'pupil-magnification': lens['pupil-magnification'],

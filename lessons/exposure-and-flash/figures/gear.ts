@@ -43,14 +43,6 @@ export const powers = Object.fromEntries(
   ]),
 );
 
-/** Brightness of a mid-tone, cd/m². */
-export const lights = {
-  sun: { label: 'in the sun', luminance: 4096 },
-  shade: { label: 'in the shade', luminance: 512 },
-  window: { label: 'beside a window', luminance: 64 },
-  room: { label: 'in a lit room', luminance: 8 },
-} as const;
-
 /** The crate's 90 mm macro lens at life size: its focal length, and how far its foremost rim is before H; where a drawing has to put a lens. */
 const drawnLens = { focalLength: 72.5, frontPrincipalDepth: 24 };
 

@@ -1,4 +1,4 @@
-import { lenses, type LensSlug } from '#site/state/crate.ts';
+import { lenses, nameOf, type LensSlug } from '#site/state/crate.ts';
 import { crateRegister, marks } from '#site/state/lens-marks.ts';
 import { standsOut } from '#site/state/stands-out.ts';
 
@@ -18,7 +18,7 @@ type OwnLens = Readonly<Record<(typeof ofLens)[number], number> & { label: strin
 function atInfinity(slug: LensSlug): OwnLens {
   const lens = marks[slug];
   return {
-    label: lenses[slug].label.replace(', at life size', ''),
+    label: nameOf(slug),
     'focal-length': lens['focal-length'],
     'front-principal-depth': lens['front-principal-depth'],
     'principal-separation': lens['principal-separation'],

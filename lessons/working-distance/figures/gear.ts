@@ -1,17 +1,4 @@
-import type { ChoicePlan } from '#site/state/choice.ts';
-import { lenses, type LensSlug } from '#site/state/crate.ts';
-import { lensAt, nameOf, type OfLens } from '#site/state/lens-in-use.ts';
-
-/** The lens that is held, at whatever magnification is set. */
-export const lensChoice: ChoicePlan<OfLens | 'magnification'> = {
-  label: 'Lens',
-  options: Object.fromEntries(
-    (Object.keys(lenses) as LensSlug[]).map((slug) => [
-      slug,
-      { label: nameOf(slug), fills: ({ magnification }) => lensAt(slug, magnification) },
-    ]),
-  ),
-};
+import type { LensSlug } from '#site/state/crate.ts';
 
 /** Assumed, to have three that differ: how near one comes depends on the animal, the day and you. */
 export const animals = {
