@@ -1,8 +1,9 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
+import { degree } from '#core/quantity/units.ts';
 import type { Scene } from './scene.ts';
 
 /** Farther than that and widths, which stay as they are, would be 6 % too large. */
-export const mostTurned = (20 * Math.PI) / 180;
+export const mostTurned = 20 * degree;
 
 /**
  * A scene whose subject is turned about the upright line through its middle, its right half towards the camera: every height grows by x tan τ.
