@@ -1,0 +1,163 @@
+import { OutOfRange } from '#core/quantity/errors.ts';
+import { evaluateFormula, type Formula } from '#core/quantity/formula.ts';
+import { nameInFull } from '#core/quantity/part.ts';
+import { printQuantity } from '#core/quantity/print.ts';
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { routesFrom, reworked, type Roads, type Route, type Routes } from './route.ts';
+import { slipsOn, type KnownFamily, type Slip } from './slips.ts';
+
+/** What somebody found, and how finely he wrote it down. */
+export interface FoundNumber {
+  /** Base unit. */
+  readonly value: number;
+  /** Half of the last figure that was written, base unit: 0.005 for 0.72. Nothing finer can be said about it. 0 where it is exact. */
+  readonly halfFigure: number;
+}
+
+/** Somebody's question: what he has, what he asks, and what he found. */
+export interface Enquiry {
+  readonly asks: QuantityName;
+  /** Base units by id. */
+  readonly given: Readonly<Partial<Record<QuantityName, number>>>;
+  readonly answer: FoundNumber;
+  /** Set-ups he spoke of, such as `reversed lens`. */
+  readonly setUps?: readonly string[];
+  /** What he found before, on the way to this: base units by id. */
+  readonly foundBefore?: Readonly<Partial<Record<QuantityName, number>>>;
+}
+
+/** What a diagnosis draws on: formulas, what is taken where nothing is said, and the problems whose slips are known. */
+export interface Grounds extends Roads {
+  readonly families: readonly KnownFamily[];
+}
+
+/** What somebody's number is. *working* is the way to the right one, *off* its relative distance from it. */
+export type Diagnosis =
+  | {
+      readonly verdict: 'right';
+      readonly working: Route;
+      readonly off: number;
+      /** Set where it is right only as another way of computing it has it. */
+      readonly otherWay?: Route;
+      /** Set where it is right from a number found before that was not: which one. */
+      readonly from?: QuantityName;
+    }
+  | {
+      readonly verdict: 'slip';
+      readonly working: Route;
+      readonly off: number;
+      readonly slip: Slip;
+      readonly because: string;
+    }
+  | { readonly verdict: 'off'; readonly working: Route; readonly off: number }
+  | { readonly verdict: 'cannot'; readonly missing: readonly QuantityName[]; readonly because: string };
+
+/** A number counts as right within this share, as in most problems: three figures read off a scale are worth about as much. */
+export const passes = 0.02;
+
+/** A slip must give a number to within this share, or to within what was written: a sum that was done rightly on the wrong way is exact. */
+const slipPasses = 0.005;
+
+/** A number written with one figure is taken to within this share all the same: 1 is not 0.72. */
+const roughest = 0.05;
+
+/** Wrong numbers are looked for within this factor of the right one. */
+const span = 1000;
+
+/** All slips that are thought of together may cover so much of what a number could be by chance, no more. */
+export const mostChance = 0.1;
+
+/**
+ * What somebody's number is: right, and how nearly; where a known slip leads; off, and how far; or not to be told from what is given.
+ *
+ * A slip is only named where it explains the number better than chance does. A number drawn at random, evenly in its logarithm within a
+ * factor of 1000 of the right one, would meet one of the slips thought of in at most a tenth of all cases: where more can be thought of, or
+ * the number is written too roughly, only the likelier kinds are. See [README](README.md).
+ *
+ * @param enquiry.given base units; what is not given is taken from *grounds.assumptions*, and the working says so
+ * @throws nothing: what cannot be told comes back as `cannot`
+ */
+export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
+  const { asks, given, answer, setUps = [], foundBefore = {} } = enquiry;
+  const stated = Object.fromEntries(Object.entries(given).filter(([id]) => id !== asks));
+  // What is asked is never taken for granted.
+  const assumptions = grounds.assumptions.filter(({ quantity }) => quantity !== asks);
+  const routes = routesFrom(stated, { ...grounds, assumptions }, setUps);
+  const ways = routes.get(asks) ?? [];
+  const working = ways[0];
+  if (!working || (working.steps.length === 0 && working.uses.length === 0)) return cannot(enquiry, routes, grounds);
+  const off = offBy(answer.value, working.value);
+  if (isMeant(answer, working.value, passes)) return { verdict: 'right', working, off };
+  const other = ways.slice(1).find(({ value }) => isMeant(answer, value, slipPasses));
+  if (other) return { verdict: 'right', working, off, otherWay: other };
+  for (const { gives } of working.steps.slice(0, -1)) {
+    const before = foundBefore[gives];
+    const from = before === undefined ? undefined : reworked(working, { [gives]: before });
+    if (from && isMeant(answer, from.value, slipPasses)) return { verdict: 'right', working: from, off, from: gives };
+  }
+  const slip = likeliest(slipsOn(working, routes, grounds.families), answer);
+  return slip ? { verdict: 'slip', working, off, slip, because: slip.because } : { verdict: 'off', working, off };
+}
+
+/** The slip that explains *answer*, if one does better than chance. */
+function likeliest(slips: readonly Slip[], answer: FoundNumber): Slip | undefined {
+  for (const most of [3, 2, 1] as const) {
+    const thought = slips.filter(({ tier }) => tier <= most);
+    if (chanceOf(thought, answer) > mostChance) continue;
+    return thought
+      .filter(({ value }) => isMeant(answer, value, slipPasses))
+      .sort(
+        (one, other) => one.tier - other.tier || offBy(answer.value, one.value) - offBy(answer.value, other.value),
+      )[0];
+  }
+  return undefined;
+}
+
+/** How probable it is that a number at random would meet one of *slips*, at most. */
+function chanceOf(slips: readonly Slip[], answer: FoundNumber): number {
+  const places = new Set(slips.map(({ value }) => Number(value.toPrecision(3))));
+  const width = 2 * Math.max(slipPasses, answer.halfFigure / Math.abs(answer.value));
+  return (places.size * width) / (2 * Math.log(span));
+}
+
+/** True where *answer* may be *value* written down: within what was written, or within *share* of it. */
+function isMeant({ value: written, halfFigure }: FoundNumber, value: number, share: number): boolean {
+  const rounding = Math.min(halfFigure * (1 + 1e-9), roughest * Math.abs(value));
+  return Math.abs(written - value) <= Math.max(rounding, share * Math.abs(value));
+}
+
+/** How far *answer* is from *right*, as a share of it; of nothing every other number is infinitely far. */
+function offBy(answer: number, right: number): number {
+  return answer === right ? 0 : Math.abs(answer - right) / Math.abs(right);
+}
+
+/** Why nothing can be said: which numbers are missing, or what refused those that are there. */
+function cannot({ asks, setUps = [] }: Enquiry, routes: Routes, { formulas }: Grounds): Diagnosis {
+  const ways = formulas
+    .filter(({ formula, setUp }) => formula.gives === asks && (setUp === undefined || setUps.includes(setUp)))
+    .map(({ formula }) => ({ formula, missing: formula.from.filter((letter: QuantityName) => !routes.has(letter)) }))
+    .sort((one, other) => one.missing.length - other.missing.length);
+  const [first] = ways;
+  const name = nameInFull(asks);
+  if (!first) return { verdict: 'cannot', missing: [], because: `No formula here gives the ${name}.` };
+  if (first.missing.length > 0) {
+    const missing = first.missing.map((letter) => nameInFull(letter)).join(' and the ');
+    return { verdict: 'cannot', missing: first.missing, because: `For the ${name} the ${missing} must be known too.` };
+  }
+  return { verdict: 'cannot', missing: [], because: refusalOf(first.formula, routes, name) };
+}
+
+/** What a formula says against the numbers that are there. */
+function refusalOf(formula: Formula<never>, routes: Routes, name: string): string {
+  try {
+    const known = Object.fromEntries(
+      formula.from.map((letter: QuantityName) => [letter, routes.get(letter)?.[0]?.value]),
+    );
+    evaluateFormula(formula as unknown as Formula, known as Record<QuantityName, number>);
+  } catch (error) {
+    if (!(error instanceof OutOfRange)) throw error;
+    const printed = Number.isNaN(error.value) ? 'no number' : printQuantity(error.quantity, error.value);
+    return `With these numbers there is no ${name}: the ${nameInFull(error.quantity)} would be ${printed}, and it must be ${error.accepted}.`;
+  }
+  return `With these numbers there is no ${name}.`;
+}

@@ -1,0 +1,181 @@
+import { readQuantity } from '#core/quantity/read.ts';
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { letters, lexicon } from './words.ts';
+import type { WrittenNumber } from './written-numbers.ts';
+
+/** So many words on either side of a number may name it. */
+const reach = 7;
+
+/** Phrases for things that are only gear while no number stands with them. */
+const gear = new Set(
+  'lens, macro lens, prime, aperture, ring, rings, extension ring, extension rings, tube, tubes, extension tube, extension tubes, bellows, spacer, close-up lens, close up lens, closeup lens, close-up filter, close-up, achromat, converter, teleconverter, tele converter, extender, objective, microscope objective, tube lens, sensor, camera, body, frame, format, chip, film, pixel, pixels, flash, subject, object, image, print, glass, water, light, ball, lamp, softbox, diffuser, source, view, long, wide, near, far, behind, alone, by itself, pictures, exposure, time, speed, moving, wind, order, angle, focus, scale, life size, away, rim, filter, barrel, sharp, seen, power, stop, thick, deep, background, height, high, flash at, light at, lamp at, set to, focused at, across'.split(
+    ', ',
+  ),
+);
+
+/** Words that say what a size belongs to, not which size it is. */
+const faint = new Set(['subject', 'object', 'lens', 'image', 'print', 'flash']);
+
+/** What the words before and after a number name it, the longest phrase first: only what a number so written can be, or could but for its size. */
+export function namedBy(number: string, before: string, after: string): readonly QuantityName[] {
+  const told = [...phrasesIn(lastWords(before)), ...phrasesIn(firstWords(after)), ...letterBefore(before)];
+  const ids = told.sort((one, other) => other.weight - one.weight).flatMap(({ ids }) => ids);
+  return [...new Set(ids)].filter((id) => readQuantity(id, number).kind !== 'unreadable');
+}
+
+/** What a number may be by its writing and unit alone, likeliest first; what is *had* already is not meant again. */
+export function byWriting(
+  { text, form, unit, ofPair }: WrittenNumber,
+  had: readonly QuantityName[],
+): readonly QuantityName[] {
+  if (ofPair === 1) return ['sensor-width', 'field-width', 'subject-width'];
+  if (ofPair === 2) return had.at(-1) === 'field-width' ? ['field-height'] : ['sensor-height'];
+  if (form === 'ratio' && engraved.test(text))
+    return ['max-aperture', 'f-number', 'magnification'].filter(
+      (id) => !had.includes(id as QuantityName),
+    ) as QuantityName[];
+  const likely = unit === '' ? byForm[form] : (byUnit[unit.replace(/\.$/, '')] ?? byForm[form]);
+  const hasLight = had.includes('guide-number') || had.includes('source-size');
+  const flashFirst: readonly QuantityName[] =
+    hasLight && (likely === lengths || likely === far) ? ['flash-distance'] : [];
+  return [...flashFirst, ...likely].filter((id) => !had.includes(id));
+}
+
+/** How the widest opening stands on a lens: 1:2.8, with a decimal from the series of stops. */
+const engraved = /^1 ?: ?(?:0\.95|1\.[02478]|2\.[058]|3\.[58]|4\.5|5\.6|6\.3)$/;
+
+const byForm: Readonly<Record<WrittenNumber['form'], readonly QuantityName[]>> = {
+  'f-number': ['f-number', 'effective-f-number', 'max-aperture', 'best-f-number'],
+  ratio: ['magnification', 'focus-magnification', 'max-aperture'],
+  times: ['magnification', 'converter-factor', 'crop-factor', 'objective-magnification', 'focus-magnification'],
+  fraction: ['exposure-time', 'magnification', 'flash-power', 'flash-duration', 'sync-speed'],
+  plain: [],
+};
+
+const lengths: readonly QuantityName[] = [
+  'focal-length',
+  'extension',
+  'working-distance',
+  'focus-distance',
+  'field-width',
+  'subject-width',
+  'subject-depth',
+  'depth-of-field',
+  'sensor-width',
+];
+const far: readonly QuantityName[] = [
+  'working-distance',
+  'focus-distance',
+  'flash-distance',
+  'background-distance',
+  'subject-width',
+];
+const small: readonly QuantityName[] = [
+  'circle-of-confusion',
+  'pixel-pitch',
+  'airy-diameter',
+  'defocus-blur',
+  'motion-blur',
+  'depth-of-field',
+];
+const times: readonly QuantityName[] = [
+  'exposure-time',
+  'flash-duration',
+  'recycling-time',
+  'settling-time',
+  'stack-time',
+];
+const speeds: readonly QuantityName[] = ['subject-speed', 'sideways-speed'];
+const powers: readonly QuantityName[] = ['close-up-power'];
+
+// prettier-ignore
+const byUnit: Readonly<Record<string, readonly QuantityName[]>> = {
+  mm: lengths, cm: far, m: far, in: far, inch: far, inches: far, ft: far, feet: far,
+  millimetres: lengths, millimeters: lengths, centimetres: far, centimeters: far, metres: far, meters: far, metre: far,
+  µm: small, μm: small, um: small, micron: small, microns: small, micrometres: small,
+  nm: ['wavelength', 'film-thickness'], nanometres: ['wavelength', 'film-thickness'],
+  s: times, sec: times, second: times, seconds: times, ms: times, min: times,
+  dpt: powers, d: powers, dioptre: powers, dioptres: powers, diopter: powers, diopters: powers,
+  lx: ['illuminance'], lux: ['illuminance'], 'cd/m²': ['luminance'], 'cd/m2': ['luminance'],
+  '°': ['subject-tilt', 'angle-of-view', 'incidence-angle'], deg: ['subject-tilt'], degrees: ['subject-tilt'],
+  'mm/s': speeds, 'cm/s': speeds, 'm/s': speeds, '°/s': ['shake-rate'],
+  stops: ['light-loss', 'stabilisation'], stop: ['light-loss', 'stabilisation'], ev: ['light-loss', 'exposure-value'],
+  'lp/mm': ['spatial-frequency', 'cutoff-frequency'], 'px/mm': ['pixels-per-millimetre'],
+  frames: ['frame-count'], frame: ['frame-count'], px: ['edge-shift'], '%': ['overlap', 'contrast', 'scale-change'],
+};
+
+/** What beginners ask without its name. */
+const questions: readonly (readonly [words: RegExp, asks: QuantityName])[] = [
+  [/\bhow (?:close|near|far)\b/i, 'working-distance'],
+  [/\bhow (?:large|big)\b/i, 'magnification'],
+  [/\bhow much (?:is|will be|comes out) sharp\b/i, 'depth-of-field'],
+  [/\bhow (?:much light|many stops)\b/i, 'light-loss'],
+  [/\bhow many frames\b/i, 'frame-count'],
+];
+
+/** What a text asks for that consists of nothing but a name or a letter, and of words around it that say nothing. */
+export function wholePhrase(text: string): QuantityName | undefined {
+  const bare = text.replace(/[?!.:=]/g, ' ').trim();
+  const letter = letters.get(bare);
+  if (letter) return letter[0];
+  const asked = questions.find(([words]) => words.test(bare));
+  if (asked) return asked[1];
+  const isQuestion = /\b(?:which|what|how)\b/i.test(bare);
+  const phrase = bare
+    .toLowerCase()
+    .replace(/ (?:for|of|to|from|between)\b.*$/, (rest) => (lexicon.has(bare.toLowerCase()) ? rest : ''))
+    .replace(
+      /\b(?:what|which|how|much|many|large|is|are|the|a|an|my|its|and|will|be|do|i|get|find|compute|work out|wanted|asked|there)\b/g,
+      ' ',
+    )
+    .replace(/ +/g, ' ')
+    .trim();
+  return gear.has(phrase) && !isQuestion ? undefined : lexicon.get(phrase)?.[0];
+}
+
+interface Told {
+  readonly ids: readonly QuantityName[];
+  readonly weight: number;
+}
+
+/** Every phrase in a few words: the longer, the more it says. */
+function phrasesIn(words: readonly string[]): Told[] {
+  const told: Told[] = [];
+  for (let from = 0; from < words.length; from++) {
+    for (let to = Math.min(words.length, from + 5); to > from; to--) {
+      const phrase = words.slice(from, to).join(' ');
+      const ids = lexicon.get(phrase);
+      if (ids) told.push({ ids, weight: faint.has(phrase) ? 2 : phrase.length });
+    }
+  }
+  return told;
+}
+
+/** The letter that stands last before a number, with or without a sign of equality. A letter of one stroke says as much as a short word. */
+function letterBefore(before: string): Told[] {
+  const last =
+    before
+      .replace(/[=:≈~]\s*$/, '')
+      .trim()
+      .split(' ')
+      .at(-1) ?? '';
+  const ids = letters.get(last) ?? (last.length > 1 ? undefined : letters.get(last.toLowerCase()));
+  return ids ? [{ ids, weight: 6 }] : [];
+}
+
+function wordsOf(text: string): readonly string[] {
+  return text
+    .toLowerCase()
+    .replace(/[^\p{L}\d\-'_/ ]/gu, ' ')
+    .trim()
+    .split(/ +/)
+    .filter((word) => word !== '');
+}
+
+function lastWords(text: string): readonly string[] {
+  return wordsOf(text).slice(-reach);
+}
+
+function firstWords(text: string): readonly string[] {
+  return wordsOf(text).slice(0, reach);
+}

@@ -1,0 +1,97 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { printQuantity } from '#core/quantity/print.ts';
+import { quantityIds, quantityOf, vocabulary } from '#core/quantity/vocabulary.ts';
+import { statements } from '#tests/support/statements.ts';
+import { longestStatement, readStatement } from './statement.ts';
+
+/** What was read, in one line. */
+function read(text: string): string {
+  const { numbers, asked, setUps, unread } = readStatement(text);
+  return [
+    ...numbers.map(({ quantity, value, isSaid }) => `${quantity} ${Number(value.toPrecision(6))}${isSaid ? '' : '?'}`),
+    ...asked.map((id) => `asks ${id}`),
+    ...setUps.map((setUp) => `setup ${setUp}`),
+    ...unread.map(({ written }) => `unread ${written}`),
+  ].join('; ');
+}
+
+describe('a statement', () => {
+  it('is one of more than 300 as people write them', () => {
+    expect(statements.length).toBeGreaterThan(300);
+  });
+
+  it.each(statements)('is read: %s', (text, expected) => {
+    expect(read(text)).toBe(expected);
+  });
+
+  it('says how finely each number is written', () => {
+    const fine = (text: string) => readStatement(text).numbers[0]?.halfFigure;
+    expect(fine('m 0.72')).toBeCloseTo(0.005, 12);
+    expect(fine('w 119 mm')).toBeCloseTo(0.5, 12);
+    expect(fine('L 0.31 m')).toBeCloseTo(5, 12);
+    expect(fine('m 1:2')).toBe(0);
+    expect(fine('shutter 1/125')).toBe(0);
+  });
+
+  it('says what a refused number may be', () => {
+    const [refused] = readStatement('magnification 1000').unread;
+    expect(refused?.quantity).toBe('magnification');
+    expect(refused?.because).toContain('Magnification takes');
+    expect(readStatement('0.72').unread[0]?.because).toContain('of what?');
+    expect(readStatement('APS-C, 60 mm').unread[0]?.because).toContain('width and height');
+  });
+
+  it('offers what else an unnamed length could be', () => {
+    const [lens] = readStatement('50 mm').numbers;
+    expect(lens?.quantity).toBe('focal-length');
+    expect(lens?.others).toContain('extension');
+  });
+
+  it('reads what the pages print of any quantity under its name', () => {
+    for (const id of quantityIds) {
+      const { least, most, name } = quantityOf(id);
+      const value = least > 0 ? Math.sqrt(least * most) : (least + most) / 2;
+      const printed = printQuantity(id, value);
+      const [number] = readStatement(`${name}: ${printed}`).numbers;
+      expect(number, `${name}: ${printed}`).toBeDefined();
+      expect(vocabulary[number!.quantity as typeof id].base, `${name}: ${printed}`).toBe(vocabulary[id].base);
+    }
+  });
+
+  it('never throws, and gives finite numbers within the vocabulary’s ranges, whatever is written', () => {
+    const pieces = fc.constantFrom(
+      ...statements.map(([text]) => text),
+      'm',
+      'f/',
+      ':',
+      '×',
+      '1e400',
+      '½',
+      'NaN',
+      '\n',
+      ' + ',
+    );
+    const texts = fc.oneof(
+      fc.string({ unit: 'binary', maxLength: 60 }),
+      fc.array(pieces, { maxLength: 6 }).map((all) => all.join(' ')),
+    );
+    fc.assert(
+      fc.property(texts, (text) => {
+        for (const { quantity, value, halfFigure } of readStatement(text).numbers) {
+          expect(Number.isFinite(value)).toBe(true);
+          expect(halfFigure).toBeGreaterThanOrEqual(0);
+          if (quantity !== 'extension' && quantity !== 'close-up-power') {
+            expect(value).toBeLessThanOrEqual(quantityOf(quantity).most * (1 + 1e-9));
+          }
+        }
+      }),
+      { numRuns: 120 },
+    );
+  });
+
+  it('reads the first 2000 characters of a flood', () => {
+    const flood = '50 mm, '.repeat(100_000);
+    expect(readStatement(flood).unread.length).toBeLessThan(longestStatement);
+  });
+});

@@ -1,0 +1,281 @@
+import { readQuantity, type Reading } from '#core/quantity/read.ts';
+import { tidied } from '#core/quantity/typed-number.ts';
+import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
+import { byWriting, namedBy, wholePhrase } from './meanings.ts';
+import { asPlainNumber, numbersIn, type WrittenNumber } from './written-numbers.ts';
+
+/** One number of a statement, and what it was taken for. */
+export interface StatedNumber {
+  /** As it was written, its words with it: `36 mm of rings`. */
+  readonly written: string;
+  readonly quantity: QuantityName;
+  /** Base unit. */
+  readonly value: number;
+  /** Half of the last figure written, base unit; 0 where the writing is exact, as of 1:2. */
+  readonly halfFigure: number;
+  /** What else it could be, likeliest first. */
+  readonly others: readonly QuantityName[];
+  /** False where nothing but its unit or its writing says what it is. */
+  readonly isSaid: boolean;
+}
+
+/** What could not be understood, with a sentence that says what would be. */
+export interface Unread {
+  readonly written: string;
+  readonly because: string;
+  /** What it names, where only its number was refused. */
+  readonly quantity?: QuantityName;
+}
+
+/** What became of a text in which somebody says what he has, wants, or found. */
+export interface Statement {
+  readonly numbers: readonly StatedNumber[];
+  /** Quantities that are named without a number: what is wanted. */
+  readonly asked: readonly QuantityName[];
+  /** Set-ups spoken of, such as `reversed lens`. */
+  readonly setUps: readonly string[];
+  readonly unread: readonly Unread[];
+}
+
+/** Longer texts than an evening's problem are cut: no text may hold a page up. */
+export const longestStatement = 2000;
+
+/** Ends of what belongs to a number; “focused at” and the like go on. */
+const separators =
+  /[,;?]|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift) )\b(?:on|at)\b/giu;
+
+/** Set-ups by the words for them. */
+const spokenOf: readonly (readonly [words: RegExp, setUp: string])[] = [
+  [/\brevers(?:ed|ing|e)\b|\bturned (?:round|around)\b|\bbackwards\b/i, 'reversed lens'],
+  [/\bclose[- ]?up (?:lens|filter)|\bdpt\b|\bdiopt(?:re|er)|\bachromat/i, 'close-up lens'],
+  [/\bobjective\b/i, 'objective'],
+  [/\bhyperfocal\b/i, 'hyperfocal distance'],
+  [/\b(?:best|optimum|sharpest)\b/i, 'best f-number'],
+  [/\bfocus(?:ing)? (?:by the |with the )?ring\b/i, 'focusing by the ring'],
+];
+
+const nothingElse = { halfFigure: 0, others: [], isSaid: true } as const;
+
+/** Sizes that go by a name. The names of smaller sensors mean different sizes from different makers: their millimetres are asked for. */
+const namedSizes = /\bfull[- ]frame\b|\b35[- ]?mm (?:film|format|camera|sensor)\b/i;
+const fullFrame: readonly StatedNumber[] = [
+  { ...nothingElse, written: 'full frame', quantity: 'sensor-width', value: 36 },
+  { ...nothingElse, written: 'full frame', quantity: 'sensor-height', value: 24 },
+];
+const unclearSizes =
+  /\baps-?[ch]\b|\bmicro four thirds\b|\bfour thirds\b|\bmft\b|\bm43\b|\bcrop (?:camera|body|sensor)\b|\bone[- ]inch(?: sensor)?\b|\b1[- ]inch sensor\b/i;
+
+/** Magnifications in words: common practice. */
+const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
+  [/\bhalf[- ]life[- ]size\b/gi, 'magnification 1:2'],
+  [/\bquarter[- ]life[- ]size\b/gi, 'magnification 1:4'],
+  [/\b(?:twice|double)[- ]life[- ]size\b/gi, 'magnification 2:1'],
+  [/\bthree times life[- ]size\b/gi, 'magnification 3:1'],
+  [/(?<!times )(?<![\d:×x] ?)\blife[- ]size\b(?! ?[=:]? ?\d)/gi, 'magnification 1:1'],
+  [
+    /\b(?:(?:(?:set|focuse?d?|focussed) )?(?:to|at|on) )?infinity\b(?! (?:objective|lens|optics))/gi,
+    '; own magnification 0 ;',
+  ],
+  [/\bfull[- ]power\b/gi, '; flash power 1/1 ;'],
+  [/\bhalf[- ]power\b/gi, '; flash power 1/2 ;'],
+  [/\bquarter[- ]power\b/gi, '; flash power 1/4 ;'],
+];
+
+/**
+ * Reads what somebody says of his gear or of his answers: `50 mm, 36 mm ring, f/8`, or `m = 0.72; room 119 mm`, or a whole sentence.
+ *
+ * Numbers in any order, with units and the trade's writings (1:2, 2x, f/8, +3 dpt, 36 × 24 mm, 24 MP), named before or after by the vocabulary's
+ * names and letters or by what people say. A number that nothing names is taken by its unit and marked as not said. What is understood and what
+ * is not comes back; no text makes this throw.
+ *
+ * @param text at most 2000 characters are read
+ */
+export function readStatement(text: string): Statement {
+  const all = inNumbers(tidied(text.slice(0, longestStatement).replace(/[\r\n\u2028\u2029]+/g, '; ')));
+  const tidy = all.replace(namedSizes, ';');
+  const written = numbersIn(tidy);
+  const isReversed = spokenOf[0]![0].test(tidy);
+  const clauses = clausesOf(tidy, written);
+  const unread: Unread[] = [];
+  const numbers: StatedNumber[] = namedSizes.test(all) ? [...fullFrame] : [];
+  const pixels: Clause[] = [];
+  for (const clause of clauses) {
+    if (countsPixels(clause)) pixels.push(clause);
+    else addStated(clause, numbers, unread, isReversed);
+  }
+  const unclear = unclearSizes.exec(tidy)?.[0];
+  if (unclear && !numbers.some(({ quantity }) => quantity === 'sensor-width' || quantity === 'crop-factor')) {
+    unread.push({
+      written: unclear,
+      because: `“${unclear}” is not one size: makers differ. Write the sensor’s width and height, such as 23.5 × 15.6 mm.`,
+    });
+  }
+  return {
+    numbers: [...numbers, ...pitchOf(pixels, numbers)],
+    asked: askedIn(tidy, written).filter((id) => ![...numbers, ...unread].some(({ quantity }) => quantity === id)),
+    setUps: spokenOf.filter(([words]) => words.test(tidy)).map(([, setUp]) => setUp),
+    unread,
+  };
+}
+
+/** A number with the words that belong to it. */
+interface Clause {
+  readonly number: WrittenNumber;
+  readonly before: string;
+  readonly after: string;
+}
+
+/** Each number with its words: those up to the next separator, and where none stands between two numbers, those that name one of them. */
+function clausesOf(text: string, numbers: readonly WrittenNumber[]): readonly Clause[] {
+  const ends = numbers.map(({ end }) => end);
+  let before = shares(text.slice(0, numbers[0]?.start ?? 0)).last;
+  return numbers.map((number, index) => {
+    const next = numbers.slice(index + 1).find(({ start }) => start >= number.end);
+    const gap = text.slice(number.end, next?.start ?? text.length);
+    const { first, last, isParted } = shares(gap);
+    const own = before;
+    const after = isParted || !next ? first : ownShare(number.text, own, gap);
+    // The second of a pair has the words of the first.
+    if (ends[index + 1] !== number.end) before = isParted ? last : gap.slice(after.length);
+    return { number, before: own, after };
+  });
+}
+
+/** Of words between two numbers that nothing separates, what names the first: the fewest from the start, and none where it has its name already. */
+function ownShare(number: string, before: string, gap: string): string {
+  if (namedBy(number, before, '').length > 0) return '';
+  const ends = [...gap.matchAll(/\S+/g)].map(({ 0: word, index }) => index + word.length);
+  const end = ends.find((one) => namedBy(number, '', gap.slice(0, one)).length > 0);
+  return end === undefined ? '' : gap.slice(0, end);
+}
+
+/** Of the words between two numbers, what the first separator and the last leave at the ends. */
+function shares(gap: string): { first: string; last: string; isParted: boolean } {
+  const marks = [...gap.matchAll(separators)];
+  const [from, to] = [marks[0], marks.at(-1)];
+  if (!from || !to) return { first: gap, last: gap, isParted: false };
+  return { first: gap.slice(0, from.index), last: gap.slice(to.index + to[0].length), isParted: true };
+}
+
+function addStated({ number, before, after }: Clause, numbers: StatedNumber[], unread: Unread[], isReversed: boolean) {
+  const written = [before.trim(), number.text.trim(), after.trim()].filter((part) => part !== '').join(' ');
+  const named = number.names ? [number.names] : namedBy(number.text, before, after);
+  const names =
+    number.ofPair === 2
+      ? named.flatMap((id) => otherSide[id] ?? [])
+      : [...named, ...goneOn(before, after, numbers, isReversed)];
+  const meant = [
+    ...names,
+    ...byWriting(
+      number,
+      numbers.map(({ quantity }) => quantity),
+    ),
+  ];
+  const readings = [...new Set(meant)].map((quantity) => ({ quantity, reading: readInWords(quantity, number) }));
+  const fitting = readings.flatMap(({ quantity, reading }) =>
+    reading.kind === 'value' ? [{ quantity, ...reading }] : [],
+  );
+  const refused = readings.find(
+    ({ quantity, reading }) => names[0] === quantity && reading.kind === 'out-of-range',
+  )?.reading;
+  const [first, ...rest] = refused ? [] : fitting;
+  if (!first) {
+    if (number.ofPair === 2) return;
+    const because =
+      refused && 'message' in refused
+        ? refused.message
+        : `“${number.text.trim()}” of what? Write its name or its letter with it, such as m 0.72 or ring 36 mm.`;
+    unread.push({ written, because, ...(refused && { quantity: names[0]! }) });
+    return;
+  }
+  const isNamed = names.includes(first.quantity);
+  const isSaid = isNamed || number.form === 'f-number' || rest.length === 0;
+  const others = rest.map(({ quantity }) => quantity);
+  const stated = { written, value: first.value, halfFigure: Math.abs(first.value) * number.rounding, others, isSaid };
+  const same = numbers.findIndex(({ quantity }) => quantity === first.quantity);
+  if (same < 0) {
+    numbers.push({ ...stated, quantity: first.quantity });
+  } else if (first.quantity === 'extension' || first.quantity === 'close-up-power') {
+    const one = numbers[same]!;
+    numbers[same] = { ...one, written: `${one.written} + ${written}`, value: one.value + first.value };
+  } else if (first.quantity === 'focal-length' && isReversed) {
+    const onLens = (part: string) => `${part}.focal-length` as QuantityName;
+    const isThisTurned = turnedWords.test(`${before} ${after}`);
+    numbers[same] = { ...numbers[same]!, quantity: onLens(isThisTurned ? 'main-lens' : 'reversed-lens') };
+    numbers.push({ ...stated, quantity: onLens(isThisTurned ? 'reversed-lens' : 'main-lens') });
+  } else if (first.quantity === 'f-number' && isNamed && numbers[same]!.value < first.value) {
+    numbers[same] = { ...numbers[same]!, quantity: 'max-aperture' };
+    numbers.push({ ...stated, quantity: first.quantity });
+  } else {
+    unread.push({ written, because: `“${written}” is the second of its kind: only one can be used.` });
+  }
+}
+
+/** Reads a number for a quantity; a bare one that is too small for the unit on screens is in the unit of books: c 0.03 is 0.03 mm. */
+function readInWords(quantity: QuantityName, { text, unit }: WrittenNumber): Reading {
+  const reading = readQuantity(quantity, text);
+  const isBareLength = unit === '' && quantityOf(quantity).base === 'mm' && reading.kind === 'out-of-range';
+  const inBase = isBareLength ? readQuantity(quantity, `${text} mm`) : reading;
+  return inBase.kind === 'value' ? inBase : reading;
+}
+
+/** What a number with no words of its own goes on with: one ring more, or the lens that the reversed one stands on. */
+function goneOn(
+  before: string,
+  after: string,
+  numbers: readonly StatedNumber[],
+  isReversed: boolean,
+): readonly QuantityName[] {
+  const last = numbers.at(-1);
+  if (!last || `${before}${after}`.replace(/\b(?:a|an|the|of|lens)\b/g, '').trim() !== '') return [];
+  if (last.quantity === 'extension' && last.isSaid) return ['extension'];
+  if (last.quantity === 'close-up-power') return ['close-up-power'];
+  const isOnReversed = isReversed && last.quantity === 'focal-length' && turnedWords.test(last.written);
+  return isOnReversed ? ['focal-length'] : [];
+}
+
+const turnedWords = /revers|turned|backwards/i;
+
+/** Of a pair of sides: what the second is where the first is a width. */
+const otherSide: Readonly<Partial<Record<QuantityName, readonly QuantityName[]>>> = {
+  'sensor-width': ['sensor-height'],
+  'field-width': ['field-height'],
+};
+
+const pixelUnits = /^(?:mp|mpx|megapixels?|px|pixels?)$/;
+
+/** Megapixels, or pixels side by side: not a quantity of the vocabulary, but the pixel pitch follows from it. */
+function countsPixels({ number, before, after }: Clause): boolean {
+  if (namedBy(number.text, before, after).some((id) => quantityOf(id).base === 'px')) return false;
+  return pixelUnits.test(number.unit) && (/^m/.test(number.unit) || asPlainNumber(number) >= 500);
+}
+
+function pitchOf(clauses: readonly Clause[], numbers: readonly StatedNumber[]): readonly StatedNumber[] {
+  const [first] = clauses;
+  if (!first || numbers.some(({ quantity }) => quantity === 'pixel-pitch')) return [];
+  const side = (id: QuantityName, usual: number) => numbers.find(({ quantity }) => quantity === id)?.value ?? usual;
+  const [width, height] = [side('sensor-width', 36), side('sensor-height', 24)];
+  const count = asPlainNumber(first.number);
+  const isTotal = /^m/.test(first.number.unit);
+  const value = isTotal ? Math.sqrt((width * height) / (count * 1e6)) : width / count;
+  if (!(value >= 0.0005 && value <= 0.03)) return [];
+  return [{ ...nothingElse, written: first.number.text, quantity: 'pixel-pitch', value }];
+}
+
+/** Sizes that are said in words, as numbers. */
+function inNumbers(text: string): string {
+  const apart = text.replace(/\b(iso|gn|na|ev|lv)(?=\d)/gi, '$1 ');
+  return sizesInWords
+    .reduce((all, [words, size]) => all.replace(words, ` ${size} `), apart)
+    .replace(/ +/g, ' ')
+    .trim();
+}
+
+const asking = new RegExp(`${separators.source}|[:.]`, 'giu');
+
+/** What is named and stands alone, without a number. */
+function askedIn(text: string, numbers: readonly WrittenNumber[]): readonly QuantityName[] {
+  let left = text;
+  for (const { start, end } of numbers) left = left.slice(0, start) + ','.repeat(end - start) + left.slice(end);
+  return [...new Set(left.split(asking).flatMap((part) => wholePhrase(part) ?? []))];
+}

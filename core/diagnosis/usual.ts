@@ -1,0 +1,86 @@
+import type { Formula } from '#core/quantity/formula.ts';
+import type { Assumption, RouteFormula } from './route.ts';
+
+/**
+ * What is taken where nothing is said, in the order in which it is told: the plainest lens there is, on the camera of the workbook’s examples,
+ * in green light. Each is said beside the answer that leans on it.
+ */
+export const usual: readonly Assumption[] = [
+  { quantity: 'focus-magnification', value: 0, words: 'the lens is set to infinity' },
+  { quantity: 'pupil-magnification', value: 1, words: 'both pupils are equally wide (P = 1)' },
+  { quantity: 'front-principal-depth', value: 0, words: 'H stands at the front rim: room is counted from H' },
+  { quantity: 'principal-separation', value: 0, words: 'H and H′ stand in one place' },
+  { quantity: 'close-up-gap', value: 0, words: 'the close-up lens stands at H' },
+  { quantity: 'sensor-width', value: 36, words: 'the sensor is 36 mm wide' },
+  { quantity: 'sensor-height', value: 24, words: 'the sensor is 24 mm high' },
+  { quantity: 'wavelength', value: 0.00055, words: 'the light is green, 550 nm' },
+  { quantity: 'stabilisation', value: 0, words: 'nothing is stabilised' },
+  { quantity: 'flash-power', value: 1, words: 'the flash fires at full power' },
+  { quantity: 'iso', value: 100, words: 'ISO is 100' },
+  { quantity: 'subject-tilt', value: 0, words: 'the subject is not tilted' },
+];
+
+/** Formulas that say the same letters of another set-up, by the name of their file: taken only where that set-up is spoken of. */
+export const setUps: Readonly<Record<string, string>> = {
+  'effective-f-number-of-reversed-lens': 'reversed lens',
+  'entrance-pupil-distance-of-reversed-lens': 'reversed lens',
+  'entrance-pupil-of-reversed-lens': 'reversed lens',
+  'extension-for-reversed-lens': 'reversed lens',
+  'magnification-of-reversed-lens': 'reversed lens',
+  'effective-f-number-with-close-up-lens': 'close-up lens',
+  'working-distance-with-close-up-lens': 'close-up lens',
+  'working-distance-of-close-up-lens': 'close-up lens',
+  'effective-f-number-of-objective': 'objective',
+  'hyperfocal-distance-from-pupil': 'hyperfocal distance',
+  'best-effective-f-number': 'best f-number',
+  'balanced-f-number': 'best f-number',
+  'circle-of-confusion-by-diagonal': 'circle by the diagonal',
+  'circle-of-confusion-by-viewing': 'circle by viewing',
+  'nearest-focus-distance': 'nearest focus',
+  'angle-of-view-far': 'far subject',
+  'surface-reflectance-p': 'light vibrating in the plane',
+  'film-reflectance-of-two-beams': 'two beams',
+  'illuminance-by-inverse-square': 'inverse square',
+  'motion-blur-turning-about-pupil': 'turning about the pupil',
+  'scale-change-focusing': 'focusing by the ring',
+};
+
+const bridge = <Ids extends 'depth-of-field' | 'depth-of-field-close-up' | 'entrance-pupil-distance'>(
+  id: string,
+  formula: Omit<Formula<Ids>, 'checkedBy' | 'source'>,
+): RouteFormula => ({
+  id,
+  formula: { ...formula, source: 'core/depth/README.md', checkedBy: [] } as unknown as Formula<never>,
+});
+
+/** Steps that are hardly formulas: what one quantity says of its neighbour, so that a route may go on with it. */
+export const bridges: readonly RouteFormula[] = [
+  bridge('one-over-the-pupil-distance', {
+    gives: 'inverse-entrance-pupil-distance',
+    from: ['entrance-pupil-distance'],
+    tex: String.raw`\q{inverse-entrance-pupil-distance} = \frac{1}{\q{entrance-pupil-distance}}`,
+    evaluate: ({ entrancePupilDistance }) => 1 / entrancePupilDistance,
+    says: 'One divided by the distance from the entrance pupil to the subject.',
+  }),
+  bridge('depth-by-the-close-up-form', {
+    gives: 'depth-of-field',
+    from: ['depth-of-field-close-up'],
+    tex: String.raw`\q{depth-of-field} = \q{depth-of-field-close-up}`,
+    evaluate: ({ depthOfFieldCloseUp }) => depthOfFieldCloseUp,
+    says: 'Close up the short form is as good as the exact one.',
+  }),
+  bridge('half-the-depth-before', {
+    gives: 'near-limit',
+    from: ['depth-of-field'],
+    tex: String.raw`\q{near-limit} = \frac{\q{depth-of-field}}{2}`,
+    evaluate: ({ depthOfField }) => depthOfField / 2,
+    says: 'Close up half of the depth lies before the sharp plane.',
+  }),
+  bridge('half-the-depth-behind', {
+    gives: 'far-limit',
+    from: ['depth-of-field'],
+    tex: String.raw`\q{far-limit} = \frac{\q{depth-of-field}}{2}`,
+    evaluate: ({ depthOfField }) => depthOfField / 2,
+    says: 'Close up half of the depth lies behind the sharp plane.',
+  }),
+];

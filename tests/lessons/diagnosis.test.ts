@@ -1,0 +1,184 @@
+import { basename } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { chanceFrom } from '#core/chance/chance-from.ts';
+import { diagnose, mostChance, type Diagnosis, type Enquiry, type Grounds } from '#core/diagnosis/diagnose.ts';
+import { routesFrom } from '#core/diagnosis/route.ts';
+import { bridges, setUps, usual } from '#core/diagnosis/usual.ts';
+import type { NumberFamily, ProblemFamily } from '#core/practice/family.ts';
+import { drawProblem } from '#core/practice/problem.ts';
+import { isQuantityId, type QuantityName } from '#core/quantity/vocabulary.ts';
+import { everyFormula } from '#tests/support/every-formula.ts';
+import { everyLessonFile } from '#tests/support/lessons.ts';
+
+const formulas = (await everyFormula()).map(({ path, formula }) => {
+  const id = basename(path, '.formula.ts');
+  return { id, formula, ...(setUps[id] !== undefined && { setUp: setUps[id] }) };
+});
+const families = (await everyLessonFile('problems.ts')).flatMap(({ slug, exports }) =>
+  ((exports['families'] ?? []) as readonly ProblemFamily[]).map((family) => ({ lesson: slug, family })),
+);
+const grounds: Grounds = { formulas: [...formulas, ...bridges], assumptions: usual, families };
+
+/** The set-ups that a family of problems speaks of in its question. */
+const setUpsOf = ({ working }: NumberFamily): readonly string[] =>
+  formulas.flatMap(({ formula, setUp }) =>
+    setUp !== undefined && working.some((step) => step.formula?.tex === formula.tex) ? [setUp] : [],
+  );
+
+/** An answer as somebody writes it, with so many figures. */
+function written(value: number, figures = 3): Enquiry['answer'] {
+  const text = value.toPrecision(figures);
+  const place = Math.floor(Math.log10(Math.abs(value))) - figures + 1;
+  return { value: Number(text), halfFigure: 0.5 * 10 ** place };
+}
+
+const ringAndLens = { 'focal-length': 50, extension: 36, 'f-number': 8 } as const;
+const diagnosed = (
+  asks: QuantityName,
+  answer: number,
+  given: Enquiry['given'] = ringAndLens,
+  more: Partial<Enquiry> = {},
+): Diagnosis => diagnose({ asks, given, answer: written(answer), ...more }, grounds);
+
+describe('an answer', () => {
+  // By hand: m = 36/50; s = 50 (1 + 1/0.72); N_w = 8 × 1.72; T = 2 × 0.02 × 13.76/0.72²; Airy 2.44 × 0.00055 × 13.76.
+  it.each<[QuantityName, number]>([
+    ['magnification', 0.72],
+    ['working-distance', 119],
+    ['effective-f-number', 13.8],
+    ['depth-of-field', 1.06],
+    ['depth-of-field-close-up', 1.06],
+    ['field-width', 50],
+    ['airy-diameter', 0.0185],
+    ['light-loss', 1.56],
+    ['entrance-pupil', 6.25],
+  ])('is right: %s %d, of 50 mm on 36 mm of rings at f/8', (asks, answer) => {
+    expect(diagnosed(asks, answer).verdict).toBe('right');
+  });
+
+  it('names what it took for granted', () => {
+    const found = diagnosed('working-distance', 119);
+    if (found.verdict !== 'right') throw new Error(found.verdict);
+    expect(found.working.assumed.map(({ quantity }) => quantity)).toEqual(
+      expect.arrayContaining(['focus-magnification', 'front-principal-depth']),
+    );
+  });
+
+  it('takes nothing for granted that was given', () => {
+    const found = diagnosed('magnification', 0.87, { ...ringAndLens, 'focus-magnification': 0.15 });
+    if (found.verdict !== 'right') throw new Error(found.verdict);
+    expect(found.working.assumed).toEqual([]);
+    expect(found.working.uses).toContain('focus-magnification');
+  });
+
+  it.each<[string, QuantityName, number]>([
+    ['the ring and the lens upside down', 'magnification', 50 / 36],
+    ['that carried on into the effective f-number', 'effective-f-number', 8 * (1 + 50 / 36)],
+    ['the mark for the effective f-number', 'airy-diameter', 2.44 * 0.00055 * 8],
+    ['centimetres for millimetres', 'working-distance', 11.944],
+    ['another sensor', 'field-width', 23.5 / 0.72],
+  ])('shows a slip: %s', (_, asks, answer) => {
+    const found = diagnosed(asks, answer);
+    expect(found.verdict).toBe('slip');
+    if (found.verdict === 'slip') expect(found.because).toMatch(/^[A-Z].*[.?]$/);
+  });
+
+  it('follows from an earlier one that was wrong', () => {
+    const found = diagnosed('effective-f-number', 8 * 2.1, ringAndLens, { foundBefore: { magnification: 1.1 } });
+    expect(found).toMatchObject({ verdict: 'right', from: 'magnification' });
+  });
+
+  it('is off by so much', () => {
+    expect(diagnosed('magnification', 0.86)).toMatchObject({ verdict: 'off' });
+    expect((diagnosed('magnification', 0.9) as { off: number }).off).toBeCloseTo(0.25, 6);
+  });
+
+  it('cannot be told without what it needs, and says what', () => {
+    const found = diagnosed('working-distance', 100, { 'f-number': 8 });
+    expect(found.verdict).toBe('cannot');
+    if (found.verdict === 'cannot') expect(found.missing.length).toBeGreaterThan(0);
+    expect(diagnosed('magnification', 1, {}).verdict).toBe('cannot');
+  });
+
+  it('of a number that was given is that number', () => {
+    expect(diagnosed('magnification', 0.5, { magnification: 0.5, 'focal-length': 50 }).verdict).toBe('cannot');
+  });
+
+  it('written with one figure is not any number', () => {
+    expect(
+      diagnose({ asks: 'magnification', given: ringAndLens, answer: { value: 1, halfFigure: 0.5 } }, grounds).verdict,
+    ).not.toBe('right');
+  });
+});
+
+/** Families of numbers whose question gives quantities alone. */
+const asked = families.filter(
+  (one): one is { lesson: string; family: NumberFamily } =>
+    one.family.kind === 'number' &&
+    Object.keys(drawProblem(one.family, 1).given).every((name) => isQuantityId(name.slice(name.lastIndexOf('.') + 1))),
+);
+
+function enquiryOf(family: NumberFamily, seed: number) {
+  const problem = drawProblem(family, seed);
+  if (problem.kind !== 'number') throw new Error('no number');
+  const given = problem.given as Enquiry['given'];
+  return { problem, given, setUps: setUpsOf(family) };
+}
+
+describe('the problems of the lessons, asked in numbers alone', () => {
+  const counts = { problems: 0, right: 0, slips: 0, named: 0, told: 0 };
+
+  // One is enough for each: what a family's mistakes give is proved for 200 of its problems elsewhere.
+  it('are answered alike, and their mistakes recognised', () => {
+    for (const { family } of asked) {
+      for (const seed of [3]) {
+        const { problem, given, setUps: spoken } = enquiryOf(family, seed);
+        const routes = routesFrom(given, grounds, spoken);
+        const isRouted = (routes.get(family.asks) ?? [])
+          .slice(0, 1)
+          .some(({ value }) => Math.abs(value - problem.answer) <= 1e-3 * Math.abs(value));
+        counts.problems += 1;
+        if (!isRouted) continue;
+        counts.right += 1;
+        for (const mistake of problem.mistakes) {
+          if (!(Math.abs(mistake.value) > 0)) continue;
+          counts.slips += 1;
+          const found = diagnose(
+            { asks: family.asks, given, answer: written(mistake.value, 4), setUps: spoken },
+            grounds,
+          );
+          if (found.verdict === 'slip') counts.named += 1;
+          if (found.verdict === 'slip' && found.because === mistake.because) counts.told += 1;
+        }
+      }
+    }
+    expect(counts.problems).toBeGreaterThan(80);
+    // The rest ask for parts of chains by name, or for what the core searches.
+    expect(counts.right / counts.problems).toBeGreaterThan(0.75);
+    expect(counts.named / counts.slips).toBeGreaterThan(0.85);
+    expect(counts.told / counts.slips).toBeGreaterThan(0.8);
+  });
+});
+
+describe('a number at random', () => {
+  it('is called a slip no oftener than is promised', () => {
+    const chance = chanceFrom(11);
+    const cases: [QuantityName, number][] = [
+      ['magnification', 0.72],
+      ['working-distance', 119.4],
+      ['effective-f-number', 13.76],
+      ['depth-of-field', 1.0617],
+      ['field-width', 50],
+    ];
+    for (const [asks, right] of cases) {
+      let named = 0;
+      const tries = 25;
+      for (let index = 0; index < tries; index++) {
+        const value = right * 1000 ** (2 * chance() - 1);
+        if (diagnosed(asks, value).verdict === 'slip') named += 1;
+      }
+      // The promise and three standard deviations of such a count.
+      expect(named / tries, asks).toBeLessThan(mostChance + 3 * Math.sqrt((mostChance * (1 - mostChance)) / tries));
+    }
+  });
+});
