@@ -5,6 +5,7 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { equations } from './site/build/equations.ts';
 import { foldParts } from './site/build/fold-parts.ts';
 import { lessonGlue } from './site/build/lesson-glue.ts';
 import { onServerAlone } from './site/build/on-server-alone.ts';
@@ -80,7 +81,7 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [lessonGlue(), katexWoff2(), subsetFonts(), leavePrintedTextBehind(), nothingHydrated(), plainImports()],
+    plugins: [lessonGlue(), equations(), katexWoff2(), subsetFonts(), leavePrintedTextBehind(), nothingHydrated(), plainImports()],
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
     build: {
       assetsInlineLimit: 0,

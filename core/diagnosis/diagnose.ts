@@ -93,7 +93,7 @@ export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
   for (const { gives } of working.steps.slice(0, -1)) {
     const before = foundBefore[gives];
     const from = before === undefined ? undefined : reworked(working, { [gives]: before });
-    if (from && isMeant(answer, from.value, slipPasses)) return { verdict: 'right', working: from, off, from: gives };
+    if (from && isMeant(answer, from.value, slipPasses)) return { verdict: 'right', working, off, from: gives };
   }
   const slip = likeliest(slipsOn(working, routes, grounds.families), answer);
   return slip ? { verdict: 'slip', working, off, slip, because: slip.because } : { verdict: 'off', working, off };

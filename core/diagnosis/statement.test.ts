@@ -38,7 +38,7 @@ describe('a statement', () => {
     const [refused] = readStatement('magnification 1000').unread;
     expect(refused?.quantity).toBe('magnification');
     expect(refused?.because).toContain('Magnification takes');
-    expect(readStatement('0.72').unread[0]?.because).toContain('of what?');
+    expect(readStatement('0.72').unread[0]?.because).toContain('Of what is it?');
     expect(readStatement('APS-C, 60 mm').unread[0]?.because).toContain('width and height');
   });
 

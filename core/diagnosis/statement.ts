@@ -1,3 +1,4 @@
+import { printQuantity } from '#core/quantity/print.ts';
 import { readQuantity, type Reading } from '#core/quantity/read.ts';
 import { tidied } from '#core/quantity/typed-number.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
@@ -8,6 +9,8 @@ import { asPlainNumber, numbersIn, type WrittenNumber } from './written-numbers.
 export interface StatedNumber {
   /** As it was written, its words with it: `36 mm of rings`. */
   readonly written: string;
+  /** The number alone, with its unit: `36 mm`. */
+  readonly number: string;
   readonly quantity: QuantityName;
   /** Base unit. */
   readonly value: number;
@@ -59,8 +62,8 @@ const nothingElse = { halfFigure: 0, others: [], isSaid: true } as const;
 /** Sizes that go by a name. The names of smaller sensors mean different sizes from different makers: their millimetres are asked for. */
 const namedSizes = /\bfull[- ]frame\b|\b35[- ]?mm (?:film|format|camera|sensor)\b/i;
 const fullFrame: readonly StatedNumber[] = [
-  { ...nothingElse, written: 'full frame', quantity: 'sensor-width', value: 36 },
-  { ...nothingElse, written: 'full frame', quantity: 'sensor-height', value: 24 },
+  { ...nothingElse, written: 'full frame', number: '36 mm', quantity: 'sensor-width', value: 36 },
+  { ...nothingElse, written: 'full frame', number: '24 mm', quantity: 'sensor-height', value: 24 },
 ];
 const unclearSizes =
   /\baps-?[ch]\b|\bmicro four thirds\b|\bfour thirds\b|\bmft\b|\bm43\b|\bcrop (?:camera|body|sensor)\b|\bone[- ]inch(?: sensor)?\b|\b1[- ]inch sensor\b/i;
@@ -184,20 +187,29 @@ function addStated({ number, before, after }: Clause, numbers: StatedNumber[], u
     const because =
       refused && 'message' in refused
         ? refused.message
-        : `“${number.text.trim()}” of what? Write its name or its letter with it, such as m 0.72 or ring 36 mm.`;
+        : `Of what is it? Write its name or its letter with it, such as m 0.72 or ring 36 mm.`;
     unread.push({ written, because, ...(refused && { quantity: names[0]! }) });
     return;
   }
   const isNamed = names.includes(first.quantity);
   const isSaid = isNamed || number.form === 'f-number' || rest.length === 0;
   const others = rest.map(({ quantity }) => quantity);
-  const stated = { written, value: first.value, halfFigure: Math.abs(first.value) * number.rounding, others, isSaid };
+  const stated = {
+    written,
+    number: number.text.trim(),
+    value: first.value,
+    halfFigure: Math.abs(first.value) * number.rounding,
+    others,
+    isSaid,
+  };
   const same = numbers.findIndex(({ quantity }) => quantity === first.quantity);
   if (same < 0) {
     numbers.push({ ...stated, quantity: first.quantity });
   } else if (first.quantity === 'extension' || first.quantity === 'close-up-power') {
     const one = numbers[same]!;
-    numbers[same] = { ...one, written: `${one.written} + ${written}`, value: one.value + first.value };
+    const value = one.value + first.value;
+    const sum = printQuantity(first.quantity, value);
+    numbers[same] = { ...one, written: `${one.written} + ${written}`, number: sum, value };
   } else if (first.quantity === 'focal-length' && isReversed) {
     const onLens = (part: string) => `${part}.focal-length` as QuantityName;
     const isThisTurned = turnedWords.test(`${before} ${after}`);
@@ -259,7 +271,7 @@ function pitchOf(clauses: readonly Clause[], numbers: readonly StatedNumber[]): 
   const isTotal = /^m/.test(first.number.unit);
   const value = isTotal ? Math.sqrt((width * height) / (count * 1e6)) : width / count;
   if (!(value >= 0.0005 && value <= 0.03)) return [];
-  return [{ ...nothingElse, written: first.number.text, quantity: 'pixel-pitch', value }];
+  return [{ ...nothingElse, written: first.number.text, number: first.number.text, quantity: 'pixel-pitch', value }];
 }
 
 /** Sizes that are said in words, as numbers. */

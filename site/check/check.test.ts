@@ -1,0 +1,84 @@
+import { basename } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { bridges, setUps, usual } from '#core/diagnosis/usual.ts';
+import type { ProblemFamily } from '#core/practice/family.ts';
+import { everyFormula } from '#tests/support/every-formula.ts';
+import { everyLessonFile } from '#tests/support/lessons.ts';
+import { checkedAnswers, givenIn, readWritten, type Meant } from './check.ts';
+
+const formulas = (await everyFormula()).map(({ path, formula }) => {
+  const id = basename(path, '.formula.ts');
+  return { id, formula, ...(setUps[id] !== undefined && { setUp: setUps[id] }) };
+});
+const families = (await everyLessonFile('problems.ts')).flatMap(({ slug, exports }) =>
+  ((exports['families'] ?? []) as readonly ProblemFamily[]).map((family) => ({ lesson: slug, family })),
+);
+const grounds = { formulas: [...formulas, ...bridges], assumptions: usual, families };
+
+const read = (text: string, meant: Record<number, Meant> = {}) => readWritten({ text, meant });
+const check = (have: string, found: string) => checkedAnswers(read(have), read(found), grounds);
+
+describe('answers', () => {
+  it('are told one by one, in the order in which they were written, what is only asked for after them', () => {
+    const told = check('50 mm, 36 mm ring, f/8', 'm 1.39, room 119 mm, N_w 19.1, depth 1.3 mm, field width');
+    expect(told.map(({ asks, verdict }) => [asks, verdict])).toEqual([
+      ['magnification', 'slip'],
+      ['working-distance', 'right'],
+      ['effective-f-number', 'right'],
+      ['depth-of-field', 'off'],
+      ['field-width', 'worked-out'],
+    ]);
+    expect(told[0]).toMatchObject({ title: 'A known slip', slipLesson: 'extension' });
+    expect(told[2]?.title).toBe('Rightly worked on');
+    expect(told[3]?.words).toContain('too large');
+    expect(told[4]?.title).toBe('50\u202fmm');
+  });
+
+  it('come with a working whose equations hold, ending in the right number', () => {
+    const [depth] = check('50 mm, 36 mm ring, f/8', 'depth 1.06 mm');
+    const steps = depth?.working?.steps ?? [];
+    expect(steps.at(-1)).toMatchObject({ gives: 'depth-of-field', formula: 'depth-of-field' });
+    expect(steps.length).toBeGreaterThan(3);
+    for (const { line, says } of steps) {
+      expect(line).toHaveProperty('texts');
+      expect(says).not.toBe('');
+    }
+  });
+
+  it('say to within what they are right', () => {
+    expect(check('50 mm, 36 mm ring', 'm 0.72')[0]?.words).toBe('As exactly as you wrote it.');
+    expect(check('50 mm, 36 mm ring', 'm 0.713')[0]?.words).toMatch(/^To within 0\.97.%; exactly it is 0\.72×\.$/);
+  });
+
+  it('are sent to the lesson that knows the slip', () => {
+    expect(check('50 mm, m 1', 'ring 100 mm')[0]).toMatchObject({ verdict: 'slip', slipLesson: 'extension' });
+  });
+
+  it('cannot be told without what they need', () => {
+    const [told] = check('f/8', 'room 100 mm');
+    expect(told).toMatchObject({ verdict: 'cannot', title: 'Cannot be told' });
+    expect(told?.words).toMatch(/must be known too\.$/);
+    expect(check('', 'magnification')[0]?.verdict).toBe('cannot');
+    expect(check('50 mm, 36 mm ring', '')).toEqual([]);
+  });
+});
+
+describe('a correction', () => {
+  it('makes a number another quantity', () => {
+    const corrected = read('50 mm, 36 mm', { 1: 'working-distance' });
+    expect(givenIn(corrected)).toEqual({ 'focal-length': 50, 'working-distance': 36 });
+    expect(corrected.numbers[1]?.isSaid).toBe(true);
+    expect(corrected.numbers[1]?.others).toContain('extension');
+  });
+
+  it('leaves a number out', () => {
+    expect(givenIn(read('50 mm, 36 mm', { 1: 'left-out' }))).toEqual({ 'focal-length': 50 });
+  });
+
+  it('that does not fit is refused in words, and the number is not used', () => {
+    const [number] = read('36 mm', { 0: 'depth-of-field' }).numbers;
+    expect(number?.refusal).toBeUndefined();
+    const [refused] = read('3000 mm', { 0: 'sensor-width' }).numbers;
+    expect(refused).toMatchObject({ isLeftOut: true, refusal: expect.stringContaining('Sensor width takes') as string });
+  });
+});

@@ -1,0 +1,195 @@
+import { diagnose, type Diagnosis, type Grounds } from '#core/diagnosis/diagnose.ts';
+import { routesFrom, type Route } from '#core/diagnosis/route.ts';
+import { readStatement, type StatedNumber, type Statement } from '#core/diagnosis/statement.ts';
+import { nameInFull } from '#core/quantity/part.ts';
+import { printQuantity } from '#core/quantity/print.ts';
+import { readQuantity } from '#core/quantity/read.ts';
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { formulaLine, type FormulaLine } from '#site/state/formula-line.ts';
+
+/** What a reader makes of a number that was read otherwise: the quantity he means, or that it is to be left out. */
+export type Meant = QuantityName | 'left-out';
+
+/** A text as a reader wrote it, and his corrections by the number's place in it. */
+export interface Written {
+  readonly text: string;
+  readonly meant: Readonly<Record<number, Meant>>;
+}
+
+/** A number that was read, as the page shows it. */
+export interface ReadNumber extends StatedNumber {
+  readonly isLeftOut: boolean;
+  /** Set where the reader means another quantity, and the number does not fit it. */
+  readonly refusal?: string;
+}
+
+/** A text with what was read from it. */
+export interface ReadText extends Omit<Statement, 'numbers'> {
+  readonly numbers: readonly ReadNumber[];
+}
+
+/** One answer with what is to be said about it. */
+export interface CheckedAnswer {
+  readonly asks: QuantityName;
+  /** As it was written; '' where it was only asked for. */
+  readonly written: string;
+  readonly verdict: Diagnosis['verdict'] | 'worked-out';
+  /** The verdict in a few words: `Right`. */
+  readonly title: string;
+  /** The rest of it, whole sentences. */
+  readonly words: string;
+  /** The lesson whose problems know the slip. */
+  readonly slipLesson?: string;
+  readonly working?: ShownWorking;
+}
+
+/** One step of a working, as the page shows it. */
+export interface ShownStep {
+  /** The formula, by the name of its file. */
+  readonly formula: string;
+  readonly gives: QuantityName;
+  /** Base unit. */
+  readonly value: number;
+  /** True where the formula is solved for a letter of its right-hand side. */
+  readonly isBackwards: boolean;
+  readonly says: string;
+  readonly line: FormulaLine;
+}
+
+/** The way to the right answer: steps, and what was taken where nothing was said. */
+export interface ShownWorking {
+  readonly value: number;
+  readonly steps: readonly ShownStep[];
+  readonly taken: readonly string[];
+}
+
+/** Reads a text and puts the reader's corrections in place. */
+export function readWritten({ text, meant }: Written): ReadText {
+  const { numbers, ...rest } = readStatement(text);
+  return { ...rest, numbers: numbers.map((number, index) => corrected(number, meant[index])) };
+}
+
+function corrected(number: StatedNumber, meant: Meant | undefined): ReadNumber {
+  if (meant === undefined) return { ...number, isLeftOut: false };
+  if (meant === 'left-out') return { ...number, isLeftOut: true };
+  const others = [number.quantity, ...number.others.filter((id) => id !== meant)];
+  const reading = readQuantity(meant, number.number);
+  if (reading.kind !== 'value') {
+    const refusal = reading.kind === 'blank' ? 'There is no number.' : reading.message;
+    return { ...number, quantity: meant, others, isSaid: true, isLeftOut: true, refusal };
+  }
+  const halfFigure = (number.halfFigure / Math.abs(number.value || 1)) * Math.abs(reading.value);
+  return { ...number, quantity: meant, value: reading.value, halfFigure, others, isSaid: true, isLeftOut: false };
+}
+
+/** Base units by quantity, of all that is not left out; of two that are corrected to the same the later counts. */
+export function givenIn({ numbers }: ReadText): Readonly<Partial<Record<QuantityName, number>>> {
+  return Object.fromEntries(
+    numbers.filter(({ isLeftOut }) => !isLeftOut).map(({ quantity, value }) => [quantity, value]),
+  );
+}
+
+/** What is to be said about every number found, and about everything that was only asked for, in the order in which it was written. */
+export function checkedAnswers(have: ReadText, found: ReadText, grounds: Grounds): readonly CheckedAnswer[] {
+  const given = givenIn(have);
+  const setUps = [...new Set([...have.setUps, ...found.setUps])];
+  const before: Partial<Record<QuantityName, number>> = {};
+  const answers = found.numbers.filter(({ isLeftOut }) => !isLeftOut);
+  const checked = answers.map((answer) => {
+    const enquiry = { asks: answer.quantity, given, answer, setUps, foundBefore: { ...before } };
+    before[answer.quantity] = answer.value;
+    return told(answer, diagnose(enquiry, grounds));
+  });
+  const asked = [...new Set([...have.asked, ...found.asked])].filter((id) => !(id in given) && !(id in before));
+  return [...checked, ...asked.map((id) => workedOut(id, given, setUps, grounds))];
+}
+
+function told({ quantity: asks, written, halfFigure, value }: StatedNumber, diagnosis: Diagnosis): CheckedAnswer {
+  const common = { asks, written, verdict: diagnosis.verdict };
+  if (diagnosis.verdict === 'cannot') return { ...common, title: 'Cannot be told', words: diagnosis.because };
+  const { working, off } = diagnosis;
+  const withWorking = { ...common, working: shown(working) };
+  if (diagnosis.verdict === 'slip') {
+    const lesson = /^([a-z-]+)\//.exec(diagnosis.slip.id)?.[1];
+    return {
+      ...withWorking,
+      title: 'A known slip',
+      words: diagnosis.because,
+      ...(lesson !== undefined && { slipLesson: lesson }),
+    };
+  }
+  if (diagnosis.verdict === 'off') {
+    const way = value > working.value ? 'too large' : 'too small';
+    return {
+      ...withWorking,
+      title: 'Not right',
+      words: `It is ${farOff(value, working.value)} ${way}, and no slip known here gives it.`,
+    };
+  }
+  if (diagnosis.from !== undefined) {
+    const from = nameInFull(diagnosis.from);
+    return {
+      ...withWorking,
+      title: 'Rightly worked on',
+      words: `It follows from the ${from} that you found. That one is not right, so this is not either.`,
+    };
+  }
+  if (diagnosis.otherWay) {
+    const words = `Another way of working it out gives it. The one below gives ${printQuantity(asks, working.value)}.`;
+    return { ...withWorking, title: 'Right by another way', words };
+  }
+  const isExact = Math.abs(value - working.value) <= halfFigure * (1 + 1e-9) || off < 5e-4;
+  const words = isExact
+    ? 'As exactly as you wrote it.'
+    : `To within ${percent(off)}; exactly it is ${printQuantity(asks, working.value)}.`;
+  return { ...withWorking, title: 'Right', words };
+}
+
+/** The answer to a question without a number found. */
+function workedOut(
+  asks: QuantityName,
+  given: ReturnType<typeof givenIn>,
+  setUps: readonly string[],
+  grounds: Grounds,
+): CheckedAnswer {
+  const assumptions = grounds.assumptions.filter(({ quantity }) => quantity !== asks);
+  const working = routesFrom(given, { ...grounds, assumptions }, setUps).get(asks)?.[0];
+  if (!working || working.uses.length === 0) {
+    const refused = diagnose({ asks, given, answer: { value: 1, halfFigure: 0 }, setUps }, grounds);
+    const words = refused.verdict === 'cannot' ? refused.because : 'The numbers do not lead to it.';
+    return { asks, written: '', verdict: 'cannot', title: 'Cannot be told', words };
+  }
+  return {
+    asks,
+    written: '',
+    verdict: 'worked-out',
+    title: printQuantity(asks, working.value),
+    words: '',
+    working: shown(working),
+  };
+}
+
+function shown({ value, steps, assumed, known }: Route): ShownWorking {
+  return {
+    value,
+    taken: assumed.map(({ words }) => words),
+    steps: steps.map(({ by: { id, formula }, gives, value: result }) => ({
+      formula: id,
+      gives,
+      value: result,
+      isBackwards: gives !== formula.gives,
+      says: formula.says,
+      line: formulaLine(formula, known),
+    })),
+  };
+}
+
+/** By how much, as a person says it: 12 %, 3.4 times. */
+function farOff(value: number, right: number): string {
+  const ratio = value / right;
+  if (ratio >= 2) return `${Number(ratio.toPrecision(2))} times`;
+  if (ratio > 0 && ratio <= 0.5) return `${Number((1 / ratio).toPrecision(2))} times`;
+  return percent(Math.abs(ratio - 1));
+}
+
+const percent = (share: number) => `${Number((100 * share).toPrecision(2))}\u202f%`;
