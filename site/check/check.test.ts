@@ -79,6 +79,9 @@ describe('a correction', () => {
     const [number] = read('36 mm', { 0: 'depth-of-field' }).numbers;
     expect(number?.refusal).toBeUndefined();
     const [refused] = read('3000 mm', { 0: 'sensor-width' }).numbers;
-    expect(refused).toMatchObject({ isLeftOut: true, refusal: expect.stringContaining('Sensor width takes') as string });
+    expect(refused).toMatchObject({
+      isLeftOut: true,
+      refusal: expect.stringContaining('Sensor width takes') as string,
+    });
   });
 });
