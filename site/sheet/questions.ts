@@ -308,6 +308,7 @@ export const subjects: readonly Subject[] = [
         'frame-step': 'Step from frame to frame',
         'frame-count': 'Frames of a stack',
         'stack-travel': 'Travel of a stack',
+        'depth-of-stack': 'Depth that so many frames hold',
       }),
       question('How long does a stack take?', 'stacking', {
         'stack-time': 'Time for a stack',

@@ -1,4 +1,4 @@
-"""Expected values of the rows of cases.json that a library computes: how much of a sensor a subject takes, and how deep a lens closed to a cone is sharp.
+"""Expected values of the rows of cases.json that a library computes: how much of a sensor a subject takes, and how deep a lens closed to a cone is sharp, and a stack of frames.
 
 Run: python3 expected.py   (Python 3, sympy 1.14.0), then format the file. The published rows in published.json come first.
 """
@@ -14,6 +14,7 @@ from sympy import Rational, nsolve, symbols
 from chain import effective_f_number, image_side, lenses, magnification, through
 from rows import printed, row, write
 
+sets = f"sympy {sympy.__version__}, sympy.sets, run here"
 matrices = f"sympy {sympy.__version__}, physics.optics.gaussopt, run here"
 
 
@@ -62,6 +63,17 @@ def deep(index, name, ahead, circle, hole):
     return row(f"deep-{index}", title, matrices, inputs, expected, {"relative": 2e-4}, because)
 
 
+def stacked(index, depth, count, overlap):
+    """How much of a line so many pieces of it cover, each laid over a part of the one before: the measure of their union."""
+    step = depth * (1 - overlap)
+    union = sympy.Union(*(sympy.Interval(at * step, at * step + depth) for at in range(count)))
+    inputs = {"depthOfField": printed(depth, "mm"), "frameCount": count, "overlap": printed(overlap)}
+    title = f"{count} frames of {float(depth)} mm that share {float(overlap)} with the one before"
+    expected = {"stackedDepth": printed(union.measure, "mm")}
+    because = "the same sum, in exact fractions there, printed to fifteen digits"
+    return row(f"stacked-{index}", title, sets, inputs, expected, {"relative": 1e-12}, because)
+
+
 published = json.loads((Path(__file__).parent / "published.json").read_text(encoding="utf-8"))
 computed = [
     fill(1, "nearly symmetric", Rational(100), Rational(36), Rational(1, 2)),
@@ -70,5 +82,8 @@ computed = [
     deep(1, "nearly symmetric", Rational(70), Rational(2, 100), Rational(4)),
     deep(2, "retrofocus", Rational(45), Rational(13, 1000), Rational(4)),
     deep(3, "telephoto", Rational(400), Rational(2, 100), Rational(6)),
+    stacked(1, Rational(16, 100), 16, Rational(1, 4)),
+    stacked(2, Rational(7, 100), 23, Rational(3, 10)),
+    stacked(3, Rational(5, 10), 2, Rational(0)),
 ]
 write(__file__, published + computed)

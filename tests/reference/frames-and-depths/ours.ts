@@ -1,16 +1,19 @@
 import { magnificationFromFrameFill } from '#core/gaussian/magnification-from-frame-fill.formula.ts';
+import { depthOfStack } from '#core/stack/depth-of-stack.formula.ts';
 import { finestEffectiveFNumber } from '#core/wave/finest-effective-f-number.formula.ts';
 import { oneFrameDepth } from '#core/wave/one-frame-depth.formula.ts';
 
 type Fill = Parameters<typeof magnificationFromFrameFill>[0];
+type Stack = Parameters<typeof depthOfStack>[0];
 type Depth = Parameters<typeof oneFrameDepth>[0];
 interface Objective {
   readonly numericalAperture: number;
   readonly wavelength: number;
 }
 
-export function ours(given: Fill | Depth | Objective) {
+export function ours(given: Fill | Depth | Objective | Stack) {
   if ('frameFill' in given) return { magnification: magnificationFromFrameFill(given) };
+  if ('frameCount' in given) return { stackedDepth: depthOfStack(given) };
   if ('numericalAperture' in given) return { quarterWaveDepth: quarterWaveDepth(given) };
   return { effectiveFNumber: finestEffectiveFNumber(given), oneFrameDepth: oneFrameDepth(given) };
 }
