@@ -49,7 +49,7 @@ export function cardLayout(head: string, rows: readonly PlanRow[], caution: stri
     put('head', caution, left);
     return { lines, foot: y };
   };
-  const sizes = [1.5, 1.35, 1.2, 1.1, 1, 0.94, 0.88, 0.82].map((part) => part * text);
+  const sizes = [2.2, 2, 1.8, 1.65, 1.5, 1.35, 1.2, 1.1, 1, 0.94, 0.88, 0.82].map((part) => part * text);
   const room = height - 0.4 * text;
   const fitting = sizes.map(at).find(({ foot }) => foot <= room) ?? at(sizes.at(-1)!);
   return { ...fitting, left, right };

@@ -1,6 +1,6 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { levelPitch } from '#site/figures/dimension/stack.ts';
-import { drawingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
+import { fittingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
 
 /** Lengths along the axis from the subject, mm. */
 export interface Place {
@@ -32,8 +32,9 @@ export function placeLayout(place: Place, box: SheetBox, held?: DrawingScale) {
   const wantedShown = place.wanted <= 2.5 * others;
   const along = Math.max(others, wantedShown ? place.wanted : 0) * 1.25;
   const across = light.up + half * Math.cos(lean) + Math.min(halfRim, lens + light.up);
-  const [across_, along_] = [across / (bottom - top), along / (right - left)];
-  const scale = held ?? drawingScale(Math.max(across_, along_), 1);
+  /** Millimetres to a pixel. */
+  const [acrossEach, alongEach] = [across / (bottom - top), along / (right - left)];
+  const scale = held ?? fittingScale(box, 1 / Math.max(acrossEach, alongEach));
   const pixels = scale.pixelsPerMillimetre;
   const axisY = bottom - Math.min(Math.max(10, halfRim * pixels), 0.3 * (bottom - top));
   const x = (distance: number) => Math.max(left, right - distance * pixels);

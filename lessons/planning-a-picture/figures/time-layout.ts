@@ -25,7 +25,7 @@ export function timeLayout(rows: readonly TimeRow[], box: SheetBox) {
       domain: [least, most],
       title: '',
       format: tick,
-      ticks: width < 26 * text ? [1e-4, 1e-2, 1, 1e2] : [1e-4, 1e-3, 1e-2, 1e-1, 1, 10, 100, 1000],
+      ticks: (right - left) / 10 < 6 * small ? [1e-4, 1e-2, 1, 1e2] : [1e-4, 1e-3, 1e-2, 1e-1, 1, 10, 100, 1000],
     },
     [left, right],
     text,
