@@ -24,7 +24,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'It is 3 mm deep. Will one frame do, closed further?',
-    caption: 'No. One frame holds {one-frame.subject-depth} at this size, at no mark more without losing detail.',
+    caption: 'No. Without losing detail one frame holds {one-frame.subject-depth} at this size, at whatever mark.',
     from: { 'f-number': 2.8 },
     set: {},
     sheet: 'size',
@@ -53,16 +53,16 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'The bare head makes hard shadows. How much wider can the light be?',
-    caption: 'As wide as {source-angle}, seen from the spider, with a bowl from 60 mm.',
+    caption: 'As wide as {source-angle}, seen from the spider: diffusing paper, and nearer.',
     from: { 'frame-fill': 0.35, 'settling-time': 0.3 },
-    set: { 'frame-fill': 0.35, 'settling-time': 0.3, source: 'bowl', 'flash-distance': 60 },
+    set: { 'frame-fill': 0.35, 'settling-time': 0.3, source: 'paper', 'flash-distance': 60 },
     sheet: 'place',
   },
   {
     question: 'What have we forgotten?',
     caption: 'Eyes first, and not to disturb it. What does not fit on the card is not a plan.',
     from: { 'frame-fill': 0.35, 'settling-time': 0.3 },
-    set: { 'frame-fill': 0.35, 'settling-time': 0.3, source: 'bowl', 'flash-distance': 60 },
+    set: { 'frame-fill': 0.35, 'settling-time': 0.3, source: 'paper', 'flash-distance': 60 },
     sheet: 'card',
   },
 ];

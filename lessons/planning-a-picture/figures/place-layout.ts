@@ -15,13 +15,14 @@ export interface Place {
 /** Of the front of the lens, mm: as large as that of the club's macro lens. */
 const halfRim = 32;
 /** The light stands above the axis of the lens by so much, seen from the subject. */
-const lean = Math.PI / 4;
+const lean = Math.PI / 3;
 
 /** Pixels: the lens on the left, the subject on the right, the light obliquely above; all to one scale. */
 export function placeLayout(place: Place, box: SheetBox, held?: DrawingScale) {
   const { width, height, text, small } = box;
   const top = 1.8 * text;
-  const foot = 2.6 * text + (2 * levelPitch + 1.2) * small;
+  /** Below it two dimensions, the title, and the rule. */
+  const foot = 4 * text + (2 * levelPitch + 0.6) * small;
   const bottom = height - foot;
   const [left, right] = [5, width - 2.2 * text];
   const lens = Math.max(0, place.workingDistance);

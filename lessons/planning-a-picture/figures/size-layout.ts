@@ -1,6 +1,6 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { levelPitch } from '#site/figures/dimension/stack.ts';
-import { drawingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
+import { fittingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
 
 /** A subject in the frame and along the axis, mm along the axis from its nearest part. */
 export interface Size {
@@ -25,7 +25,8 @@ const shape = 1.5;
 export function sizeLayout(size: Size, box: SheetBox, held?: DrawingScale) {
   const { width, height, text, small } = box;
   const top = 1.6 * text + (levelPitch + 0.9) * small;
-  const bottom = height - 2.6 * text - (levelPitch + 2.2) * small;
+  /** Below it a dimension, and the rule. */
+  const bottom = height - (levelPitch + 4.2) * small;
   const middle = 0.46 * width;
   const frameWidth = Math.max(40, Math.min(middle - 1.6 * text, shape * (bottom - top)));
   const frame = {
@@ -38,7 +39,7 @@ export function sizeLayout(size: Size, box: SheetBox, held?: DrawingScale) {
   const half = (size.frameFill * frame.width) / 2;
 
   const [left, right] = [middle + 1.4 * text, width - 1.8 * text];
-  const scale = held ?? drawingScale(size.subjectDepth, 0.9 * (right - left));
+  const scale = held ?? fittingScale(box, (0.9 * (right - left)) / size.subjectDepth);
   const pixels = scale.pixelsPerMillimetre;
   const nearX = right - 0.02 * (right - left);
   const x = (depth: number) => nearX - depth * pixels;
