@@ -62,6 +62,7 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'field-width': entry('', 'of the subject plane that fills the long side of the sensor'),
   'field-height': entry('', 'of the subject plane that fills the short side of the sensor'),
   'subject-width': entry('', 'of the thing photographed'),
+  'frame-fill': entry('', 'of the picture’s long side, what the subject takes'),
   'subject-depth': entry('Z', 'from the nearest to the farthest part that should be sharp'),
   'image-width': entry('', 'of the subject’s image on the sensor'),
   'pixels-per-millimetre': entry('', 'sensor pixels along one millimetre of subject'),

@@ -90,6 +90,7 @@ const rows = {
   'field-width': row('', 'mm', 0.05, 3500),
   'field-height': row('', 'mm', 0.05, 3000),
   'subject-width': row('', 'mm', 0.05, 2000),
+  'frame-fill': row('', '', 0.05, 1, { name: 'share of the picture width', writing: 'share', shown: '%' }),
   'subject-depth': row('Z', 'mm', 0.001, 1000),
   'image-width': row('', 'mm', 0.001, 4000),
   'pixels-per-millimetre': row('', '1/mm', 0.1, 40000, { shown: 'px/mm' }),

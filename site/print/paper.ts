@@ -2,7 +2,7 @@ import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { pixelsPerPaperMillimetre } from '#site/figures/scale/drawing-scale.ts';
 
 /** What can be printed of a lesson, and on how many pages it fits at most. */
-export const pagesOf = { learner: 2, 'hands-on': 1, instructor: 1, problems: 1, key: 2 } as const;
+export const pagesOf = { learner: 2, 'hands-on': 1, instructor: 1, problems: 1, key: 2, card: 1 } as const;
 
 export type Paper = keyof typeof pagesOf;
 
@@ -30,4 +30,6 @@ function paperSize(width: number, height: number, text: number): PaperSize {
 
 /** The lesson's first drawing takes the whole width; the others stand two in a row. */
 export const wholeSize = paperSize(page.width, 74, 12);
+/** A card to cut out, A6. */
+export const cardSize = paperSize(105, 148, 13);
 export const halfSize = paperSize((page.width - gap) / 2, 60, 10.5);

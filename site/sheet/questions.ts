@@ -30,6 +30,7 @@ export const subjects: readonly Subject[] = [
         magnification: 'Magnification',
         'magnification-from-field': 'Magnification from a photographed ruler',
         'image-width': 'Width of the image on the sensor',
+        'magnification-from-frame-fill': 'Magnification to fill a share of the picture',
       }),
       question('How much of it fills the picture?', 'life-size', {
         'field-width': 'Field width',
@@ -210,6 +211,8 @@ export const subjects: readonly Subject[] = [
       question('Which f-number for this subject?', 'best-aperture', {
         'best-effective-f-number': 'Best effective f-number for a depth',
         'balanced-f-number': 'Balanced f-number',
+        'finest-effective-f-number': 'Smallest opening that keeps the detail',
+        'one-frame-depth': 'Deepest subject for one frame',
         'defocus-blur-of-ends': 'Blur at the ends of a depth',
         'defocus-aberration': 'Defocus in waves, from the blur',
         'defocus-aberration-of-depth': 'Defocus in waves, from the depth',
@@ -305,6 +308,7 @@ export const subjects: readonly Subject[] = [
         'frame-step': 'Step from frame to frame',
         'frame-count': 'Frames of a stack',
         'stack-travel': 'Travel of a stack',
+        'depth-of-stack': 'Depth that so many frames hold',
       }),
       question('How long does a stack take?', 'stacking', {
         'stack-time': 'Time for a stack',

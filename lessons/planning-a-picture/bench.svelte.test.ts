@@ -1,0 +1,61 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, describe, expect, it } from 'vitest';
+import { root } from '#tests/support/run.ts';
+import { bench } from './bench.svelte.ts';
+import { decisionsOf, isGood } from './figures/plan.ts';
+import { subjects } from './figures/subjects.ts';
+
+afterEach(() => void bench.read(''));
+
+function decisionsAt(search: string) {
+  bench.read(search);
+  return decisionsOf({
+    ...bench.named('working-distance', 'flight-distance', 'subject-depth', 'depth-of-field', 'effective-f-number'),
+    ...bench.named('finest.effective-f-number', 'one-frame.subject-depth', 'frame-count', 'in-time.frame-count'),
+    ...bench.named('ambient.exposure-time', 'slowest.exposure-time', 'needed.flash-power'),
+  });
+}
+
+const prose = readFileSync(join(root, 'lessons/planning-a-picture/lesson.mdx'), 'utf8');
+/** The links of the list of subjects, as addresses. */
+const links = [...prose.matchAll(/^\d\. \[[^\]]+\]\((\?[^)]*sheet=card)\)/gm)].map(([, search]) => search!);
+
+describe('the plan that the page begins with', () => {
+  it('fails at the frames alone: the spider walks off before the last', () => {
+    expect(decisionsAt('')).toEqual({ hasRoom: true, frames: 'too-slow', light: 'flash' });
+  });
+
+  it('has a frame for each 0.12 mm of the 3 mm, and time for sixteen of 25', () => {
+    expect(bench.number('frame-count')).toBe(25);
+    expect(bench.number('in-time.frame-count')).toBe(16);
+  });
+});
+
+describe('the plans that the page links to', () => {
+  it('are one for each subject but the reader’s own', () => {
+    expect(links).toHaveLength(Object.keys(subjects).length - 1);
+  });
+
+  it.each(links)('hold, at %s', (search) => {
+    const { hasRoom, frames, light } = decisionsAt(search.replace(/&?sheet=card/, ''));
+    expect(bench.notices).toEqual([]);
+    expect({ hasRoom, frames: isGood.frames(frames), light: isGood.light(light) }).toEqual({
+      hasRoom: true,
+      frames: true,
+      light: true,
+    });
+  });
+
+  it('say what they are lit by: sun, frost and stamp by daylight, the others by a flash', () => {
+    const lit = links.map((search) => [
+      /subject=([a-z-]+)/.exec(search)?.[1] ?? 'jumping-spider',
+      decisionsAt(search.replace(/&?sheet=card/, '')).light,
+    ]);
+    expect(lit.filter(([, light]) => light === 'ambient').map(([subject]) => subject)).toEqual([
+      'butterfly',
+      'frost-crystal',
+      'stamp',
+    ]);
+  });
+});

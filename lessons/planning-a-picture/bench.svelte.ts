@@ -1,0 +1,153 @@
+import { depthOfFieldFormula } from '#core/depth/depth-of-field.formula.ts';
+import { farLimitFormula } from '#core/depth/far-limit.formula.ts';
+import { nearLimitFormula } from '#core/depth/near-limit.formula.ts';
+import { exposureTimeFromLuminanceFormula } from '#core/exposure/exposure-time-from-luminance.formula.ts';
+import { flashPowerForFNumberFormula } from '#core/exposure/flash-power-for-f-number.formula.ts';
+import { isoFromLuminanceFormula } from '#core/exposure/iso-from-luminance.formula.ts';
+import { slowestExposureTimeFormula } from '#core/exposure/slowest-exposure-time.formula.ts';
+import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
+import { entrancePupilDistanceFormula } from '#core/gaussian/entrance-pupil-distance.formula.ts';
+import { entrancePupilFormula } from '#core/gaussian/entrance-pupil.formula.ts';
+import { extensionForMagnificationFormula } from '#core/gaussian/extension-for-magnification.formula.ts';
+import { fNumberForEffectiveFNumberFormula } from '#core/gaussian/f-number-for-effective-f-number.formula.ts';
+import {
+  magnificationFromFrameFill,
+  magnificationFromFrameFillFormula,
+} from '#core/gaussian/magnification-from-frame-fill.formula.ts';
+import { subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
+import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
+import { sourceAngleFormula } from '#core/light/source-angle.formula.ts';
+import { step, under } from '#core/quantity/answers-from.ts';
+import { frameCountFormula } from '#core/stack/frame-count.formula.ts';
+import { frameStepFormula } from '#core/stack/frame-step.formula.ts';
+import { framesBeforeDeadline, framesBeforeDeadlineFormula } from '#core/stack/frames-before-deadline.formula.ts';
+import { stackTimeFormula } from '#core/stack/stack-time.formula.ts';
+import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
+import { balancedFNumberFormula } from '#core/wave/balanced-f-number.formula.ts';
+import { finestEffectiveFNumberFormula } from '#core/wave/finest-effective-f-number.formula.ts';
+import { oneFrameDepthFormula } from '#core/wave/one-frame-depth.formula.ts';
+import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
+import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
+import type { ChoicePlan, Inputs } from '#site/state/choice.ts';
+import { bodies, holdings, lenses, lights, nameOf, type LensSlug } from '#site/state/crate.ts';
+import { roomInWords } from '#site/state/edges.ts';
+import { lensAt } from '#site/state/lens-in-use.ts';
+import { balancedInWords, framesInWords, inTimeInWords, isoInWords, powerInWords } from './figures/in-words.ts';
+import { ofSubject, sources, subjects } from './figures/subjects.ts';
+
+const ofLens = [
+  'focal-length',
+  'focus-magnification',
+  'front-principal-depth',
+  'principal-separation',
+  'pupil-magnification',
+] as const;
+type Filled = 'frame-fill' | 'sensor-width' | 'subject-width' | (typeof ofLens)[number];
+
+/** A lens as it is at the magnification that the subject asks for: one that focuses inside is shorter there. */
+function lensFor(slug: LensSlug) {
+  return (given: Inputs<'frame-fill' | 'sensor-width' | 'subject-width'>) => {
+    const magnification = magnificationFromFrameFill({
+      frameFill: given['frame-fill'],
+      sensorWidth: given['sensor-width'],
+      subjectWidth: given['subject-width'],
+    });
+    return startsOf(lensAt(slug, magnification), ofLens);
+  };
+}
+const lensChoice = {
+  label: 'Lens',
+  options: Object.fromEntries(
+    (Object.keys(lenses) as LensSlug[]).map((slug) => [slug, { label: nameOf(slug), fills: lensFor(slug) }]),
+  ),
+} as ChoicePlan<Filled>;
+
+/** How many of the frames are finished while the subject holds. */
+const inTime = step({
+  from: ['frame-count', ...framesBeforeDeadlineFormula.from],
+  gives: ['in-time.frame-count'],
+  evaluate: ({ frameCount, ...given }) => ({ inTimeFrameCount: Math.min(frameCount, framesBeforeDeadline(given)) }),
+});
+
+/** The meter's constant; nothing here asks for another. */
+const metered = step({
+  from: [],
+  gives: ['reflected-light-constant'],
+  evaluate: () => ({ reflectedLightConstant: 12.5 }),
+});
+
+const spider = subjects['jumping-spider'];
+const body = bodies['body-36'];
+const start = lensFor('lens-90')({ ...startsOf(spider, ofSubject), ...startsOf(body, ['sensor-width']) });
+
+export const bench = new Bench({
+  inputs: {
+    ...startsOf(spider, ['subject-width', 'frame-fill']),
+    'f-number': 8,
+    ...startsOf(spider, ['subject-depth', 'flight-distance', 'time-limit', 'subject-speed']),
+    overlap: 0.25,
+    'exposure-time': 1 / 200,
+    'settling-time': 0.5,
+    'recycling-time': 0.2,
+    ...startsOf(start, ofLens),
+    ...startsOf(body, ['sensor-width', 'circle-of-confusion']),
+    ...startsOf(holdings.elbows, ['shake-rate', 'sideways-speed']),
+    stabilisation: 0,
+    'guide-number': 14,
+    'flash-distance': 100,
+    ...startsOf(sources.head, ['source-size']),
+    ...startsOf(spider, ['luminance']),
+    iso: 200,
+    wavelength: 0.00055,
+  },
+  choices: {
+    subject: { ...choiceOf('Subject', subjects, ofSubject), kept: true },
+    lens: lensChoice,
+    holding: choiceOf('Held', holdings, ['shake-rate', 'sideways-speed']),
+    source: choiceOf('What shines on it', sources, ['source-size']),
+    light: choiceOf('Daylight', lights, ['luminance']),
+    sensor: choiceOf('Camera', bodies, ['sensor-width']),
+    [circleChoice]: circleByBody('sensor-width'),
+  },
+  formulas: [
+    magnificationFromFrameFillFormula,
+    extensionForMagnificationFormula,
+    subjectDistanceFormula,
+    workingDistanceFormula,
+    effectiveFNumberFormula,
+    entrancePupilFormula,
+    entrancePupilDistanceFormula,
+    nearLimitFormula,
+    farLimitFormula,
+    depthOfFieldFormula,
+    balancedFNumberFormula,
+    ...under('finest', [finestEffectiveFNumberFormula, fNumberForEffectiveFNumberFormula]),
+    ...under('one-frame', [oneFrameDepthFormula]),
+    frameStepFormula,
+    frameCountFormula,
+    stackTravelFormula,
+    stackTimeFormula,
+    inTime,
+    metered,
+    ...under('slowest', [slowestExposureTimeFormula]),
+    ...under('ambient', [exposureTimeFromLuminanceFormula]),
+    ...under('needed', [flashPowerForFNumberFormula]),
+    ...under('needed', [isoFromLuminanceFormula], { 'exposure-time': 'slowest.exposure-time' }),
+    sourceAngleFormula,
+  ],
+  words: {
+    extension: { none: 'none: its own focusing is enough' },
+    'working-distance': roomInWords,
+    'depth-of-field': { infinite: '∞: no far end' },
+    'far-limit': { infinite: '∞: everything behind is sharp' },
+    'balanced-f-number': balancedInWords,
+    'frame-step': { none: 'none: one frame is enough' },
+    'frame-count': framesInWords,
+    'in-time.frame-count': inTimeInWords,
+    'slowest.exposure-time': { none: 'none: this lens has no such focus' },
+    'needed.flash-power': powerInWords,
+    'needed.iso': isoInWords,
+  },
+  /** A depth of field without end needs no stack. */
+  edge: (known) => (known['depth-of-field'] === Infinity ? { 'frame-count': 1, 'stack-travel': 0 } : undefined),
+});

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { decisionsOf, planRows, type Planned } from './plan.ts';
+
+const spider: Planned = {
+  workingDistance: 72.7,
+  flightDistance: 30,
+  subjectDepth: 3,
+  depthOfField: 0.161,
+  effectiveFNumber: 36.2,
+  finestEffectiveFNumber: 36.4,
+  oneFrameSubjectDepth: 0.162,
+  frameCount: 25,
+  inTimeFrameCount: 16,
+  ambientExposureTime: 1 / 6,
+  slowestExposureTime: 1 / 900,
+  neededFlashPower: 1 / 30,
+};
+const words = { chain: 'bellows', checks: 'eyes first', isLongEnough: true };
+const changesOf = (plan: Planned, more = words) =>
+  planRows(decisionsOf(plan), (name) => name, more).flatMap(({ title, change }) =>
+    change === undefined ? [] : [`${title}: ${change}`],
+  );
+
+describe('a plan', () => {
+  it('has eight answers', () => {
+    expect(planRows(decisionsOf(spider), (name) => name, words).map(({ title }) => title[0])).toEqual([...'12345678']);
+  });
+
+  it('names the earlier answer to change, and nothing where all hold', () => {
+    expect(changesOf(spider)).toEqual(['5 Frames: change 1: smaller']);
+    expect(changesOf({ ...spider, inTimeFrameCount: 25 })).toEqual([]);
+    expect(changesOf({ ...spider, inTimeFrameCount: 25, flightDistance: 80 })).toEqual([
+      '3 Room: change 2: longer lens',
+    ]);
+    expect(changesOf({ ...spider, effectiveFNumber: 50 })).toEqual(['4 f-number: open up']);
+    expect(changesOf({ ...spider, subjectDepth: 0.1615 })).toEqual(['4 f-number: close further']);
+    expect(changesOf({ ...spider, inTimeFrameCount: 25, neededFlashPower: 2 })).toEqual(['6 Light: change ISO or 4']);
+    expect(changesOf({ ...spider, inTimeFrameCount: 25 }, { ...words, isLongEnough: false })).toEqual([
+      '2 Chain: change 1: smaller',
+    ]);
+  });
+});

@@ -1,0 +1,126 @@
+import { shutterOrFlash, type LightWanted } from '#core/exposure/shutter-or-flash.ts';
+import { oneFrameOrStack, type FramesWanted } from '#core/stack/one-frame-or-stack.ts';
+
+/** One of the eight answers, as the card has it. */
+export interface PlanRow {
+  readonly title: string;
+  readonly answer: string;
+  /** Where it fails: which earlier answer to change. */
+  readonly change?: string | undefined;
+}
+
+/** What the plan is judged by, base units. */
+export interface Planned {
+  readonly workingDistance: number;
+  readonly flightDistance: number;
+  readonly subjectDepth: number;
+  readonly depthOfField: number;
+  readonly effectiveFNumber: number;
+  readonly finestEffectiveFNumber: number;
+  readonly oneFrameSubjectDepth: number;
+  readonly frameCount: number;
+  readonly inTimeFrameCount: number;
+  readonly ambientExposureTime: number;
+  readonly slowestExposureTime: number;
+  readonly neededFlashPower: number;
+}
+
+export interface Decisions {
+  readonly hasRoom: boolean;
+  readonly frames: FramesWanted;
+  readonly light: LightWanted;
+}
+
+export function decisionsOf(plan: Planned): Decisions {
+  return {
+    hasRoom: plan.workingDistance >= plan.flightDistance,
+    frames: oneFrameOrStack(plan, {
+      effectiveFNumber: plan.finestEffectiveFNumber,
+      subjectDepth: plan.oneFrameSubjectDepth,
+      frameCount: plan.inTimeFrameCount,
+    }),
+    light: shutterOrFlash(plan),
+  };
+}
+
+/** Whether one goes on to the next question. */
+export const isGood = {
+  frames: (frames: FramesWanted) => frames === 'one-frame' || frames === 'stack',
+  light: (light: LightWanted) => light !== 'higher-iso',
+};
+
+/** What is said of the frames in a drawing. */
+export function framesSaid(frames: FramesWanted, count: string, taken: string): string {
+  return {
+    'one-frame': 'one frame will do',
+    'close-further': 'close further: one will do',
+    'open-up': 'closed too far: open up',
+    stack: `stack of ${count}`,
+    'too-slow': `in time: ${taken}`,
+  }[frames];
+}
+
+type Print = (
+  name:
+    | 'frame-fill'
+    | 'magnification'
+    | 'extension'
+    | 'working-distance'
+    | 'flight-distance'
+    | 'f-number'
+    | 'effective-f-number'
+    | 'frame-count'
+    | 'frame-step'
+    | 'in-time.frame-count'
+    | 'ambient.exposure-time'
+    | 'needed.flash-power'
+    | 'iso'
+    | 'source-angle'
+    | 'flash-distance',
+) => string;
+
+/** The eight answers, each with the earlier one to change where it fails. */
+export function planRows(
+  { hasRoom, frames, light }: Decisions,
+  print: Print,
+  words: { readonly chain: string; readonly checks: string; readonly isLongEnough: boolean },
+): readonly PlanRow[] {
+  return [
+    { title: '1 Size', answer: `${print('frame-fill')} of the width: ${print('magnification')}` },
+    {
+      title: '2 Chain',
+      answer: words.chain,
+      change: words.isLongEnough ? undefined : 'change 1: smaller',
+    },
+    {
+      title: '3 Room',
+      answer: `${print('working-distance')}, wanted ${print('flight-distance')}`,
+      change: hasRoom ? undefined : 'change 2: longer lens',
+    },
+    {
+      title: '4 f-number',
+      answer: `${print('f-number')}, works at ${print('effective-f-number')}`,
+      change: frames === 'open-up' ? 'open up' : frames === 'close-further' ? 'close further' : undefined,
+    },
+    {
+      title: '5 Frames',
+      answer:
+        frames === 'one-frame' || frames === 'close-further'
+          ? 'one'
+          : `${print('frame-count')} × ${print('frame-step')}, done: ${print('in-time.frame-count')}`,
+      change: frames === 'too-slow' ? 'change 1: smaller' : undefined,
+    },
+    {
+      title: '6 Light',
+      answer:
+        light === 'ambient'
+          ? `daylight, ${print('ambient.exposure-time')}, ISO ${print('iso')}`
+          : light === 'flash'
+            ? `flash ${print('needed.flash-power')}, ISO ${print('iso')}`
+            : `neither at ISO ${print('iso')}`,
+      change: light === 'higher-iso' ? 'change ISO or 4' : undefined,
+    },
+    { title: '7 Softness', answer: `light ${print('source-angle')} wide, ${print('flash-distance')} off` },
+    { title: '8 Check', answer: words.checks },
+  ];
+}

@@ -1,0 +1,68 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+export const stage: readonly StageStep[] = [
+  {
+    question: 'A jumping spider, 6 mm wide. How large on the sensor, to take half of the picture?',
+    caption: '{magnification}: its image is half of the sensor’s width. From this all else follows.',
+    from: { 'frame-fill': 0.1 },
+    set: {},
+    sheet: 'size',
+  },
+  {
+    question: 'The macro lens goes to life size by itself. What must be added?',
+    caption: '{extension} between lens and camera: past all the rings, so the bellows.',
+    from: { 'frame-fill': 0.16 },
+    set: {},
+    sheet: 'place',
+  },
+  {
+    question: 'It lets nothing come nearer than 30 mm. Is there room, also for a light at 60 mm?',
+    caption: 'Yes: {working-distance} before the lens. The light comes in from the side.',
+    from: {},
+    set: { 'flash-distance': 60 },
+    sheet: 'place',
+  },
+  {
+    question: 'It is 3 mm deep. Will one frame do, closed further?',
+    caption: 'No. Without losing detail one frame holds {one-frame.subject-depth} at this size, at whatever mark.',
+    from: { 'f-number': 2.8 },
+    set: {},
+    sheet: 'size',
+  },
+  {
+    question: 'So a stack. It holds still for 8 s: do we get done?',
+    caption: 'No: {frame-count} frames take {stack-time}. In time: {in-time.frame-count}. Make it smaller.',
+    from: { 'time-limit': 30 },
+    set: {},
+    sheet: 'time',
+  },
+  {
+    question: 'A third of the picture, and quicker from frame to frame?',
+    caption: '{frame-count} frames in {stack-time}: done. The card had said which answer to change.',
+    from: {},
+    set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
+    sheet: 'card',
+  },
+  {
+    question: 'Shutter or flash?',
+    caption:
+      'Daylight wants {ambient.exposure-time}, movement allows {slowest.exposure-time}. Flash: {needed.flash-power} of full power.',
+    from: { 'frame-fill': 0.35, 'settling-time': 0.3, luminance: 200000 },
+    set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
+    sheet: 'time',
+  },
+  {
+    question: 'The bare head makes hard shadows. How much wider can the light be?',
+    caption: 'As wide as {source-angle}, seen from the spider: diffusing paper, and nearer.',
+    from: { 'frame-fill': 0.35, 'settling-time': 0.3 },
+    set: { 'frame-fill': 0.35, 'settling-time': 0.3, source: 'paper', 'flash-distance': 60 },
+    sheet: 'place',
+  },
+  {
+    question: 'What have we forgotten?',
+    caption: 'Eyes first, and not to disturb it. What does not fit on the card is not a plan.',
+    from: { 'frame-fill': 0.35, 'settling-time': 0.3 },
+    set: { 'frame-fill': 0.35, 'settling-time': 0.3, source: 'paper', 'flash-distance': 60 },
+    sheet: 'card',
+  },
+];
