@@ -1,4 +1,5 @@
 import { blocksOf, judgeAll } from './blocks.ts';
+import type { Judgement } from './case.ts';
 import { builtChain, type KitChain } from './built-chain.ts';
 import { chainCount } from './chain-count.ts';
 import { FaultyKit, type KitRow, type KitSubject } from './kit.ts';
@@ -16,9 +17,14 @@ export interface KitSearch {
   readonly tally: Readonly<Record<Verdict, number>>;
   /** What was said of a chain. Throws RangeError for a number that no chain has. */
   readonly verdictOf: (chain: number) => Verdict;
+  /** What it was said on. Throws RangeError for a number that no chain has. */
+  readonly judgementOf: (chain: number) => ChainJudgement;
   /** A chain with its parts, solved as it was judged. Throws RangeError for a number that no chain has. */
   readonly chain: (chain: number) => KitChain;
 }
+
+/** How a chain was set when it was judged, and what that gave: for many chains, without putting one together. */
+export type ChainJudgement = Omit<Judgement, 'verdict'>;
 
 /** Of sums of prices, and beside the halves between whole numbers, where it would decide a rank. */
 const rounding = 1e-9;
@@ -95,17 +101,32 @@ export function searchKit(kit: readonly KitRow[], subject: KitSubject, budget: n
     requireChain(chain);
     return verdicts[codes[chain]!]!;
   };
+  const placeOf = (chain: number) => {
+    const block = blocks.findLast(({ first }) => first <= chain)!;
+    const back = block.backs.all[chain - block.first]!;
+    return { block, back, judged: block.judged + back.lengths };
+  };
   return {
     count,
     suited: order,
     tally: Object.fromEntries(verdicts.map((verdict, code) => [verdict, counts[code]])) as Record<Verdict, number>,
     verdictOf,
+    judgementOf: (chain) => {
+      requireChain(chain);
+      const { judged } = placeOf(chain);
+      return {
+        focusMagnification: found.focusMagnifications[judged]!,
+        fNumber: found.fNumbers[judged]!,
+        effectiveFNumber: found.effectiveFNumbers[judged]!,
+        magnification: found.magnifications[judged]!,
+        merit: found.merits[judged]!,
+        room: found.rooms[judged]!,
+      };
+    },
     chain: (chain) => {
       const verdict = verdictOf(chain);
-      const block = blocks.findLast(({ first }) => first <= chain)!;
-      const back = block.backs.all[chain - block.first]!;
+      const { block, back, judged } = placeOf(chain);
       const { focusMagnifications, fNumbers, merits: all } = found;
-      const judged = block.judged + back.lengths;
       const set = { focusMagnification: focusMagnifications[judged]!, fNumber: fNumbers[judged]! };
       return builtChain(kit, block, back, set, verdict, verdict === 'suited' ? all[judged]! : null);
     },
