@@ -6,7 +6,7 @@ export const stage: readonly StageStep[] = [
   {
     question: 'Four lenses, three rings, two close-up lenses: how many different chains for one camera?',
     caption: '{chain-count}, the zoom at either end counted as a lens. Each is a line in the figure.',
-    from: {},
+    from: { 'chain-rank': 160 },
     set: {},
     withheld: ['chain-count'],
   },
@@ -14,7 +14,7 @@ export const stage: readonly StageStep[] = [
     question: 'A butterfly keeps 200 mm away. What do most of the chains fail by: too near, or too large?',
     caption:
       'Too large: {too-large.chain-count}. Rings keep them from focusing far enough away. {suited.chain-count} suit.',
-    from: {},
+    from: { 'nearest.working-distance': 0 },
     set: {},
     sheet: 'rest',
     withheld: ['chain-count'],
@@ -22,10 +22,10 @@ export const stage: readonly StageStep[] = [
   {
     question: 'The best three: different parts, different light?',
     caption: 'The same light: {best.effective-f-number}. Size and depth decide how far to close, not the parts.',
-    from: { 'nearest.working-distance': 150 },
+    from: {},
     set: { 'nearest.working-distance': 150 },
     sheet: 'beside',
-    withheld: ['magnification', 'working-distance'],
+    withheld: ['field-width'],
   },
   {
     question: 'It lets us come to 60 mm. Do more chains suit, or others?',

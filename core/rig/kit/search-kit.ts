@@ -24,7 +24,10 @@ export interface KitSearch {
 }
 
 /** How a chain was set when it was judged, and what that gave: for many chains, without putting one together. */
-export type ChainJudgement = Omit<Judgement, 'verdict'>;
+export interface ChainJudgement extends Omit<Judgement, 'verdict'> {
+  /** Which of `reachOf` of the same kit it has: many chains share one. */
+  readonly reach: number;
+}
 
 /** Of sums of prices, and beside the halves between whole numbers, where it would decide a rank. */
 const rounding = 1e-9;
@@ -121,6 +124,7 @@ export function searchKit(kit: readonly KitRow[], subject: KitSubject, budget: n
         magnification: found.magnifications[judged]!,
         merit: found.merits[judged]!,
         room: found.rooms[judged]!,
+        reach: judged,
       };
     },
     chain: (chain) => {

@@ -128,6 +128,9 @@ export function reachMarks(
   ];
   const taken = [
     ...(own ? [around(own.x, own.y, 10)] : []),
+    // What can be taken hold of.
+    around(frame.right - 14, asked.bottom, 13),
+    { left: asked.left - 13, right: asked.right + 13, top: asked.top, bottom: asked.bottom },
     ...frame.labels.map(({ text, size, x: at, y: line, anchor }) => labelBox(text, size, { x: at, y: line, anchor })),
   ];
   const sheet = { left: frame.left + 2, right: box.width - 2, top: frame.top - 2, bottom: frame.bottom };

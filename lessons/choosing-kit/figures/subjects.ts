@@ -34,13 +34,13 @@ const asked = (
   [width, depth, speed, room, fill]: readonly [number, number, number, number, number],
   light: typeof flash,
 ) => ({
+  ...light,
   label,
   'subject-width': width,
   'subject-depth': depth,
   'subject-speed': speed,
   'nearest.working-distance': room,
   'least.frame-fill': fill,
-  ...light,
 });
 
 /** Things that the club photographs: width, depth and room in mm, speed in mm/s, least share of the frame. Sizes and patience are assumed. */

@@ -32,7 +32,7 @@ def opening(index, m, depth, c, wavelength):
     }
     title = f"{float(depth)} mm of depth at {float(m)}×, blurred by {float(c)} mm at most"
     because = "the same equation, solved there by Newton's method to thirty digits"
-    return row(f"opening-{index}", title, solver, inputs, {"effectiveFNumber": printed(found)}, {"relative": 1e-11}, because)
+    return row(f"opening-in-one-frame-{index}", title, solver, inputs, {"effectiveFNumber": printed(found)}, {"relative": 1e-11}, because)
 
 
 def deepest(index, m, c, wavelength):
@@ -49,7 +49,7 @@ def deepest(index, m, c, wavelength):
     }
     title = f"the deepest subject at {float(m)}× whose blur can be made {float(c)} mm"
     because = "exact fractions there, a few roundings here"
-    return row(f"deepest-{index}", title, solver, inputs, {"subjectDepth": printed(found, "mm")}, {"relative": 1e-13}, because)
+    return row(f"deepest-in-one-frame-{index}", title, solver, inputs, {"subjectDepth": printed(found, "mm")}, {"relative": 1e-13}, because)
 
 
 published = json.loads((Path(__file__).parent / "published.json").read_text(encoding="utf-8"))
