@@ -429,7 +429,7 @@ export { type KitChain } from './rig/kit/built-chain.ts';
 export { chainCount } from './rig/kit/chain-count.ts';
 export { gainOfPart, type PartGain } from './rig/kit/gain-of-part.ts';
 export { FaultyKit, type KitRow, type KitSubject } from './rig/kit/kit.ts';
-export { reachOf, type Reach } from './rig/kit/reach.ts';
+export { kitReach, type ChainReach } from './rig/kit/reach.ts';
 export { searchKit, type ChainJudgement, type KitSearch } from './rig/kit/search-kit.ts';
 export { verdictWords, type Verdict as KitVerdict } from './rig/kit/verdict.ts';
 export {

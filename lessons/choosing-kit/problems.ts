@@ -163,12 +163,13 @@ const keepsItsDistance = choiceFamily({
     'Three lenses reach {magnification} on rings. The first has a focal length of {first.focal-length} there, and H {first.front-principal-depth} behind its rim; the second {second.focal-length} and {second.front-principal-depth}; the third {third.focal-length} and {third.front-principal-depth}. Which leaves the most room before its rim?',
   givens: (draw) => {
     const [magnification, ...three] = draw.pick(lensesAside);
+    const size: number = magnification;
     // The same three in another order.
     const turn = draw.pick([0, 1, 2]);
     const [truth, longest, shallow] = [0, 1, 2].map((at) => places[(at + turn) % 3]!);
     const at = (place: Place) => three[([truth, longest, shallow] as Place[]).indexOf(place)]!;
     return {
-      magnification,
+      magnification: size,
       'first.focal-length': at('first')[0] as number,
       'first.front-principal-depth': at('first')[1] as number,
       'second.focal-length': at('second')[0] as number,
@@ -198,15 +199,36 @@ const keepsItsDistance = choiceFamily({
   ],
   hint: 'How far is the subject from H, for each of the three? And how much of that is inside the barrel?',
   working: [
-    ...places.map((place) => ({
-      values: (known: Readonly<Record<string, number>>) => ({
-        'focal-length': known[`${place}.focal-length`] as number,
-        'front-principal-depth': known[`${place}.front-principal-depth`] as number,
-      }),
+    {
+      values: (known) => ({ 'focal-length': known['first.focal-length'] }),
       formula: subjectDistanceFormula,
-      note: `The ${place} lens, from H to the subject:`,
-    })),
-    { formula: workingDistanceFormula, note: 'From that take off what is inside the barrel. For the third:' },
+      note: 'The first lens, from H to the subject:',
+    },
+    {
+      values: (known) => ({ 'front-principal-depth': known['first.front-principal-depth'] }),
+      formula: workingDistanceFormula,
+      note: 'From that take off what is inside the barrel:',
+    },
+    {
+      values: (known) => ({ 'focal-length': known['second.focal-length'] }),
+      formula: subjectDistanceFormula,
+      note: 'The second lens, from H to the subject:',
+    },
+    {
+      values: (known) => ({ 'front-principal-depth': known['second.front-principal-depth'] }),
+      formula: workingDistanceFormula,
+      note: 'From that take off what is inside the barrel:',
+    },
+    {
+      values: (known) => ({ 'focal-length': known['third.focal-length'] }),
+      formula: subjectDistanceFormula,
+      note: 'The third lens, from H to the subject:',
+    },
+    {
+      values: (known) => ({ 'front-principal-depth': known['third.front-principal-depth'] }),
+      formula: workingDistanceFormula,
+      note: 'From that take off what is inside the barrel:',
+    },
   ],
 });
 

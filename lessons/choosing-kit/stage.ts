@@ -35,7 +35,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'A jumping spider, in a stack, by flash. How many of the chains suit?',
-    caption: '{suited.chain-count}, with everything on it. Too small: {too-small.chain-count}.',
+    caption: 'Only {suited.chain-count}, with every ring on it. Too small: {too-small.chain-count}.',
     from: { 'nearest.working-distance': 60 },
     set: spider,
   },

@@ -170,4 +170,4 @@ export const chainInWords = (ids: readonly string[]) =>
   namesOfChain(ids)
     .slice(1)
     .filter((name) => name !== '')
-    .join(' + ');
+    .join(', ');

@@ -4,7 +4,7 @@ import { requireKit } from './require-kit.ts';
 import { mountWalk, walkAt, walkOf } from './walk.ts';
 
 /** How large and from how far a chain can show something sharp, from one end of its focusing to the other. */
-export interface Reach {
+export interface ChainReach {
   /** *m* and *w*, mm, setting by setting, the lens's infinity first; where nothing is sharp, or only upright, there is none. */
   readonly places: readonly (readonly [magnification: number, workingDistance: number])[];
   /** How many chains of the kit have it: rings that make up one length, with contacts or without. */
@@ -21,7 +21,7 @@ export interface Reach {
  *
  * Source: the walk of the search, at other settings. See [README](README.md#judging).
  */
-export function reachOf(kit: readonly KitRow[], settings: number): readonly Reach[] {
+export function kitReach(kit: readonly KitRow[], settings: number): readonly ChainReach[] {
   requireKit(kit);
   if (!(Number.isInteger(settings) && settings >= 2)) {
     throw new RangeError(`${settings} settings; accepted: whole numbers from 2`);

@@ -25,7 +25,7 @@ export interface KitSearch {
 
 /** How a chain was set when it was judged, and what that gave: for many chains, without putting one together. */
 export interface ChainJudgement extends Omit<Judgement, 'verdict'> {
-  /** Which of `reachOf` of the same kit it has: many chains share one. */
+  /** Which of `kitReach` of the same kit it has: many chains share one. */
   readonly reach: number;
 }
 

@@ -1,4 +1,4 @@
-import type { Reach } from '#core/rig/kit/reach.ts';
+import type { ChainReach } from '#core/rig/kit/reach.ts';
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { plotFrame } from '#site/figures/plot/frame.ts';
 import { around } from '#site/figures/sheet/boxes.ts';
@@ -42,7 +42,7 @@ export function reachFrame(box: SheetBox) {
 type Frame = ReturnType<typeof reachFrame>;
 
 /** A chain from one end of its focusing to the other, as far as the plot goes; a lens that cannot be focused is a dot. */
-function pathOf({ places }: Pick<Reach, 'places'>, { x, y }: Frame): string {
+function pathOf({ places }: Pick<ChainReach, 'places'>, { x, y }: Frame): string {
   let path = '';
   let drawn = 0;
   for (const [m, w] of places) {
@@ -56,7 +56,7 @@ function pathOf({ places }: Pick<Reach, 'places'>, { x, y }: Frame): string {
 }
 
 /** All lines of a kit as one path, what lies on another once. */
-export function pathsOf(reaches: readonly Reach[], frame: Frame): string {
+export function pathsOf(reaches: readonly ChainReach[], frame: Frame): string {
   return [...new Set(reaches.map((reach) => pathOf(reach, frame)))].join('');
 }
 

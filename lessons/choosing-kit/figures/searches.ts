@@ -1,5 +1,5 @@
 import type { Named } from '#core/quantity/formula.ts';
-import { reachOf, type Reach } from '#core/rig/kit/reach.ts';
+import { kitReach, type ChainReach } from '#core/rig/kit/reach.ts';
 import { searchKit, type KitSearch } from '#core/rig/kit/search-kit.ts';
 import { cameraRow, kits, wish, type KitSlug, type WishSlug } from '#site/state/kits.ts';
 
@@ -92,7 +92,7 @@ export function search(
 const settings = 14;
 
 /** Where every chain of the kit can show something sharp: the same whatever is asked. */
-export function reaches(kit: KitSlug, added: readonly WishSlug[], asked: Asked): readonly Reach[] {
+export function reaches(kit: KitSlug, added: readonly WishSlug[], asked: Asked): readonly ChainReach[] {
   // Neither sensor nor circle have a part in where a chain is sharp.
-  return kept(`reach ${kit} ${added.join()}`, () => reachOf(rowsOf(kit, added, asked), settings));
+  return kept(`reach ${kit} ${added.join()}`, () => kitReach(rowsOf(kit, added, asked), settings));
 }
