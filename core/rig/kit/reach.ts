@@ -1,6 +1,5 @@
 import { blocksOf } from './blocks.ts';
 import type { KitRow } from './kit.ts';
-import { requireKit } from './require-kit.ts';
 import { mountWalk, walkAt, walkOf } from './walk.ts';
 
 /** How large and from how far a chain can show something sharp, from one end of its focusing to the other. */
@@ -14,15 +13,14 @@ export interface ChainReach {
 /**
  * The reach of every chain of a kit, each different one once.
  *
- * @param kit as `searchKit` takes it
+ * @param kit as `searchKit` accepts it: it is not looked through for faults
  * @param settings how many settings of each lens are tried, 2 or more: closer together towards infinity, where m changes fastest for its size
  * @returns in the order of the chains' numbers; a lens turned round has one place only, for its rim is mounted and not its flange
- * @throws FaultyKit as `searchKit` does; RangeError for less than two settings
+ * @throws RangeError for less than two settings
  *
  * Source: the walk of the search, at other settings. See [README](README.md#judging).
  */
 export function kitReach(kit: readonly KitRow[], settings: number): readonly ChainReach[] {
-  requireKit(kit);
   if (!(Number.isInteger(settings) && settings >= 2)) {
     throw new RangeError(`${settings} settings; accepted: whole numbers from 2`);
   }

@@ -1,5 +1,5 @@
 import { printQuantity } from '#core/quantity/print.ts';
-import type { KitSearch } from '#core/rig/kit/search-kit.ts';
+import type { KitSearch } from '#core/rig/kit/search-sound-kit.ts';
 import { verdicts, type Verdict } from '#core/rig/kit/verdict.ts';
 import type { Asked } from './searches.ts';
 

@@ -1,6 +1,6 @@
 import type { Named } from '#core/quantity/formula.ts';
 import { kitReach, type ChainReach } from '#core/rig/kit/reach.ts';
-import { searchKit, type KitSearch } from '#core/rig/kit/search-kit.ts';
+import { searchSoundKit, type KitSearch } from '#core/rig/kit/search-sound-kit.ts';
 import { cameraRow, kits, wish, type KitSlug, type WishSlug } from '#site/state/kits.ts';
 
 /** What is asked of a chain, as the bench has it. */
@@ -74,7 +74,7 @@ export function search(
   budget = Infinity,
 ): KitSearch {
   return kept(JSON.stringify([kit, added, asked, as, budget]), () =>
-    searchKit(
+    searchSoundKit(
       rowsOf(kit, added, asked),
       {
         ...asked,
