@@ -1,7 +1,6 @@
 import type { KitLens, KitRow } from '#core/rig/kit/kit.ts';
 import { closeUpPowers, lenses, nameOf, parts, rings, type LensSlug } from './crate.ts';
 import { crateLens, crateRegister, marks } from './lens-marks.ts';
-import { standsOut } from './stands-out.ts';
 
 /**
  * Things that a search puts together: rows as `searchKit` takes them, all but the camera, and what each is called.
@@ -40,6 +39,9 @@ const converter = (slug: 'converter-1.4' | 'converter-2', price = 0): KitRow => 
   converterLength: parts[slug]['converter-length'],
 });
 
+/** What stands out behind the flanges, mm: what `standsOut` finds from the glass, which a page that draws none need not load. */
+const rearOf = (slug: LensSlug) => (slug === 'lens-28' ? 10.8 : 5);
+
 const isZoom = (slug: LensSlug) => slug === 'lens-18' || slug === 'lens-55';
 
 /** A zoom is a lens at either end; it closes as far at its short end at both, which is all that can be relied on. */
@@ -49,7 +51,7 @@ function lens(slug: LensSlug, price = 0): KitLens {
     id: slug,
     price,
     mount,
-    lens: { ...crateLens(slug), rearProtrusion: standsOut(slug) },
+    lens: { ...crateLens(slug), rearProtrusion: rearOf(slug) },
     maxAperture: marks[slug]['max-aperture'],
     smallestAperture: marks[isZoom(slug) ? 'lens-18' : slug].smallestAperture,
     ...(isZoom(slug) && { zoom: 'zoom' }),
