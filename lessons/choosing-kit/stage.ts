@@ -8,7 +8,6 @@ export const stage: readonly StageStep[] = [
     caption: '{chain-count}, the zoom at either end counted as a lens. Each is a line in the figure.',
     from: { 'chain-rank': 160 },
     set: {},
-    withheld: ['chain-count'],
   },
   {
     question: 'A butterfly keeps 200 mm away. What do most of the chains fail by: too near, or too large?',
