@@ -19,6 +19,7 @@ export {
 export { fNumberFromAperture, fNumberFromApertureFormula } from './gaussian/f-number-from-aperture.formula.ts';
 export { fieldHeight, fieldHeightFormula } from './gaussian/field-height.formula.ts';
 export { fieldWidth, fieldWidthFormula } from './gaussian/field-width.formula.ts';
+export { frameFill, frameFillFormula } from './gaussian/frame-fill.formula.ts';
 export {
   focalLengthForWorkingDistance,
   focalLengthForWorkingDistanceFormula,
@@ -76,6 +77,10 @@ export {
 export { balancedFocus, type BalancedFocus } from './depth/balanced-focus.ts';
 export { coneOfLens, coneOfPupil, type Cone } from './depth/cone.ts';
 export { depthOfFieldOfCone, depthOfFieldOfConeFormula } from './depth/depth-of-field-of-cone.formula.ts';
+export {
+  effectiveFNumberForDepth,
+  effectiveFNumberForDepthFormula,
+} from './depth/effective-f-number-for-depth.formula.ts';
 export { farLimitOfCone, farLimitOfConeFormula } from './depth/far-limit-of-cone.formula.ts';
 export { limitsOfCone } from './depth/limits-of-cone.ts';
 export { nearLimitOfCone, nearLimitOfConeFormula } from './depth/near-limit-of-cone.formula.ts';
@@ -118,6 +123,7 @@ export { hyperfocalDistance, hyperfocalDistanceFormula } from './depth/hyperfoca
 export { magnificationOffPlane } from './depth/magnification-off-plane.ts';
 export { nearLimit, nearLimitFormula } from './depth/near-limit.formula.ts';
 export { sharpWidthOfTilt, sharpWidthOfTiltFormula } from './depth/sharp-width-of-tilt.formula.ts';
+export { subjectDepthInOneFrame, subjectDepthInOneFrameFormula } from './depth/subject-depth-in-one-frame.formula.ts';
 export { subjectDepthOfTilt, subjectDepthOfTiltFormula } from './depth/subject-depth-of-tilt.formula.ts';
 export { waveDepth, waveDepthFormula } from './depth/wave-depth.formula.ts';
 
@@ -161,6 +167,10 @@ export {
   exposureTimeForMotionBlur,
   exposureTimeForMotionBlurFormula,
 } from './exposure/exposure-time-for-motion-blur.formula.ts';
+export {
+  exposureTimeForSubjectSpeed,
+  exposureTimeForSubjectSpeedFormula,
+} from './exposure/exposure-time-for-subject-speed.formula.ts';
 export {
   exposureTimeFromIlluminance,
   exposureTimeFromIlluminanceFormula,
@@ -229,6 +239,7 @@ export {
   exposureTimeOfTimeValue,
   timeForLightLoss,
 } from './exposure/stops.ts';
+export { stopsInHand, stopsInHandFormula } from './exposure/stops-in-hand.formula.ts';
 export { subjectSpeedOfSwing, subjectSpeedOfSwingFormula } from './exposure/subject-speed-of-swing.formula.ts';
 export { swingDuring, type SwingInExposure } from './exposure/swing.ts';
 
@@ -418,7 +429,8 @@ export { type KitChain } from './rig/kit/built-chain.ts';
 export { chainCount } from './rig/kit/chain-count.ts';
 export { gainOfPart, type PartGain } from './rig/kit/gain-of-part.ts';
 export { FaultyKit, type KitRow, type KitSubject } from './rig/kit/kit.ts';
-export { searchKit, type KitSearch } from './rig/kit/search-kit.ts';
+export { kitReach, type ChainReach } from './rig/kit/reach.ts';
+export { searchKit, type ChainJudgement, type KitSearch } from './rig/kit/search-kit.ts';
 export { verdictWords, type Verdict as KitVerdict } from './rig/kit/verdict.ts';
 export {
   internalFocusBrackets,

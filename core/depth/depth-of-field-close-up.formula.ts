@@ -34,5 +34,5 @@ export const depthOfFieldCloseUpFormula = {
   evaluate: depthOfFieldCloseUp,
   says: 'Close up, magnification, effective f-number and the blur you allow decide the depth; the focal length does not matter.',
   source: 'limit of the exact depth, derived in core/depth/README.md#close-up',
-  checkedBy: ['depth-with-pupils', 'microscope-depth', 'pupils-in-matrices'],
+  checkedBy: ['depth-with-pupils', 'microscope-depth', 'one-frame-and-its-light', 'pupils-in-matrices'],
 } as const satisfies Formula<Inputs>;

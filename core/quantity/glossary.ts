@@ -62,7 +62,6 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'field-width': entry('', 'of the subject plane that fills the long side of the sensor'),
   'field-height': entry('', 'of the subject plane that fills the short side of the sensor'),
   'subject-width': entry('', 'of the thing photographed'),
-  'frame-fill': entry('', 'of the picture’s long side, what the subject takes'),
   'subject-depth': entry('Z', 'from the nearest to the farthest part that should be sharp'),
   'image-width': entry('', 'of the subject’s image on the sensor'),
   'pixels-per-millimetre': entry('', 'sensor pixels along one millimetre of subject'),
@@ -154,6 +153,12 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   reflectance: entry(String.raw`\rho`, 'share of the light that one surface sends back'),
   'film-reflectance': entry(String.raw`\rho_{\mathrm{f}}`, 'share of the light that a whole film sends back'),
   'interference-order': entry('j', 'counts the bright bands of a film: 1, 2, 3'),
+  'frame-fill': entry('', 'of the frame’s width that the subject takes'),
+  'chain-count': entry('', 'that can be put together from what is there'),
+  'chain-rank': entry('', 'of a chain, the best being 1'),
+  merit: entry('', 'exposure to spare, less what cropping loses'),
+  price: entry('', 'of what has to be bought, in any money'),
+  budget: entry('', 'what may be spent, in the same money'),
 };
 
 /** The quantity's line in the glossary, with or without a part prefix. */

@@ -182,6 +182,11 @@ const rows = {
   reflectance: row('ρ', '', 0, 1, { writing: 'share', shown: '%' }),
   'film-reflectance': row('ρ_f', '', 0, 1, { writing: 'share', shown: '%' }),
   'interference-order': row('j', '', 1, 50, { writing: 'whole' }),
+  'chain-count': row('', '', 0, 4_000_000, { name: 'chains', writing: 'whole' }),
+  'chain-rank': row('', '', 1, 10_000, { name: 'place in the list', writing: 'whole', scale: 'linear' }),
+  merit: row('', 'stops', -20, 30, { name: 'stops in hand' }),
+  price: row('', '', 0, 100_000),
+  budget: row('', '', 0, 100_000),
 } as const satisfies Record<string, Row>;
 
 /** Id of one quantity, e.g. `focal-length`. */

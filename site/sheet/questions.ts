@@ -33,6 +33,7 @@ export const subjects: readonly Subject[] = [
         'magnification-from-frame-fill': 'Magnification to fill a share of the picture',
       }),
       question('How much of it fills the picture?', 'life-size', {
+        'frame-fill': 'Share of the frame that it fills',
         'field-width': 'Field width',
         'field-height': 'Field height',
       }),
@@ -217,6 +218,10 @@ export const subjects: readonly Subject[] = [
         'defocus-aberration': 'Defocus in waves, from the blur',
         'defocus-aberration-of-depth': 'Defocus in waves, from the depth',
       }),
+      question('Will one frame do?', 'choosing-kit', {
+        'subject-depth-in-one-frame': 'Deepest subject that one frame holds',
+        'effective-f-number-for-depth': 'Effective f-number for a depth, with diffraction',
+      }),
     ],
   },
   {
@@ -232,6 +237,7 @@ export const subjects: readonly Subject[] = [
         'exposure-time-for-motion-blur': 'Slowest exposure time from a measured blur',
       }),
       question('And if the subject moves?', 'holding-still', {
+        'exposure-time-for-subject-speed': 'Slowest exposure time for a moving subject',
         'motion-blur-of-subject': 'Blur by a moving subject',
         'subject-speed-of-swing': 'Speed of what swings',
       }),
@@ -254,6 +260,7 @@ export const subjects: readonly Subject[] = [
         'iso-from-luminance': 'ISO for an exposure',
         'metered-luminance': 'Brightness from a metered exposure',
       }),
+      question('How much light is to spare?', 'choosing-kit', { 'stops-in-hand': 'Stops in hand' }),
       question('Which settings give the same exposure?', 'exposure-and-flash', {
         'exposure-value': 'Exposure value',
         'light-value': 'Light value',

@@ -36,6 +36,7 @@ const usual: Readonly<Record<string, number>> = {
   'colour-spread': 1,
   'converter-factor': 2,
   'numerical-aperture': 0.1,
+  'frame-fill': 0.7,
   'objective-magnification': 4,
   'tube-focal-length': 200,
   'sensor-width': body['sensor-width'],
@@ -140,6 +141,8 @@ const special: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   'flash-underexposure': { 'effective-f-number': 23.9, 'flash.effective-f-number': 11.7 },
   'background-underexposure': { 'flash-distance': 150, 'background-distance': 300 },
   'ambient-underexposure': { 'ambient.exposure-time': 1 / 8, 'shutter.exposure-time': 1 / 200 },
+  'effective-f-number-for-depth': { 'subject-depth': 1 },
+  'stops-in-hand': { 'longest.exposure-time': 1 / 60, 'needed.exposure-time': 1 / 250 },
   'subject-depth-of-tilt': { 'subject-width': 20 },
 };
 

@@ -172,6 +172,13 @@ const table = {
   reflectance: [ochre, 'long'],
   'film-reflectance': [ochre, 'solid'],
   'interference-order': [violet, 'dotted'],
+  // choosing
+  'frame-fill': [violet, 'solid'],
+  'chain-count': [plum, 'solid'],
+  'chain-rank': [plum, 'dotted'],
+  merit: [green, 'solid'],
+  price: [ochre, 'dotted'],
+  budget: [ochre, 'dashed'],
 } as const satisfies Record<QuantityId, readonly [Hue, keyof typeof dashes]>;
 
 /**

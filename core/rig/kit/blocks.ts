@@ -45,7 +45,17 @@ export function judgeAll(blocks: readonly Block[], subject: KitSubject) {
   const focusMagnifications = new Float64Array(count);
   const fNumbers = new Float64Array(count);
   const rooms = new Float64Array(count);
-  const found: Judgement = { verdict: 0, focusMagnification: 0, fNumber: 0, effectiveFNumber: 0, merit: 0, room: 0 };
+  const effectiveFNumbers = new Float64Array(count);
+  const magnifications = new Float64Array(count);
+  const found: Judgement = {
+    verdict: 0,
+    focusMagnification: 0,
+    fNumber: 0,
+    effectiveFNumber: 0,
+    magnification: 0,
+    merit: 0,
+    room: 0,
+  };
   for (const { camera, front, backs, judged } of blocks) {
     const walk = walkOf(front);
     const { lens } = front;
@@ -63,7 +73,9 @@ export function judgeAll(blocks: readonly Block[], subject: KitSubject) {
       focusMagnifications[judged + index] = found.focusMagnification;
       fNumbers[judged + index] = found.fNumber;
       rooms[judged + index] = found.room;
+      effectiveFNumbers[judged + index] = found.effectiveFNumber;
+      magnifications[judged + index] = found.magnification;
     }
   }
-  return { codes, merits, focusMagnifications, fNumbers, rooms };
+  return { codes, merits, focusMagnifications, fNumbers, effectiveFNumbers, magnifications, rooms };
 }

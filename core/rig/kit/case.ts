@@ -13,9 +13,11 @@ export interface Judgement {
   fNumber: number;
   /** *N_w* with that. */
   effectiveFNumber: number;
-  /** Stops of exposure in hand, less the stops lost by not filling the frame. */
+  /** *m* there; 0 where nothing is sharp. */
+  magnification: number;
+  /** Stops of exposure in hand, less the stops lost by not filling the frame; below 0 where there is too little light. 0 where something else stands against it. */
   merit: number;
-  /** *w*, mm. */
+  /** *w*, mm; 0 or below where the sharp plane is inside, 0 where nothing is sharp. */
   room: number;
 }
 

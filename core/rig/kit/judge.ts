@@ -67,16 +67,19 @@ function judgeAt(one: Case, setting: number, out: Judgement): void {
   const { walk, camera, lens, subject, filling } = one;
   out.focusMagnification = setting;
   out.fNumber = lens.maxAperture;
+  out.effectiveFNumber = 0;
+  out.magnification = 0;
   out.merit = 0;
   out.room = 0;
   if (walk.focusedTo !== setting) walkAt(walk, setting);
   const m = walk.magnification;
   if (Math.abs(m) <= nothing) return void (out.verdict = code['too small']);
   if (!(m > 0 && walk.real)) return void (out.verdict = code['no picture']);
+  out.magnification = m;
+  out.room = walk.workingDistance;
   if (m > filling * (1 + rounding)) return void (out.verdict = code['too large']);
   if (m < filling * subject.leastFill * (1 - rounding)) return void (out.verdict = code['too small']);
   if (!(walk.workingDistance > 0)) return void (out.verdict = code.inside);
-  out.room = walk.workingDistance;
   if (walk.workingDistance < subject.nearestDistance) return void (out.verdict = code['too near']);
 
   // What does not fill the frame is enlarged the more.

@@ -1,3 +1,4 @@
+import { exposureTimeForSubjectSpeed } from '#core/exposure/exposure-time-for-subject-speed.formula.ts';
 import { motionBlurOfSubject } from '#core/exposure/motion-blur-of-subject.formula.ts';
 import { motionBlurSideways } from '#core/exposure/motion-blur-sideways.formula.ts';
 import { subjectSpeedOfSwing } from '#core/exposure/subject-speed-of-swing.formula.ts';
@@ -8,9 +9,9 @@ import { oursById } from '#tests/support/reference-case.ts';
 const milePerHour = 447.04;
 const kilometrePerHour = 1000 / 3.6;
 
-/** The streak grows with the time, so the time for a streak is the streak over that of one second. */
+/** In which a streak is drawn. */
 const timeFor = (blur: number, moving: { magnification: number; subjectSpeed: number }) =>
-  blur / motionBlurOfSubject({ ...moving, exposureTime: 1 });
+  exposureTimeForSubjectSpeed({ ...moving, circleOfConfusion: blur });
 
 interface Seen {
   focalLength: number;

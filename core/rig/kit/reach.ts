@@ -1,0 +1,42 @@
+import { blocksOf } from './blocks.ts';
+import type { KitRow } from './kit.ts';
+import { mountWalk, walkAt, walkOf } from './walk.ts';
+
+/** How large and from how far a chain can show something sharp, from one end of its focusing to the other. */
+export interface ChainReach {
+  /** *m* and *w*, mm, setting by setting, the lens's infinity first; where nothing is sharp, or only upright, there is none. */
+  readonly places: readonly (readonly [magnification: number, workingDistance: number])[];
+  /** How many chains of the kit have it: rings that make up one length, with contacts or without. */
+  readonly chains: number;
+}
+
+/**
+ * The reach of every chain of a kit, each different one once.
+ *
+ * @param kit as `searchKit` accepts it: it is not looked through for faults
+ * @param settings how many settings of each lens are tried, 2 or more: closer together towards infinity, where m changes fastest for its size
+ * @returns in the order of the chains' numbers; a lens turned round has one place only, for its rim is mounted and not its flange
+ * @throws RangeError for less than two settings
+ *
+ * Source: the walk of the search, at other settings. See [README](README.md#judging).
+ */
+export function kitReach(kit: readonly KitRow[], settings: number): readonly ChainReach[] {
+  if (!(Number.isInteger(settings) && settings >= 2)) {
+    throw new RangeError(`${settings} settings; accepted: whole numbers from 2`);
+  }
+  return blocksOf(kit).flatMap(({ camera, front, backs }) => {
+    const walk = walkOf(front);
+    const fixed = walk.reversed || walk.main.closest === 0;
+    const counts = new Uint32Array(backs.lengths.length);
+    for (const { lengths } of backs.all) counts[lengths]!++;
+    return backs.lengths.map((back, index) => {
+      mountWalk(walk, camera, back, front.reversingRing?.extension ?? 0);
+      const places: [number, number][] = [];
+      for (let step = 0; step < (fixed ? 1 : settings); step++) {
+        walkAt(walk, walk.main.closest * (step / (settings - 1)) ** 2);
+        if (walk.magnification > 0 && walk.real) places.push([walk.magnification, walk.workingDistance]);
+      }
+      return { places, chains: counts[index]! };
+    });
+  });
+}

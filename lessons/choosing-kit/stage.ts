@@ -1,0 +1,58 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+const spider = { subject: 'jumping-spider', as: 'stack' };
+
+export const stage: readonly StageStep[] = [
+  {
+    question: 'Four lenses, three rings, two close-up lenses: how many different chains for one camera?',
+    caption: '{chain-count}, the zoom at either end counted as a lens. Each is a line in the figure.',
+    from: { 'chain-rank': 160 },
+    set: {},
+  },
+  {
+    question: 'A butterfly keeps 200 mm away. What do most of the chains fail by: too near, or too large?',
+    caption:
+      'Too large: {too-large.chain-count}. Rings keep them from focusing far enough away. {suited.chain-count} suit.',
+    from: { 'nearest.working-distance': 0 },
+    set: {},
+    sheet: 'rest',
+    withheld: ['chain-count'],
+  },
+  {
+    question: 'The best three: different parts, different light?',
+    caption: 'The same light: {best.effective-f-number}. Size and depth decide how far to close, not the parts.',
+    from: {},
+    set: { 'nearest.working-distance': 150 },
+    sheet: 'beside',
+    withheld: ['field-width'],
+  },
+  {
+    question: 'It lets us come to 60 mm. Do more chains suit, or others?',
+    caption: 'More: {suited.chain-count}. Every millimetre of room that is asked for costs chains, never adds one.',
+    from: {},
+    set: { 'nearest.working-distance': 60 },
+  },
+  {
+    question: 'A jumping spider, in a stack, by flash. How many of the chains suit?',
+    caption: 'Only {suited.chain-count}, with every ring on it. Too small: {too-small.chain-count}.',
+    from: { 'nearest.working-distance': 60 },
+    set: spider,
+  },
+  {
+    question: 'Which part would help the spider most?',
+    caption:
+      'The converter: {gain.merit}, and {gain.chain-count} chains more. A part is worth what the best chain gains.',
+    from: { ...spider, part: 'second-ring-36' },
+    set: { ...spider, part: 'converter-2' },
+    sheet: 'part',
+    withheld: ['merit'],
+  },
+  {
+    question: 'And the dearest lens on the list, 520 points?',
+    caption: 'It gains {gain.merit}. For this spider it reaches no size that was not there before.',
+    from: { ...spider, part: 'second-ring-36' },
+    set: { ...spider, part: 'lens-200' },
+    sheet: 'part',
+    withheld: ['merit'],
+  },
+];
