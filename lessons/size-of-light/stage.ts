@@ -47,8 +47,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'A ring round the lens. What does a shiny eye show?',
-    caption: 'A ring. Left over right {lighting-ratio}: no dark side, and little shape.',
-    sheet: 'ball',
+    caption: 'A ring in each eye. Left over right {lighting-ratio}: no dark side, and little shape.',
+    sheet: 'eye',
     set: { lights: 'ring', light: 'bowl', 'flash-distance': 60 },
   },
   {

@@ -19,10 +19,10 @@ export function ballLayout(lit: Lit, box: SheetBox, held?: DrawingScale) {
   const isWide = width > 1.25 * height;
   const foot = 2.4 * small;
   const plan = isWide
-    ? { left: 0, right: 0.46 * width, top: 0.6 * text, bottom: height - foot }
+    ? { left: 0, right: 0.44 * width, top: 0.6 * text, bottom: height - foot }
     : { left: 0, right: width, top: 0.6 * text, bottom: 0.5 * height };
   const balls = isWide
-    ? { left: 0.48 * width, right: width - 6, top: 0.4 * text, bottom: height - 0.4 * text }
+    ? { left: 0.46 * width, right: width - 6, top: 0.4 * text, bottom: height - 0.4 * text }
     : { left: 6, right: width - 6, top: 0.52 * height, bottom: height - foot };
 
   const { sourceSize, flashDistance, ballRadius, lightAngle, arrangement } = lit;
@@ -69,7 +69,7 @@ export function ballLayout(lit: Lit, box: SheetBox, held?: DrawingScale) {
   const columns = 2;
   const cell = { width: (balls.right - balls.left) / columns, height: (balls.bottom - balls.top) / 2 };
   const heading = 1.35 * small;
-  const radius = Math.max(6, Math.min(0.46 * cell.width, 0.5 * cell.height - heading));
+  const radius = Math.max(6, Math.min(0.47 * cell.width, 0.49 * (cell.height - heading)));
   return {
     scale,
     plan,
@@ -80,6 +80,11 @@ export function ballLayout(lit: Lit, box: SheetBox, held?: DrawingScale) {
     axis: `M${ballX} ${plan.top}V${plan.bottom}`,
     lights,
     main,
+    /** Where its distance is written: beyond it. */
+    name: {
+      x: main.x + 22 * Math.sin(angle),
+      y: main.y + 22 * Math.cos(angle) + (0.4 + 0.6 * Math.cos(angle)) * small,
+    },
     sight: ends
       .map(({ x, y }) => `M${nearest.x.toFixed(1)} ${nearest.y.toFixed(1)}L${x.toFixed(1)} ${y.toFixed(1)}`)
       .join(''),

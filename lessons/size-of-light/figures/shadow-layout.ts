@@ -25,53 +25,68 @@ export const leafLevel = (share: number) => {
 };
 
 /**
- * Where everything stands on the sheet, pixels: above, light, edge and leaf from the side, one scale both ways; below, the leaf from above in
- * two strips, enlarged. A scale that is *held* while the hand drags stays.
+ * Where everything stands on the sheet, pixels: light, edge and leaf from the side, one scale both ways; beside that, below it on a narrow
+ * sheet, the leaf from above in two strips, enlarged. A scale that is *held* while the hand drags stays.
  */
 export function shadowLayout(given: Shadow, box: SheetBox, held?: DrawingScale) {
   const { width, height, text, small } = box;
   const { sourceSize, flashDistance, edgeHeight, penumbra } = given;
+  const isWide = width > 1.25 * height;
   const foot = 3.9 * small;
-  const stripHeight = Math.max(1.5 * text, 0.085 * height);
-  const needleTop = height - foot - stripHeight;
-  const edgeTop = needleTop - stripHeight - 1.5 * text;
-  const eyes = Math.max(0.45 * text, Math.min(0.9 * text, 0.025 * height));
-  /** The row of lights as they are seen, the dimension below them. */
-  const eyesY = edgeTop - 2.3 * text - eyes;
-  const leafY = eyesY - eyes - 1.9 * text;
-  const lightY = 2.4 * text + 14;
-  const middle = 0.5 * width;
-  const reach = Math.min((0.76 * width) / sourceSize, (leafY - lightY) / flashDistance);
+  const lower = isWide ? { left: 0.4 * width, right: width - 8 } : { left: 8, right: width - 8 };
+  const lowerTop = isWide ? 0.5 * small : 0.5 * height;
+  const lowerBottom = height - foot;
+  // From the top: words, the light as it is seen, the rim’s dimension, a strip, words, a strip.
+  const eyes = Math.min(1.3 * text, 0.055 * (lowerBottom - lowerTop) + 0.2 * text);
+  const rest = lowerBottom - lowerTop - 1.4 * small - 2 * eyes - 2.3 * small - 1.6 * small;
+  const stripHeight = Math.max(0.9 * text, 0.46 * rest);
+  const eyesY = lowerTop + 1.4 * small + eyes;
+  const edgeTop = eyesY + eyes + 2.3 * small;
+  const needleTop = edgeTop + stripHeight + 1.6 * small;
+  const middle = (lower.left + lower.right) / 2;
+
+  const side = isWide
+    ? { left: 8, right: 0.385 * width, leafY: height - 4.4 * small }
+    : { left: 8, right: width - 8, leafY: 0.5 * height - 0.9 * small };
+  const lightTop = 2.2 * small + 14;
+  const lightX = side.left + 0.44 * (side.right - side.left);
+  const reach = Math.min(
+    (0.6 * (side.right - side.left)) / sourceSize,
+    (side.leafY - lightTop) / Math.max(flashDistance, edgeHeight),
+  );
   const scale = held ?? fittingScale(box, reach);
   const mm = scale.pixelsPerMillimetre;
   const inside = (y: number) => Math.max(4, y);
-  const lampY = inside(leafY - flashDistance * mm);
-  const half = Math.min(0.5 * width - 4, (sourceSize / 2) * mm);
-  const edgeY = inside(leafY - edgeHeight * mm);
+  const lampY = inside(side.leafY - flashDistance * mm);
+  const half = Math.min(0.5 * (side.right - side.left), (sourceSize / 2) * mm);
+  const edgeY = inside(side.leafY - edgeHeight * mm);
   const shown = penumbra === undefined || penumbra < 0.85 * usuallyShown ? usuallyShown : penumbra / 0.85;
-  const strip = fittingScale(box, (width - 16) / shown);
+  const strip = fittingScale(box, (lower.right - lower.left) / shown);
   const rim = penumbra === undefined ? 0 : penumbra * strip.pixelsPerMillimetre;
-  const line = (side: -1 | 1) =>
-    `M${(middle + side * half).toFixed(1)} ${lampY.toFixed(1)}L${(middle - (side * (penumbra ?? 0) * mm) / 2).toFixed(1)} ${leafY}`;
+  const halfRim = Math.min(((penumbra ?? 0) * mm) / 2, side.right - side.left);
+  const ray = (end: -1 | 1) =>
+    `M${(lightX + end * half).toFixed(1)} ${lampY.toFixed(1)}L${(lightX - end * halfRim).toFixed(1)} ${side.leafY}`;
   return {
+    isWide,
     scale,
     strip,
-    middle,
-    leafY,
+    side,
+    lightX,
     lampY,
     half,
     edgeY,
-    /** The edge’s petal runs in from the left. */
-    petal: `M${Math.max(8, 0.1 * width)} ${edgeY}H${middle}`,
-    rays: penumbra === undefined ? '' : line(-1) + line(1),
+    edgeLeft: side.left,
+    rays: penumbra === undefined ? '' : ray(-1) + ray(1),
     cone:
       penumbra === undefined
         ? ''
-        : `M${middle - (penumbra * mm) / 2} ${leafY}L${middle} ${edgeY}L${middle + (penumbra * mm) / 2} ${leafY}z`,
+        : `M${lightX - halfRim} ${side.leafY}L${lightX} ${edgeY}L${lightX + halfRim} ${side.leafY}z`,
+    middle,
     rim,
     eyes,
     eyesY,
-    strips: { left: 8, width: width - 16, edgeTop, needleTop, height: stripHeight },
+    wordsY: lowerTop + small,
+    strips: { left: lower.left, width: lower.right - lower.left, edgeTop, needleTop, height: stripHeight },
     ruleY: height - 1,
   };
 }
