@@ -19,7 +19,7 @@ export function ballLayout(lit: Lit, box: SheetBox, held?: DrawingScale) {
   const isWide = width > 1.25 * height;
   const foot = 2.4 * small;
   const plan = isWide
-    ? { left: 0, right: 0.44 * width, top: 0.6 * text, bottom: height - foot }
+    ? { left: 0, right: 0.44 * width, top: 0.6 * text, bottom: height - 4.1 * small }
     : { left: 0, right: width, top: 0.6 * text, bottom: 0.5 * height };
   const balls = isWide
     ? { left: 0.46 * width, right: width - 6, top: 0.4 * text, bottom: height - 0.4 * text }
@@ -31,7 +31,7 @@ export function ballLayout(lit: Lit, box: SheetBox, held?: DrawingScale) {
   const aside = arrangement === 'two' ? 1 : 0.5;
   const reach = Math.hypot(away, half);
   const roomAcross = plan.right - plan.left - 1.5 * text;
-  const roomDown = plan.bottom - plan.top - 2.6 * small;
+  const roomDown = plan.bottom - plan.top - 3 * small;
   const above = Math.max(ballRadius, Math.min(half, reach));
   const scale = held ?? fittingScale(box, Math.min(roomAcross / (reach * (1 + aside)), roomDown / (reach + above)));
   const mm = scale.pixelsPerMillimetre;
@@ -77,7 +77,7 @@ export function ballLayout(lit: Lit, box: SheetBox, held?: DrawingScale) {
     ballX,
     ballY,
     ballRadius: ballRadius * mm,
-    axis: `M${ballX} ${plan.top}V${plan.bottom}`,
+    axis: `M${ballX} ${plan.top}V${plan.bottom - 1.5 * small}`,
     lights,
     main,
     /** Where its distance is written: beyond it. */

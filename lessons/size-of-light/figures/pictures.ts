@@ -11,7 +11,7 @@ const [columns, rows] = [300, 300];
 const [magnification, pupilMagnification] = [3, 0.85];
 
 /** How the pictures are taken, whatever the light. */
-export const taken = 'hoverfly’s head, 3:1, f/11';
+export const taken = 'A hoverfly’s head at 3:1, f/11';
 const works = effectiveFNumber({ fNumber: 11, magnification, pupilMagnification });
 
 /** The lights as an eye of the fly sees them: their size from the eye, in directions that are the same all over the head. */

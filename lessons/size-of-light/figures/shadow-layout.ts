@@ -49,9 +49,9 @@ export function shadowLayout(given: Shadow, box: SheetBox, held?: DrawingScale) 
     ? { left: 8, right: 0.385 * width, leafY: height - 4.4 * small }
     : { left: 8, right: width - 8, leafY: 0.5 * height - 0.9 * small };
   const lightTop = 2.2 * small + 14;
-  const lightX = side.left + 0.44 * (side.right - side.left);
+  const lightX = side.left + 0.38 * (side.right - side.left);
   const reach = Math.min(
-    (0.6 * (side.right - side.left)) / sourceSize,
+    (0.5 * (side.right - side.left)) / sourceSize,
     (side.leafY - lightTop) / Math.max(flashDistance, edgeHeight),
   );
   const scale = held ?? fittingScale(box, reach);
