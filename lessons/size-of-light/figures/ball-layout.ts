@@ -17,13 +17,12 @@ interface PlannedLight {
 export function ballLayout(lit: Lit, box: SheetBox, held?: DrawingScale) {
   const { width, height, text, small } = box;
   const isWide = width > 1.25 * height;
-  const foot = 2.4 * small;
   const plan = isWide
     ? { left: 0, right: 0.44 * width, top: 0.6 * text, bottom: height - 4.1 * small }
-    : { left: 0, right: width, top: 0.6 * text, bottom: 0.5 * height };
+    : { left: 0, right: width, top: 0.6 * text, bottom: 0.56 * height };
   const balls = isWide
-    ? { left: 0.46 * width, right: width - 6, top: 0.4 * text, bottom: height - 0.4 * text }
-    : { left: 6, right: width - 6, top: 0.52 * height, bottom: height - foot };
+    ? { left: 0.46 * width, right: width - 6, top: 0.4 * text, bottom: height - 2.6 * small }
+    : { left: 4, right: width - 4, top: 0.58 * height, bottom: height - 4.2 * small };
 
   const { sourceSize, flashDistance, ballRadius, lightAngle, arrangement } = lit;
   const away = flashDistance + ballRadius;
@@ -66,8 +65,8 @@ export function ballLayout(lit: Lit, box: SheetBox, held?: DrawingScale) {
   const arc = Math.min(0.55 * away * mm, 0.42 * roomDown);
   const turn = { x: ballX - arc * Math.sin(lightAngle), y: ballY + arc * Math.cos(lightAngle) };
 
-  const columns = 2;
-  const cell = { width: (balls.right - balls.left) / columns, height: (balls.bottom - balls.top) / 2 };
+  const columns = isWide ? 2 : 4;
+  const cell = { width: (balls.right - balls.left) / columns, height: (balls.bottom - balls.top) / (isWide ? 2 : 1) };
   const heading = 1.35 * small;
   const radius = Math.max(6, Math.min(0.47 * cell.width, 0.49 * (cell.height - heading)));
   return {
@@ -94,14 +93,19 @@ export function ballLayout(lit: Lit, box: SheetBox, held?: DrawingScale) {
         ? ''
         : `M${ballX} ${(ballY + arc).toFixed(1)}A${arc.toFixed(1)} ${arc.toFixed(1)} 0 0 1 ${turn.x.toFixed(1)} ${turn.y.toFixed(1)}`,
     radius,
+    /** Two rows of two, or one of four: row 0 is the matt ball’s, column 1 what is now. */
     cells: [0, 1].flatMap((row) =>
-      [0, 1].map((column) => ({
-        row,
-        column,
-        x: balls.left + (column + 0.5) * cell.width,
-        y: balls.top + row * cell.height + heading + (cell.height - heading) / 2,
-        nameY: balls.top + row * cell.height + 0.95 * small,
-      })),
+      [0, 1].map((column) => {
+        const [across, down] = isWide ? [column, row] : [2 * row + column, 0];
+        const top = balls.top + down * cell.height;
+        return {
+          row,
+          column,
+          x: balls.left + (across + 0.5) * cell.width,
+          y: top + heading + (cell.height - heading) / 2,
+          nameY: top + 0.95 * small,
+        };
+      }),
     ),
     ruleY: height - 1,
   };
