@@ -257,6 +257,7 @@ export {
   type CameraPlace,
   type CatchlightPoint,
 } from './light/catchlight-outline.ts';
+export { catchlightSides, type CatchlightSides } from './light/catchlight-sides.ts';
 export { catchlightWidthParaxial, catchlightWidthParaxialFormula } from './light/catchlight-width-paraxial.formula.ts';
 export { catchlightWidth } from './light/catchlight-width.ts';
 export { convexMirrorImage, type BeforeMirror, type MirrorImage } from './light/convex-mirror.ts';
@@ -270,6 +271,8 @@ export type { DiscSource, FlatSource, RectangleSource } from './light/flat-sourc
 export { illuminanceFrom } from './light/illuminance-from.ts';
 export { daylight, equalEnergy, type Illuminant } from './light/illuminants.ts';
 export { lensShadow, lensShadowFormula } from './light/lens-shadow.formula.ts';
+export { lightingRatio, lightingRatioFormula } from './light/lighting-ratio.formula.ts';
+export { lightsAroundBall, type Arrangement, type LightsGiven } from './light/lights-around-ball.ts';
 export { penumbra, penumbraFormula } from './light/penumbra.formula.ts';
 export type { SurfaceElement } from './light/polygon-illuminance.ts';
 export { refractionAngle, refractionAngleFormula } from './light/refraction-angle.formula.ts';
@@ -281,6 +284,7 @@ export {
   type FilmColour,
   type FilmView,
 } from './light/soap-film-colour.ts';
+export { seenPastEdge, seenPastNeedle, shareBeyond, type LightAbove } from './light/seen-past-edge.ts';
 export { sourceAngle, sourceAngleFormula } from './light/source-angle.formula.ts';
 export { encodedSrgb, isShowable, linearSrgb, luminanceOf, showable, type Rgb } from './light/srgb.ts';
 export { surfaceReflectanceP, surfaceReflectancePFormula } from './light/surface-reflectance-p.formula.ts';
@@ -301,6 +305,7 @@ export type { RenderOptions } from './picture/render-options.ts';
 export { renderPicture, renderSteps } from './picture/render.ts';
 export type { Scene, Surface as SceneSurface } from './picture/scene.ts';
 export { sharpPicture } from './picture/sharp-picture.ts';
+export type { Lamp } from './picture/subjects/lamps.ts';
 export type { Lighting, SceneOptions, Subject } from './picture/subjects/subject.ts';
 export { subjectOf, subjects } from './picture/subjects/subjects.ts';
 export { fieldOf, type View } from './picture/view.ts';

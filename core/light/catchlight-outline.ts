@@ -29,7 +29,7 @@ export interface CatchlightPoint {
 export const cameraFarAhead: CameraPlace = { towards: [0, 0, 1], distance: Infinity };
 
 /**
- * The outline of a light's reflection in a shiny ball or eye, as the camera sees it. Every point is exact.
+ * The outline of a light's reflection in a shiny ball or eye, as the camera sees it; of a ring its outer rim. Every point is exact.
  *
  * @param source its place counted from the ball's centre; all of it outside the ball
  * @param ballRadius *r*, mm, above 0

@@ -1,4 +1,4 @@
-import { requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
+import { OutOfRange, requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
 import { requirePlace } from './require.ts';
 import { across, cross, direction, dot, scaled, sum, type Vector } from './vector.ts';
 
@@ -16,6 +16,8 @@ export interface DiscSource extends Placed {
   readonly shape: 'disc';
   /** *S_w*, its diameter, mm, above 0. */
   readonly sourceSize: number;
+  /** Diameter of a round hole in its middle that does not shine, mm, below *S_w*: a ring is a disc with a hole. None unless said. */
+  readonly hole?: number;
 }
 
 /** A rectangular light: a soft box, a window, a card. */
@@ -45,6 +47,8 @@ export function sourceAxes(source: FlatSource): SourceAxes {
   requirePositive('source-size', source.sourceSize);
   requireNotNegative('luminance', source.luminance);
   if (source.shape === 'rectangle') requirePositive('source-size', source.height);
+  else if (!((source.hole ?? 0) >= 0 && (source.hole ?? 0) < source.sourceSize))
+    throw new OutOfRange('source-size', source.hole!, 'a hole smaller than the light, or none');
   const facing = direction(source.facing);
   const up = (source.shape === 'rectangle' && source.up) || ([0, 1, 0] as const);
   const second = across(facing, direction(up));
@@ -59,7 +63,7 @@ export function cornersOf(source: RectangleSource): readonly Vector[] {
   return [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)];
 }
 
-/** How far the nearest part of a source is from the origin, mm. */
+/** How far the nearest part of a source is from the origin, mm; a hole counts as part of it. */
 export function nearestPart(source: FlatSource): number {
   const { first, second, back } = sourceAxes(source);
   const away = dot(source.centre, back);

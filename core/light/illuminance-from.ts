@@ -9,7 +9,7 @@ import { direction } from './vector.ts';
  *
  * E = Σ L_v × (what the light fills of the surface's sky, weighted by the cosine)
  *
- * @param sources discs and rectangles; each shines to the side it faces
+ * @param sources discs, rings and rectangles; each shines to the side it faces
  * @param element where the piece is, mm, and the direction it faces, of any length
  * @returns lx. Nothing from a light behind the surface's horizon, or one that shows its back.
  * @throws OutOfRange for a size, luminance, place or direction that is none, and for a piece that touches the rim of a disc
@@ -26,8 +26,15 @@ export function illuminanceFrom(sources: readonly FlatSource[], element: Surface
 }
 
 function fromOne(source: FlatSource, element: SurfaceElement): number {
-  const shining = source.shape === 'disc' ? discIlluminance(source, element) : fromRectangle(source, element);
+  const shining = source.shape === 'disc' ? fromDisc(source, element) : fromRectangle(source, element);
   return isBefore(source, element.point) ? shining : 0;
+}
+
+/** What a hole would give is missing. */
+function fromDisc(source: FlatSource & { shape: 'disc' }, element: SurfaceElement): number {
+  const whole = discIlluminance(source, element);
+  if (!source.hole) return whole;
+  return Math.max(0, whole - discIlluminance({ ...source, sourceSize: source.hole, hole: 0 }, element));
 }
 
 function fromRectangle(source: FlatSource & { shape: 'rectangle' }, element: SurfaceElement): number {

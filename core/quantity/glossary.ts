@@ -141,6 +141,8 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   'time-limit': entry('', 'until the subject melts, opens or walks away'),
   'source-size': entry('S_w', 'of the light'),
   'source-angle': entry(String.raw`\alpha`, 'width of the light as the subject sees it'),
+  'light-angle': entry(String.raw`\psi`, 'between the directions of camera and light, seen from the subject'),
+  'lighting-ratio': entry('', 'light on the lit side over light on the shadow side'),
   penumbra: entry('', 'width of a shadow’s soft edge'),
   'edge-height': entry('y', 'of an edge above the surface behind it'),
   'ball-radius': entry('r', 'of a round shiny subject, such as an eye'),

@@ -170,6 +170,8 @@ const rows = {
   'time-limit': row('', 's', 0.1, 1000000),
   'source-size': row('S_w', 'mm', 1, 5000, { name: 'source width' }),
   'source-angle': row('α', 'rad', 0, Math.PI, { shown: '°' }),
+  'light-angle': row('ψ', 'rad', 0, Math.PI / 2, { shown: '°' }),
+  'lighting-ratio': row('', '', 0, 1000000),
   penumbra: row('', 'mm', 0, 10000),
   'edge-height': row('y', 'mm', 0.001, 1000),
   'ball-radius': row('r', 'mm', 0.01, 500),

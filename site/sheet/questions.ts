@@ -300,6 +300,7 @@ export const subjects: readonly Subject[] = [
         'illuminance-by-inverse-square': 'Light from a small source',
         'illuminance-from-disc': 'Light from a broad source',
         'lighting-difference': 'Main light against fill light',
+        'lighting-ratio': 'Lit side against shadow side',
       }),
       question('How large is its reflection?', 'size-of-light', {
         'catchlight-width-paraxial': 'Reflection of a light in a ball',

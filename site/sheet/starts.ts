@@ -106,6 +106,7 @@ const usual: Readonly<Record<string, number>> = {
 
 /** Where two of a kind are not alike, or a formula speaks of other gear. */
 const special: Readonly<Record<string, Readonly<Record<string, number>>>> = {
+  'lighting-ratio': { 'lit-side.illuminance': 300, 'shadow-side.illuminance': 100 },
   'lighting-difference': { 'main-light.illuminance': 4000, 'fill-light.illuminance': 1000 },
   'working-distance-into-tank': { 'pane.refractive-index': 1.5, 'medium.refractive-index': 1.33 },
   'magnification-of-coupled-lenses': { 'main-lens.focal-length': 90, 'reversed-lens.focal-length': 28 },

@@ -161,6 +161,8 @@ const table = {
   // size of light
   'source-size': [ochre, 'solid'],
   'source-angle': [ochre, 'dashed'],
+  'light-angle': [plum, 'dotted'],
+  'lighting-ratio': [green, 'dashed'],
   penumbra: [ochre, 'dotted'],
   'edge-height': [blue, 'solid'],
   'ball-radius': [blue, 'dashed'],

@@ -1,5 +1,6 @@
 import type { Surface } from '../scene.ts';
 import { type Colour, within } from './canvas.ts';
+import { mirroredLamps, shadeBy } from './lamps.ts';
 import { type Direction, lightFrom, mirrored, roundShade } from './shade.ts';
 import { type SceneOptions, usualLighting } from './subject.ts';
 
@@ -27,7 +28,7 @@ export function layCapsule(
   options: SceneOptions,
   { from, to, radii, colour, gloss = 0 }: Capsule,
 ): void {
-  const { columns, rows, pitch, centre, lighting = usualLighting } = options;
+  const { columns, rows, pitch, centre, lamps, lighting = usualLighting } = options;
   const light = lightFrom(lighting);
   const [firstX, firstY] = [0.5 - columns / 2, 0.5 - rows / 2];
   const [middleX, middleY] = [centre?.x ?? 0, centre?.y ?? 0];
@@ -70,8 +71,11 @@ export function layCapsule(
       const share = shown / total;
       const normal: Direction =
         off > radius ? [offX / off, offY / off, 0] : [offX / radius, offY / radius, bulge / radius];
-      const shade = roundShade(normal, light);
-      const glint = gloss === 0 ? 0 : gloss * mirrored(normal, light, lighting.angularSize, 0.6);
+      const shade = lamps ? shadeBy(lamps)(normal) : roundShade(normal, light);
+      const glint =
+        gloss === 0
+          ? 0
+          : gloss * (lamps ? mirroredLamps(normal, lamps, 0.6) : mirrored(normal, light, lighting.angularSize, 0.6));
       for (let plane = 0; plane < 3; plane++) {
         const there = plane * size + at;
         surface.albedo[there] = share * (colour[plane]! * shade + glint) + (1 - share) * surface.albedo[there]!;

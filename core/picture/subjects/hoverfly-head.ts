@@ -4,7 +4,8 @@ import { emptySurface, painted, ramp, within } from './canvas.ts';
 import { type Capsule, layCapsule } from './capsule.ts';
 import { type Ellipsoid, heightOfEllipsoid, inside, normalOf, outlineOf } from './ellipsoid.ts';
 import { paintEye } from './hoverfly-eye.ts';
-import { lightFrom, lit, roundShade } from './shade.ts';
+import { mirroredLamps, shadeBy } from './lamps.ts';
+import { type Direction, lightFrom, lit, mirrored, roundShade } from './shade.ts';
 import { type SceneOptions, subjectFrom, usualLighting } from './subject.ts';
 import { grain } from './value-noise.ts';
 
@@ -28,8 +29,13 @@ export function heightOfHead(x: number, y: number): number {
 
 /** The head with its eyes, one surface: whatever is nearest to the camera, down to the shoulders behind. */
 function head(options: SceneOptions): Surface {
-  const { pitch, seed, lighting = usualLighting } = options;
+  const { pitch, seed, lamps, lighting = usualLighting } = options;
   const light = lightFrom(lighting);
+  const shadeOf = lamps ? shadeBy(lamps) : (normal: Direction) => roundShade(normal, light);
+  const glintOf = lamps
+    ? (normal: Direction) => 1.5 * mirroredLamps(normal, lamps, 0.05)
+    : (normal: Direction) =>
+        1.5 * mirrored(normal, light, lighting.angularSize, 0.05) + 0.08 * mirrored(normal, light, 1.6, 0.8);
   const down = grain(0.12, pitch, seed);
   return painted(options, (x, y, sample) => {
     sample.coverage = 0;
@@ -47,11 +53,11 @@ function head(options: SceneOptions): Surface {
         const stripe = ramp(0.16, 0.1, Math.abs(x)) * ramp(-0.2, 0.1, y);
         const fuzz = 1 + 0.35 * down(2 * x, y);
         const yellow = part === face ? 1 : 0.55;
-        const shade = roundShade(normalOf(part, x, y), light) * fuzz;
+        const shade = shadeOf(normalOf(part, x, y)) * fuzz;
         sample.red = (0.62 * yellow * (1 - stripe) + 0.03 * stripe) * shade;
         sample.green = (0.44 * yellow * (1 - stripe) + 0.025 * stripe) * shade;
         sample.blue = (0.1 * yellow * (1 - stripe) + 0.02 * stripe) * shade;
-      } else paintEye(part, x, y, { pitch, lighting, light }, sample);
+      } else paintEye(part, x, y, { pitch, shade: shadeOf, glint: glintOf }, sample);
     }
   });
 }

@@ -1,5 +1,6 @@
 import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
 import type { Scene, Surface } from '../scene.ts';
+import type { Lamp } from './lamps.ts';
 
 /** Where the light stands, seen from the subject, and how large it looks from there, radians. */
 export interface Lighting {
@@ -22,6 +23,8 @@ export interface SceneOptions {
   /** Which of all such subjects: the same seed, the same subject */
   readonly seed: number;
   readonly lighting?: Lighting;
+  /** Round lights instead, and next to no light from elsewhere: for subjects that take them, the hoverfly’s head. */
+  readonly lamps?: readonly Lamp[];
   /** Which place of the subject is in the middle, mm from its own middle to the right and downwards */
   readonly centre?: { readonly x: number; readonly y: number };
 }
@@ -74,7 +77,7 @@ const mostSamples = 8192;
  *
  * @throws OutOfRange for a pitch that is not above 0; RangeError in words for a number of samples, a seed or a light that is none
  */
-export function requireSceneOptions({ columns, rows, pitch, seed, lighting, centre }: SceneOptions): void {
+export function requireSceneOptions({ columns, rows, pitch, seed, lighting, lamps = [], centre }: SceneOptions): void {
   requirePositive('pixel-pitch', pitch);
   for (const [what, count] of [
     ['columns', columns],
@@ -86,6 +89,10 @@ export function requireSceneOptions({ columns, rows, pitch, seed, lighting, cent
   const numbers = { seed, ...lighting, ...centre };
   for (const [what, value] of Object.entries(numbers)) {
     if (!Number.isFinite(value)) throw new RangeError(`${what} of the scene is ${value}; accepted: a finite number`);
+  }
+  for (const { angularSize, hole = 0 } of lamps) {
+    if (!(angularSize > 0 && angularSize < Math.PI && hole >= 0 && hole < angularSize))
+      throw new OutOfRange('source-angle', angularSize, 'above 0 and below π, and wider than its hole');
   }
   if (lighting && !(lighting.angularSize > 0 && lighting.angularSize < Math.PI))
     throw new OutOfRange('source-angle', lighting.angularSize, 'above 0 and below π');

@@ -107,7 +107,7 @@ const things: readonly Thing[] = [
     ],
   },
   { name: 'printed', title: 'What a maker prints', names: ['printed'], parts: ['closest'] },
-  { name: 'light', title: 'The light', names: ['light', 'luminance', 'reflected-light-constant', 'iso'] },
+  { name: 'light', title: 'The light', names: ['light', 'source-size', 'light-angle', 'luminance', 'reflected-light-constant', 'iso'] },
   { name: 'picture', title: 'The subject and the picture' },
 ];
 

@@ -1,4 +1,5 @@
 import type { CoinBeforePosts } from '#core/picture/subjects/coin-before-posts.ts';
+import type { Lamp } from '#core/picture/subjects/lamps.ts';
 import type { Lighting } from '#core/picture/subjects/subject.ts';
 import type { View } from '#core/picture/view.ts';
 import type { StackJob } from './stack-job.ts';
@@ -18,6 +19,8 @@ export interface PictureJob {
   /** By how much its right half is turned towards the camera, rad, about the upright through its middle. */
   readonly turned?: number;
   readonly lighting?: Lighting;
+  /** Round lights instead. */
+  readonly lamps?: readonly Lamp[];
   /** Beside a flash, whose picture the view is, the light already there draws another. */
   readonly ambient?: AmbientPart;
   /** Several frames, merged. */

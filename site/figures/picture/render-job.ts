@@ -64,7 +64,7 @@ let last: { readonly key: string; readonly scene: Scene } | undefined;
 
 /** The subject on a grid as fine as the view's pixels, as much of it as the view can see; kept while only the camera moves. */
 function sceneFor(
-  { subject: slug, coinBeforePosts: coin, seed, lighting, centre, ambient, turned = 0 }: PictureJob,
+  { subject: slug, coinBeforePosts: coin, seed, lighting, lamps, centre, ambient, turned = 0 }: PictureJob,
   view: View,
 ): Scene {
   const subject = coin ? coinBeforePosts(coin) : subjectOf(slug);
@@ -78,6 +78,7 @@ function sceneFor(
     pitch,
     seed,
     ...(lighting && { lighting }),
+    ...(lamps && { lamps }),
     ...(centre && { centre }),
   };
   const key = JSON.stringify({ slug, coin, turned, ...options });

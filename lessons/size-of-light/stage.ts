@@ -1,0 +1,62 @@
+import type { StageStep } from '#site/stage/step.ts';
+
+const [ahead, farRound] = [0, (80 * Math.PI) / 180];
+
+export const stage: readonly StageStep[] = [
+  {
+    question: 'The flash comes from a metre to 300 mm. How wide is the soft rim of the shadow then?',
+    caption: 'Rim {penumbra}, for the light looks {source-angle} wide. That still passes for a hard edge.',
+    from: { 'flash-distance': 1000 },
+    set: {},
+  },
+  {
+    question: 'A cap of diffusing paper goes over the head. Is the shadow softer now?',
+    caption: 'Rim {penumbra}: hardly. The cap is about as wide as the head, and as far away.',
+    set: { 'source-size': 66 },
+  },
+  {
+    question: 'A paper 100 mm wide, 80 mm from the leaf, and the flash behind it. And now?',
+    caption: 'Rim {penumbra}. The paper is the light now, and it looks {source-angle} wide.',
+    set: { light: 'paper', 'flash-distance': 80 },
+  },
+  {
+    question: 'A light 120 mm wide comes five times nearer. Is there 25 times the light?',
+    caption: '{illuminance}, which is 13 times as much. The square law says {inverse-square.illuminance}.',
+    sheet: 'nearer',
+    from: { 'source-size': 120, 'flash-distance': 300 },
+    set: { 'source-size': 120, 'flash-distance': 60 },
+  },
+  {
+    question: 'One small light goes round to the left. How dark does the other side get?',
+    caption: 'Left over right: {lighting-ratio}. A small light does not reach round the ball.',
+    sheet: 'ball',
+    from: { 'light-angle': ahead },
+    set: {},
+  },
+  {
+    question: 'The bowl instead, 60 mm away, from the same side. What changes?',
+    caption: 'Left over right: {lighting-ratio}. A wide light reaches round, and shades off gently.',
+    sheet: 'ball',
+    set: { light: 'bowl', 'flash-distance': 60 },
+  },
+  {
+    question: 'Two small lights instead, one far round on each side. Is that as soft?',
+    caption: 'Left over right {lighting-ratio}, yet a dark ridge in the middle, and two lights in the eye.',
+    sheet: 'ball',
+    set: { lights: 'two', 'light-angle': farRound },
+  },
+  {
+    question: 'A ring round the lens. What does a shiny eye show?',
+    caption: 'A ring in each eye. Left over right {lighting-ratio}: no dark side, and little shape.',
+    sheet: 'eye',
+    set: { lights: 'ring', light: 'bowl', 'flash-distance': 60 },
+  },
+  {
+    question: 'The bowl straight ahead, 50 mm from the eye. How wide is it on the sensor at 3:1?',
+    caption:
+      '{catchlight.image-width}. On the eye {catchlight-width}; the short form says {catchlight-width-paraxial}.',
+    sheet: 'ball',
+    from: { 'light-angle': ahead },
+    set: { light: 'bowl', 'flash-distance': 50, 'light-angle': ahead },
+  },
+];
