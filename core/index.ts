@@ -271,7 +271,9 @@ export {
   type FilmView,
 } from './light/soap-film-colour.ts';
 export { sourceAngle, sourceAngleFormula } from './light/source-angle.formula.ts';
+export { sourceSizeForMirror, sourceSizeForMirrorFormula } from './light/source-size-for-mirror.formula.ts';
 export { encodedSrgb, isShowable, linearSrgb, luminanceOf, showable, type Rgb } from './light/srgb.ts';
+export { subjectDepthAslant, subjectDepthAslantFormula } from './light/subject-depth-aslant.formula.ts';
 export { surfaceReflectanceP, surfaceReflectancePFormula } from './light/surface-reflectance-p.formula.ts';
 export { surfaceReflectanceS, surfaceReflectanceSFormula } from './light/surface-reflectance-s.formula.ts';
 export { tristimulus, type Tristimulus } from './light/tristimulus.ts';
