@@ -255,6 +255,7 @@ export {
   filmReflectanceOfTwoBeamsFormula,
 } from './light/film-reflectance-of-two-beams.formula.ts';
 export { filmReflectance, filmReflectanceFormula } from './light/film-reflectance.formula.ts';
+export { filmPlaceSeen, sizeSeen, type SeenPlace, type TurnedFilm } from './light/film-seen.ts';
 export type { DiscSource, FlatSource, RectangleSource } from './light/flat-source.ts';
 export { illuminanceFrom } from './light/illuminance-from.ts';
 export { daylight, equalEnergy, type Illuminant } from './light/illuminants.ts';

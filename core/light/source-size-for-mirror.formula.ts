@@ -40,5 +40,5 @@ export const sourceSizeForMirrorFormula = {
   evaluate: sourceSizeForMirror,
   says: 'To fill a mirror a light must be wider than what is seen of the mirror, the more so the farther off it is.',
   source: 'derived in core/light/README.md#a-flat-mirror',
-  checkedBy: ['mirrored-fields', 'looking-glasses'],
+  checkedBy: ['looking-glasses', 'mirrored-fields'],
 } as const satisfies Formula<Inputs>;
