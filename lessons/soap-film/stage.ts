@@ -16,7 +16,8 @@ export const stage: readonly StageStep[] = [
     question: 'How thick is the film where green is first brightest?',
     caption: 'Order {interference-order}: at {bright.film-thickness}. The next bright bands follow in even steps.',
     sheet: 'film',
-    from: { 'film-thickness': 0.000005, 'interference-order': 3 },
+    withheld: ['bright.film-thickness'],
+    from: { 'film-thickness': 0.000005, 'interference-order': 1 },
     set: { 'film-thickness': 0.00011, 'interference-order': 1 },
   },
   {

@@ -56,12 +56,21 @@ export function filmLayout(film: Drained, brights: readonly number[], box: Sheet
     ticks,
     /** Where the picked thickness is. */
     levelY: picked === undefined ? undefined : y(picked),
+    levelWordsY:
+      picked === undefined ? 0 : y(picked) - 1.4 * text < picture.y ? y(picked) + 1.1 * text : y(picked) - 0.4 * text,
     /** Thickness by a place down the film. */
     thicknessAt: (atY: number) =>
       film.top + (film.bottom - film.top) * Math.min(1, Math.max(0, (atY - picture.y) / picture.height)),
     bands: brights.flatMap((thickness, index) => {
       const share = shareDown(film, thickness);
-      return share === undefined ? [] : [{ order: index + 1, y: y(share) }];
+      if (share === undefined) return [];
+      const bandY = y(share);
+      // Beside its line, or below it where the picked level runs there.
+      const isCrossed = picked !== undefined && Math.abs(y(picked) - bandY) < 1.1 * text;
+      const under = bandY + 1.2 * text < picture.y + picture.height ? 1.15 * small : -0.5 * small;
+      return [
+        { order: index + 1, y: bandY, wordsY: isCrossed ? Math.max(bandY, y(picked)) + under : bandY + 0.35 * small },
+      ];
     }),
     /** Middle of the black, where there is room for the word. */
     blackY: darkTo !== undefined && darkTo * picture.height > 1.3 * text ? y(darkTo / 2) + 0.35 * text : undefined,

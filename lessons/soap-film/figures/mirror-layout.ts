@@ -1,6 +1,6 @@
 import { filmPlaceSeen } from '#core/light/film-seen.ts';
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
-import { drawingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
+import { fittingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
 import { around } from '#site/figures/sheet/boxes.ts';
 import { placeLabels, type Wanted } from '#site/figures/sheet/labels.ts';
 import { drawnLens, frame } from './gear.ts';
@@ -80,7 +80,7 @@ export function mirrorLayout(set: Mirrored, words: MirrorWords, box: SheetBox, h
   const [[west, east], [south, north]] = [ends(({ x }) => x), ends(({ y }) => y)];
   const [across, along] = [Math.max(1, east - west), Math.max(1, north - south)];
   const room = { width: plan.width - 28, height: plan.height - 2.4 * text };
-  const scale = held ?? drawingScale(1, Math.min(room.width / across, room.height / along));
+  const scale = held ?? fittingScale(box, Math.min(room.width / across, room.height / along));
   const pixels = scale.pixelsPerMillimetre;
   const zero = {
     x: plan.x + 14 + (room.width - across * pixels) / 2 - west * pixels,
@@ -119,7 +119,15 @@ export function mirrorLayout(set: Mirrored, words: MirrorWords, box: SheetBox, h
     { key: 'light', texts: [words.light], size: text, spots: near(lightMiddle, 30), quantity: 'source-size' },
     { key: 'distance', texts: [words.distance], size: text, spots: near(halfway, 12), quantity: 'flash-distance' },
     { key: 'angle', texts: [words.angle], size: text, spots: near(filmEnd, 26), quantity: 'incidence-angle' },
-    { key: 'lens', texts: ['lens'], size: small, spots: near(on({ x: above.pupilX, y: -rim }), 4) },
+    {
+      key: 'lens',
+      texts: ['lens'],
+      size: small,
+      spots: [
+        { ...on({ x: front, y: -rim }), anchor: 'end' as const },
+        { ...on({ x: front, y: -rim }), anchor: 'start' as const },
+      ].map((spot) => ({ ...spot, y: spot.y + 1.2 * small })),
+    },
   ];
   const labels = placeLabels(
     wanted,

@@ -5,8 +5,8 @@ export interface RimStop {
   readonly share: number;
 }
 
-/** By which screens turn a number into light. */
-const displayGamma = 2.2;
+/** The power by which screens turn a number into light. */
+export const displayGamma = 2.2;
 const steps = 8;
 
 /**

@@ -40,7 +40,7 @@ export function twoWaysLayout(film: TwoWays, box: SheetBox, heldScale?: number) 
     cut: cutOpen(film, cut, text, heldScale),
     patch,
     waves: twoWaves(film, waves, small),
-    spectrum: spectrum(film, { x: middleX, y: middleY, width: width - middleX, height: height - foot - middleY }, box),
+    spectrum: spectrum(film, { x: middleX, y: middleY, width: width - middleX, height: height - middleY }, box),
   };
 }
 
@@ -115,7 +115,7 @@ function twoWaves({ detour }: TwoWays, area: Rect, small: number) {
     axes: `M${area.x} ${beamsY}h${area.width}M${area.x} ${sumY}h${area.width}`,
     front: wave(beamsY, (turns) => -0.9 * swing * turn(turns)),
     back: wave(beamsY, (turns) => 0.9 * swing * turn(turns - detour)),
-    sum: wave(sumY, (turns) => 0.45 * swing * (turn(turns - detour) - turn(turns)) * 1),
+    sum: wave(sumY, (turns) => 0.45 * swing * (turn(turns - detour) - turn(turns))),
     beamsWords: { x: area.x, y: area.y + small },
     sumWords: { x: area.x, y: area.y + half + small },
   };
@@ -152,7 +152,7 @@ function spectrum({ reflectanceAt, most, wavelength }: TwoWays, area: Rect, box:
   };
 }
 
-/** A round share above *most*. */
+/** A round share above *most*, with room for a word. */
 function ceiling(most: number): number {
-  return [0.02, 0.05, 0.1, 0.15, 0.2, 0.3, 0.5, 0.75].find((round) => round >= most) ?? 1;
+  return [0.02, 0.06, 0.12, 0.2, 0.3, 0.5, 0.8].find((round) => round >= 1.2 * most) ?? 1;
 }
