@@ -61,10 +61,15 @@ export function mirrorLayout(set: Mirrored, words: MirrorWords, box: SheetBox, h
   const isWide = width > 1.25 * height;
   const plan: Rect = isWide
     ? { x: 2, y: 2, width: 0.56 * width, height: height - foot - 12 }
-    : { x: 2, y: 2, width: width - 4, height: 0.56 * (height - foot) };
+    : { x: 2, y: 2, width: width - 4, height: 0.5 * (height - foot) };
   const view: Rect = isWide
     ? { x: 0.59 * width, y: 1.6 * text, width: 0.41 * width - 8, height: height - foot - 4.4 * text }
-    : { x: 8, y: plan.height + 1.4 * text, width: width - 16, height: height - foot - plan.height - 3 * text };
+    : {
+        x: 8,
+        y: plan.height + 14 + 1.4 * text,
+        width: width - 16,
+        height: height - foot - plan.height - 14 - 2.9 * text,
+      };
   const above = seenFromAbove(set);
   const half = frame.width / 2;
   const light = [above.atLight(-set.sourceSize / 2), above.atLight(set.sourceSize / 2)] as const;
@@ -79,12 +84,14 @@ export function mirrorLayout(set: Mirrored, words: MirrorWords, box: SheetBox, h
   const ends = (of: (point: Point) => number) => [Math.min(...all.map(of)), Math.max(...all.map(of))] as const;
   const [[west, east], [south, north]] = [ends(({ x }) => x), ends(({ y }) => y)];
   const [across, along] = [Math.max(1, east - west), Math.max(1, north - south)];
-  const room = { width: plan.width - 28, height: plan.height - 2.4 * text };
+  /** The numbers of the rule stand below. */
+  const ruled = 1.8 * small;
+  const room = { width: plan.width - 28, height: plan.height - 1.6 * text - ruled };
   const scale = held ?? fittingScale(box, Math.min(room.width / across, room.height / along));
   const pixels = scale.pixelsPerMillimetre;
   const zero = {
     x: plan.x + 14 + (room.width - across * pixels) / 2 - west * pixels,
-    y: plan.y + 1.2 * text + (room.height - along * pixels) / 2 + north * pixels,
+    y: plan.y + 0.8 * text + (room.height - along * pixels) / 2 + north * pixels,
   };
   const on = ({ x, y }: Point): Point => ({ x: zero.x + x * pixels, y: zero.y - y * pixels });
   const line = (...points: readonly Point[]) =>
@@ -132,7 +139,7 @@ export function mirrorLayout(set: Mirrored, words: MirrorWords, box: SheetBox, h
   const labels = placeLabels(
     wanted,
     [around(lightMiddle.x, lightMiddle.y, 14), around(filmEnd.x, filmEnd.y, 14), around(lightEnd.x, lightEnd.y, 14)],
-    { left: plan.x, top: plan.y, right: plan.x + plan.width, bottom: plan.y + plan.height },
+    { left: plan.x, top: plan.y, right: plan.x + plan.width, bottom: plan.y + plan.height - ruled },
   );
   return {
     isWide,
@@ -145,7 +152,9 @@ export function mirrorLayout(set: Mirrored, words: MirrorWords, box: SheetBox, h
     coming: `${line({ x: above.pupilX, y: set.entrancePupil / 2 }, sides[1])}${line({ x: above.pupilX, y: -set.entrancePupil / 2 }, sides[0])}`,
     slab: `${line({ x: -slab / 2, y: slabHalf }, { x: slab / 2, y: slabHalf }, { x: slab / 2, y: -slabHalf }, { x: -slab / 2, y: -slabHalf })}z`,
     film: line(...film),
-    light: line(...light),
+    light: lightWithHole(set)
+      .map(([from, to]) => line(above.atLight(from), above.atLight(to)))
+      .join(''),
     lens: line(...lens),
     lightMiddle,
     lightEnd,
@@ -156,6 +165,19 @@ export function mirrorLayout(set: Mirrored, words: MirrorWords, box: SheetBox, h
     endwards: unit(lightMiddle, lightEnd),
     view: viewLayout(set, view),
   };
+}
+
+/** The parts of the light to both sides of its hole, mm from its middle. */
+function lightWithHole(set: Mirrored): readonly (readonly [number, number])[] {
+  const half = set.sourceSize / 2;
+  const hole = holeIn(set);
+  if (!hole) return [[-half, half]];
+  const reach = (drawnLens.rim / 2) * hole.stretched;
+  const parts = [
+    [-half, Math.min(half, -hole.aside - reach)],
+    [-hole.aside + reach, half],
+  ] as const;
+  return parts.filter(([from, to]) => to > from);
 }
 
 export interface MirrorWords {
