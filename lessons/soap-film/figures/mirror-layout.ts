@@ -57,10 +57,12 @@ function seenFromAbove(set: Mirrored) {
 /** From above on the left, or above where the sheet is upright; the picture beside it, or below. */
 export function mirrorLayout(set: Mirrored, words: MirrorWords, box: SheetBox, held?: DrawingScale) {
   const { width, height, text, small } = box;
-  const foot = 2.3 * small;
+  /** Title block and rule. */
+  const foot = 2.1 * text + 2.2 * small;
+  const ruled = 12 + 1.4 * small;
   const isWide = width > 1.25 * height;
   const plan: Rect = isWide
-    ? { x: 2, y: 2, width: 0.56 * width, height: height - foot - 12 }
+    ? { x: 2, y: 2, width: 0.56 * width, height: height - 2 - ruled }
     : { x: 2, y: 2, width: width - 4, height: 0.5 * (height - foot) };
   const view: Rect = isWide
     ? { x: 0.59 * width, y: 1.6 * text, width: 0.41 * width - 8, height: height - foot - 4.4 * text }
@@ -84,9 +86,7 @@ export function mirrorLayout(set: Mirrored, words: MirrorWords, box: SheetBox, h
   const ends = (of: (point: Point) => number) => [Math.min(...all.map(of)), Math.max(...all.map(of))] as const;
   const [[west, east], [south, north]] = [ends(({ x }) => x), ends(({ y }) => y)];
   const [across, along] = [Math.max(1, east - west), Math.max(1, north - south)];
-  /** The numbers of the rule stand below. */
-  const ruled = 1.8 * small;
-  const room = { width: plan.width - 28, height: plan.height - 1.6 * text - ruled };
+  const room = { width: plan.width - 28, height: plan.height - 1.6 * text };
   const scale = held ?? fittingScale(box, Math.min(room.width / across, room.height / along));
   const pixels = scale.pixelsPerMillimetre;
   const zero = {
@@ -124,7 +124,13 @@ export function mirrorLayout(set: Mirrored, words: MirrorWords, box: SheetBox, h
   ];
   const wanted: Wanted[] = [
     { key: 'light', texts: [words.light], size: text, spots: near(lightMiddle, 30), quantity: 'source-size' },
-    { key: 'distance', texts: [words.distance], size: text, spots: near(halfway, 12), quantity: 'flash-distance' },
+    {
+      key: 'distance',
+      texts: [words.distance],
+      size: text,
+      spots: near(halfway, 12).slice(0, 4),
+      quantity: 'flash-distance',
+    },
     { key: 'angle', texts: [words.angle], size: text, spots: near(filmEnd, 26), quantity: 'incidence-angle' },
     {
       key: 'lens',
@@ -139,7 +145,7 @@ export function mirrorLayout(set: Mirrored, words: MirrorWords, box: SheetBox, h
   const labels = placeLabels(
     wanted,
     [around(lightMiddle.x, lightMiddle.y, 14), around(filmEnd.x, filmEnd.y, 14), around(lightEnd.x, lightEnd.y, 14)],
-    { left: plan.x, top: plan.y, right: plan.x + plan.width, bottom: plan.y + plan.height - ruled },
+    { left: plan.x, top: plan.y, right: plan.x + plan.width, bottom: plan.y + plan.height },
   );
   return {
     isWide,
