@@ -267,6 +267,7 @@ export {
   filmReflectanceOfTwoBeamsFormula,
 } from './light/film-reflectance-of-two-beams.formula.ts';
 export { filmReflectance, filmReflectanceFormula } from './light/film-reflectance.formula.ts';
+export { filmPlaceSeen, sizeSeen, type SeenPlace, type TurnedFilm } from './light/film-seen.ts';
 export type { DiscSource, FlatSource, RectangleSource } from './light/flat-source.ts';
 export { illuminanceFrom } from './light/illuminance-from.ts';
 export { daylight, equalEnergy, type Illuminant } from './light/illuminants.ts';
@@ -286,7 +287,9 @@ export {
 } from './light/soap-film-colour.ts';
 export { seenPastEdge, seenPastNeedle, shareBeyond, type LightAbove } from './light/seen-past-edge.ts';
 export { sourceAngle, sourceAngleFormula } from './light/source-angle.formula.ts';
+export { sourceSizeForMirror, sourceSizeForMirrorFormula } from './light/source-size-for-mirror.formula.ts';
 export { encodedSrgb, isShowable, linearSrgb, luminanceOf, showable, type Rgb } from './light/srgb.ts';
+export { subjectDepthAslant, subjectDepthAslantFormula } from './light/subject-depth-aslant.formula.ts';
 export { surfaceReflectanceP, surfaceReflectancePFormula } from './light/surface-reflectance-p.formula.ts';
 export { surfaceReflectanceS, surfaceReflectanceSFormula } from './light/surface-reflectance-s.formula.ts';
 export { tristimulus, type Tristimulus } from './light/tristimulus.ts';

@@ -41,6 +41,6 @@ export const brightFilmThicknessFormula = {
   evaluate: brightFilmThickness,
   says: 'On a film that thickens evenly, the bright bands of one colour stand evenly spaced.',
   source: 'OpenStax, University Physics Vol. 3, section 3.4',
-  checkedBy: ['newtons-colours', 'soap-film-openstax'],
+  checkedBy: ['newtons-colours', 'soap-film-openstax', 'soap-films-in-problem-books'],
   sample: { 'refraction-angle': [0, 0.8] },
 } as const satisfies Formula<Inputs>;

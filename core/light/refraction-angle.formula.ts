@@ -30,5 +30,5 @@ export const refractionAngleFormula = {
   evaluate: refractionAngle,
   says: 'Light that grazes a film still dives into it steeply.',
   source: 'OpenStax, University Physics Vol. 3, section 1.3',
-  checkedBy: ['newtons-colours', 'reflecting-surfaces'],
+  checkedBy: ['newtons-colours', 'reflecting-surfaces', 'soap-films-in-problem-books'],
 } as const satisfies Formula<Inputs>;

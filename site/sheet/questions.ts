@@ -342,6 +342,10 @@ export const subjects: readonly Subject[] = [
         'film-reflectance': 'Light that a film sends back',
         'film-reflectance-of-two-beams': 'Light that a film sends back, from two beams',
       }),
+      question('How large a light does a mirror need?', 'soap-film', {
+        'source-size-for-mirror': 'Light that fills a mirror',
+        'subject-depth-aslant': 'Depth of a flat subject seen aslant',
+      }),
       question('How much does a shiny surface send back?', 'soap-film', {
         'surface-reflectance-s': 'Light that a surface sends back, across the plane of reflection',
         'surface-reflectance-p': 'Light that a surface sends back, in the plane of reflection',

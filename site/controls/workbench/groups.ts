@@ -48,7 +48,16 @@ const things: readonly Thing[] = [
   {
     name: 'flash',
     title: 'The flash',
-    names: ['power', 'flash', 'flash-power', 'guide-number', 'flash-distance', 'flash-duration', 'sync-speed'],
+    names: [
+      'power',
+      'flash',
+      'flash-power',
+      'guide-number',
+      'flash-distance',
+      'source-size',
+      'flash-duration',
+      'sync-speed',
+    ],
   },
   {
     name: 'lens',
