@@ -45,7 +45,6 @@ const table = {
   'sensor-width': [violet, 'dotted'],
   'sensor-height': [violet, 'dotted'],
   'image-width': [violet, 'long'],
-  'frame-fill': [violet, 'double'],
   'pixel-pitch': [violet, 'double'],
   'nyquist-frequency': [violet, 'dashed'],
   'pixels-per-millimetre': [violet, 'solid'],

@@ -33,7 +33,7 @@ function shadingOf(lit: Lit): (x: number, y: number, z: number) => number {
     z: -light.facing[2],
     table: byAngle(light, lit.ballRadius),
   }));
-  return (x, y, z) => {
+  return (x, _y, z) => {
     let total = 0;
     for (const light of lights) {
       const place = (steps / Math.PI) * Math.acos(Math.min(1, Math.max(-1, x * light.x + z * light.z)));
