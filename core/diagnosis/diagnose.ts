@@ -3,7 +3,7 @@ import { evaluateFormula, type Formula } from '#core/quantity/formula.ts';
 import { nameInFull } from '#core/quantity/part.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
-import { routesFrom, reworked, type Roads, type Route, type Routes } from './route.ts';
+import { routesFrom, reworked, type Roads, type Route, type RouteFormula, type Routes } from './route.ts';
 import { slipsOn, type KnownFamily, type Slip } from './slips.ts';
 
 /** What somebody found, and how finely he wrote it down. */
@@ -29,6 +29,8 @@ export interface Enquiry {
 /** What a diagnosis draws on: formulas, what is taken where nothing is said, and the problems whose slips are known. */
 export interface Grounds extends Roads {
   readonly families: readonly KnownFamily[];
+  /** Steps for where nothing else leads to what is asked, each with what it may answer. */
+  readonly lastly?: readonly { readonly by: RouteFormula; readonly answers: readonly QuantityName[] }[];
 }
 
 /** What somebody's number is. *working* is the way to the right one, *off* its relative distance from it. */
@@ -80,12 +82,10 @@ export const mostChance = 0.1;
 export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
   const { asks, given, answer, setUps = [], foundBefore = {} } = enquiry;
   const stated = Object.fromEntries(Object.entries(given).filter(([id]) => id !== asks));
-  // What is asked is never taken for granted.
-  const assumptions = grounds.assumptions.filter(({ quantity }) => quantity !== asks);
-  const routes = routesFrom(stated, { ...grounds, assumptions }, setUps);
+  const routes = routesTowards(asks, stated, grounds, setUps);
   const ways = routes.get(asks) ?? [];
   const working = ways[0];
-  if (!working || (working.steps.length === 0 && working.uses.length === 0)) return cannot(enquiry, routes, grounds);
+  if (!working || (working.steps.length === 0 && !leads(working))) return cannot(enquiry, routes, grounds);
   const off = offBy(answer.value, working.value);
   if (isMeant(answer, working.value, passes)) return { verdict: 'right', working, off };
   const other = ways.slice(1).find(({ value }) => isMeant(answer, value, slipPasses));
@@ -98,6 +98,29 @@ export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
   const slip = likeliest(slipsOn(working, routes, grounds.families), answer);
   return slip ? { verdict: 'slip', working, off, slip, because: slip.because } : { verdict: 'off', working, off };
 }
+
+/**
+ * Routes from what is given, with what *asks* is never taken for granted; where none leads there, with the steps that are kept for that.
+ *
+ * @param given base units by id, without what is asked
+ */
+export function routesTowards(
+  asks: QuantityName,
+  given: Enquiry['given'],
+  grounds: Grounds,
+  setUps: readonly string[] = [],
+): Routes {
+  const assumptions = grounds.assumptions.filter(({ quantity }) => quantity !== asks);
+  const routes = routesFrom(given, { ...grounds, assumptions }, setUps);
+  if (routes.get(asks)?.some(leads)) return routes;
+  const more = (grounds.lastly ?? []).filter(({ answers }) => answers.includes(asks)).map(({ by }) => by);
+  if (more.length === 0) return routes;
+  const farther = routesFrom(given, { formulas: [...grounds.formulas, ...more], assumptions }, setUps);
+  return farther.get(asks)?.some(leads) ? farther : routes;
+}
+
+/** Whether a route starts from anything that was given: what is merely taken answers nobody. */
+const leads = ({ uses }: Route): boolean => uses.length > 0;
 
 /** The slip that explains *answer*, if one does better than chance. */
 function likeliest(slips: readonly Slip[], answer: FoundNumber): Slip | undefined {

@@ -8,7 +8,7 @@ const reach = 7;
 
 /** Phrases for things that are only gear while no number stands with them. */
 const gear = new Set(
-  'lens, macro lens, prime, aperture, ring, rings, extension ring, extension rings, tube, tubes, extension tube, extension tubes, bellows, spacer, close-up lens, close up lens, closeup lens, close-up filter, close-up, achromat, converter, teleconverter, tele converter, extender, objective, microscope objective, tube lens, sensor, camera, body, frame, format, chip, film, pixel, pixels, flash, subject, object, image, print, glass, water, light, ball, lamp, softbox, diffuser, source, view, long, wide, near, far, behind, alone, by itself, pictures, exposure, time, speed, moving, wind, order, angle, focus, scale, life size, away, rim, filter, barrel, sharp, seen, power, stop, thick, deep, background, height, high, flash at, light at, lamp at, set to, focused at, across'.split(
+  'lens, macro lens, prime, aperture, ring, rings, extension ring, extension rings, tube, tubes, extension tube, extension tubes, bellows, spacer, close-up lens, close up lens, closeup lens, close-up filter, close-up, achromat, converter, teleconverter, tele converter, extender, objective, microscope objective, tube lens, sensor, camera, body, frame, format, chip, film, pixel, pixels, flash, subject, object, image, print, glass, water, light, green light, red light, blue light, ball, lamp, softbox, diffuser, source, view, long, wide, near, far, behind, alone, by itself, pictures, exposure, time, speed, moving, wind, order, angle, focus, scale, life size, away, rim, filter, barrel, sharp, seen, power, stop, thick, deep, background, height, high, flash at, light at, lamp at, set to, focused at, across'.split(
     ', ',
   ),
 );
@@ -20,8 +20,13 @@ const faint = new Set(['subject', 'object', 'lens', 'image', 'print', 'flash']);
 export function namedBy(number: string, before: string, after: string): readonly QuantityName[] {
   const told = [...phrasesIn(lastWords(before)), ...phrasesIn(firstWords(after)), ...letterBefore(before)];
   const ids = told.sort((one, other) => other.weight - one.weight).flatMap(({ ids }) => ids);
+  if (lightBefore.test(before) && awayAfter.test(after)) ids.unshift('flash-distance');
   return [...new Set(ids)].filter((id) => readQuantity(id, number).kind !== 'unreadable');
 }
+
+/** A light that is so far away: its name stands before the number, and what is said of it behind. */
+const lightBefore = /\b(?:flash|light|lamp|diffuser|softbox|soft box)(?: head)?\s*$/i;
+const awayAfter = /^\s*(?:away|off|from)\b/i;
 
 /** What a number may be by its writing and unit alone, likeliest first; what is *had* already is not meant again. */
 export function byWriting(

@@ -45,7 +45,7 @@ export const longestStatement = 2000;
 
 /** Ends of what belongs to a number; “focused at” and the like go on. */
 const separators =
-  /[,;?]|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift) )\b(?:on|at)\b/giu;
+  /[,;?]|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image) )\b(?:on|at)\b/giu;
 
 /** Set-ups by the words for them. */
 const spokenOf: readonly (readonly [words: RegExp, setUp: string])[] = [
@@ -53,7 +53,8 @@ const spokenOf: readonly (readonly [words: RegExp, setUp: string])[] = [
   [/\bclose[- ]?up (?:lens|filter)|\bdpt\b|\bdiopt(?:re|er)|\bachromat/i, 'close-up lens'],
   [/\bobjective\b/i, 'objective'],
   [/\bhyperfocal\b/i, 'hyperfocal distance'],
-  [/\b(?:best|optimum|sharpest)\b/i, 'best f-number'],
+  [/\b(?:best|optimum|sharpest|finest)\b/i, 'best f-number'],
+  [/\b(?:one|single) (?:frame|exposure|shot|picture)\b/i, 'one frame'],
   [/\bfocus(?:ing)? (?:by the |with the )?ring\b/i, 'focusing by the ring'],
 ];
 
@@ -126,6 +127,8 @@ interface Clause {
   readonly number: WrittenNumber;
   readonly before: string;
   readonly after: string;
+  /** True of 50 mm in “36 mm ring on 50 mm”: it is what the thing before stands on, not one more of it. */
+  readonly isCarrier: boolean;
 }
 
 /** Each number with its words: those up to the next separator, and where none stands between two numbers, those that name one of them. */
@@ -140,7 +143,8 @@ function clausesOf(text: string, numbers: readonly WrittenNumber[]): readonly Cl
     const after = isParted || !next ? first : ownShare(number.text, own, gap);
     // The second of a pair has the words of the first.
     if (ends[index + 1] !== number.end) before = isParted ? last : gap.slice(after.length);
-    return { number, before: own, after };
+    const isCarrier = /\bon(?: an?| the)?\s*$/i.test(text.slice(ends[index - 1] ?? 0, number.start));
+    return { number, before: own, after, isCarrier };
   });
 }
 
@@ -160,13 +164,18 @@ function shares(gap: string): { first: string; last: string; isParted: boolean }
   return { first: gap.slice(0, from.index), last: gap.slice(to.index + to[0].length), isParted: true };
 }
 
-function addStated({ number, before, after }: Clause, numbers: StatedNumber[], unread: Unread[], isReversed: boolean) {
+function addStated(
+  { number, before, after, isCarrier }: Clause,
+  numbers: StatedNumber[],
+  unread: Unread[],
+  isReversed: boolean,
+) {
   const written = [before.trim(), number.text.trim(), after.trim()].filter((part) => part !== '').join(' ');
   const named = number.names ? [number.names] : namedBy(number.text, before, after);
   const names =
     number.ofPair === 2
       ? named.flatMap((id) => otherSide[id] ?? [])
-      : [...named, ...goneOn(before, after, numbers, isReversed)];
+      : [...named, ...goneOn(before, after, isCarrier, numbers, isReversed)];
   const meant = [
     ...names,
     ...byWriting(
@@ -235,13 +244,14 @@ function readInWords(quantity: QuantityName, { text, unit }: WrittenNumber): Rea
 function goneOn(
   before: string,
   after: string,
+  isCarrier: boolean,
   numbers: readonly StatedNumber[],
   isReversed: boolean,
 ): readonly QuantityName[] {
   const last = numbers.at(-1);
   if (!last || `${before}${after}`.replace(/\b(?:a|an|the|of|lens)\b/g, '').trim() !== '') return [];
-  if (last.quantity === 'extension' && last.isSaid) return ['extension'];
-  if (last.quantity === 'close-up-power') return ['close-up-power'];
+  if (!isCarrier && last.quantity === 'extension' && last.isSaid) return ['extension'];
+  if (!isCarrier && last.quantity === 'close-up-power') return ['close-up-power'];
   const isOnReversed = isReversed && last.quantity === 'focal-length' && turnedWords.test(last.written);
   return isOnReversed ? ['focal-length'] : [];
 }

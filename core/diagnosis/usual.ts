@@ -1,4 +1,6 @@
+import { OutOfRange } from '#core/quantity/errors.ts';
 import type { Formula } from '#core/quantity/formula.ts';
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Assumption, RouteFormula } from './route.ts';
 
 /**
@@ -12,7 +14,6 @@ export const usual: readonly Assumption[] = [
   { quantity: 'principal-separation', value: 0, words: 'H and H′ stand in one place' },
   { quantity: 'close-up-gap', value: 0, words: 'the close-up lens stands at H' },
   { quantity: 'sensor-width', value: 36, words: 'the sensor is 36 mm wide' },
-  { quantity: 'sensor-height', value: 24, words: 'the sensor is 24 mm high' },
   { quantity: 'wavelength', value: 0.00055, words: 'the light is green, 550 nm' },
   { quantity: 'stabilisation', value: 0, words: 'nothing is stabilised' },
   { quantity: 'flash-power', value: 1, words: 'the flash fires at full power' },
@@ -34,6 +35,10 @@ export const setUps: Readonly<Record<string, string>> = {
   'hyperfocal-distance-from-pupil': 'hyperfocal distance',
   'best-effective-f-number': 'best f-number',
   'balanced-f-number': 'best f-number',
+  // What one would set for a detail or a depth is not what is set.
+  'finest-effective-f-number': 'best f-number',
+  'subject-depth-in-one-frame': 'one frame',
+  'one-frame-depth': 'one frame',
   'circle-of-confusion-by-diagonal': 'circle by the diagonal',
   'circle-of-confusion-by-viewing': 'circle by viewing',
   'nearest-focus-distance': 'nearest focus',
@@ -45,13 +50,23 @@ export const setUps: Readonly<Record<string, string>> = {
   'scale-change-focusing': 'focusing by the ring',
 };
 
-const bridge = <Ids extends 'depth-of-field' | 'depth-of-field-close-up' | 'entrance-pupil-distance'>(
+type Bridged =
+  | 'depth-of-field'
+  | 'depth-of-field-close-up'
+  | 'entrance-pupil-distance'
+  | 'f-number'
+  | 'sensor-width';
+
+const bridge = <Ids extends Bridged>(
   id: string,
   formula: Omit<Formula<Ids>, 'checkedBy' | 'source'>,
 ): RouteFormula => ({
   id,
   formula: { ...formula, source: 'core/depth/README.md', checkedBy: [] } as unknown as Formula<never>,
 });
+
+/** Sensors of four to three are small, or larger than film was: common practice, from the sizes that camera makers print. */
+const between = { small: 20, large: 40 };
 
 /** Steps that are hardly formulas: what one quantity says of its neighbour, so that a route may go on with it. */
 export const bridges: readonly RouteFormula[] = [
@@ -83,4 +98,38 @@ export const bridges: readonly RouteFormula[] = [
     evaluate: ({ depthOfField }) => depthOfField / 2,
     says: 'Close up half of the depth lies behind the sharp plane.',
   }),
+  bridge('height-at-three-to-two', {
+    gives: 'sensor-height',
+    from: ['sensor-width'],
+    tex: String.raw`\q{sensor-height} = \frac{2\,\q{sensor-width}}{3}`,
+    evaluate: ({ sensorWidth }) => (2 * sensorWidth) / 3,
+    says: 'Its height is not given: most sensors are as three to two.',
+  }),
+  bridge('height-at-four-to-three', {
+    gives: 'sensor-height',
+    from: ['sensor-width'],
+    tex: String.raw`\q{sensor-height} = \frac{3\,\q{sensor-width}}{4}`,
+    evaluate: ({ sensorWidth }) => {
+      if (sensorWidth <= between.small || sensorWidth >= between.large) return (3 * sensorWidth) / 4;
+      throw new OutOfRange('sensor-width', sensorWidth, `below ${between.small} mm or above ${between.large} mm`);
+    },
+    says: 'Its height is not given: some sensors are as four to three.',
+  }),
+];
+
+/** Of what the mark alone may be taken, where nothing says how near the subject is: exposures, which tables give for far subjects. */
+const tabled: readonly QuantityName[] = ['exposure-value', 'light-value', 'exposure-time', 'iso'];
+
+/** Steps that are only taken where nothing else leads to what is asked, and it is one of those that they answer. */
+export const lastly: readonly { readonly by: RouteFormula; readonly answers: readonly QuantityName[] }[] = [
+  {
+    by: bridge('marked-f-number-far-away', {
+      gives: 'effective-f-number',
+      from: ['f-number'],
+      tex: String.raw`\q{effective-f-number} = \q{f-number}`,
+      evaluate: ({ fNumber }) => fNumber,
+      says: 'Nothing says how near the subject is. Far away the lens works at its mark.',
+    }),
+    answers: tabled,
+  },
 ];

@@ -43,7 +43,7 @@ const phrases: Readonly<Record<string, string>> = {
   'field-height': 'high field, height, high',
   'subject-width': 'subject, subject wide, wide subject, wide, across, long, object',
   'subject-depth': 'deep, deep subject, thick, front to back, subject deep, depth of the subject',
-  'image-width': 'image, on the sensor',
+  'image-width': 'image, on the sensor, image on the sensor',
   'print-width': 'print, wide print',
   'viewing-distance': 'viewed from, seen from, viewing',
   'circle-of-confusion': 'circle, coc, blur circle, permissible blur, confusion, blur allowed, allowed blur',

@@ -252,7 +252,7 @@ const tilted = numberFamily({
     {
       id: 'cosine',
       value: (given) => given['subject-width'] * Math.cos(given['subject-tilt']),
-      because: 'That is how long the stamp looks from the camera. Depth is the other side of the triangle.',
+      because: 'That is how long it looks from the camera. Depth is the other side of the triangle.',
     },
     {
       id: 'tangent',

@@ -2,7 +2,7 @@ import { globSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Plugin } from 'vite';
-import { bridges } from '#core/diagnosis/usual.ts';
+import { bridges, lastly } from '#core/diagnosis/usual.ts';
 import type { Formula } from '#core/quantity/formula.ts';
 import { numericFormula, symbolicFormula } from '#site/controls/formula/render.ts';
 
@@ -19,7 +19,8 @@ export async function everyEquation(): Promise<Readonly<Record<string, readonly 
       return [basename(file, '.formula.ts'), formula];
     }),
   );
-  const all = [...formulas, ...bridges.map(({ id, formula }): [string, Formula<never>] => [id, formula])];
+  const steps = [...bridges, ...lastly.map(({ by }) => by)];
+  const all = [...formulas, ...steps.map(({ id, formula }): [string, Formula<never>] => [id, formula])];
   return Object.fromEntries(
     all.map(([id, formula]) => [id, [symbolicFormula(formula.tex), numericFormula(formula, {})]]),
   );

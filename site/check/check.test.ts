@@ -1,6 +1,6 @@
 import { basename } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { bridges, setUps, usual } from '#core/diagnosis/usual.ts';
+import { bridges, lastly, setUps, usual } from '#core/diagnosis/usual.ts';
 import type { ProblemFamily } from '#core/practice/family.ts';
 import { everyFormula } from '#tests/support/every-formula.ts';
 import { everyLessonFile } from '#tests/support/lessons.ts';
@@ -13,7 +13,7 @@ const formulas = (await everyFormula()).map(({ path, formula }) => {
 const families = (await everyLessonFile('problems.ts')).flatMap(({ slug, exports }) =>
   ((exports['families'] ?? []) as readonly ProblemFamily[]).map((family) => ({ lesson: slug, family })),
 );
-const grounds = { formulas: [...formulas, ...bridges], assumptions: usual, families };
+const grounds = { formulas: [...formulas, ...bridges], assumptions: usual, families, lastly };
 
 const read = (text: string, meant: Record<number, Meant> = {}) => readWritten({ text, meant });
 const check = (have: string, found: string) => checkedAnswers(read(have), read(found), grounds);
@@ -43,6 +43,12 @@ describe('answers', () => {
       expect(line).toHaveProperty('texts');
       expect(says).not.toBe('');
     }
+  });
+
+  it('are worked out for far subjects where it is an exposure and nothing says how near', () => {
+    const [value] = check('f/8, 1/125 s', 'exposure value');
+    expect(value).toMatchObject({ verdict: 'worked-out', title: expect.stringMatching(/^13/) as string });
+    expect(value?.working?.steps[0]?.says).toContain('Far away');
   });
 
   it('say to within what they are right', () => {

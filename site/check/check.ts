@@ -1,5 +1,5 @@
-import { diagnose, type Diagnosis, type Grounds } from '#core/diagnosis/diagnose.ts';
-import { routesFrom, type Route } from '#core/diagnosis/route.ts';
+import { diagnose, routesTowards, type Diagnosis, type Grounds } from '#core/diagnosis/diagnose.ts';
+import type { Route } from '#core/diagnosis/route.ts';
 import { readStatement, type StatedNumber, type Statement } from '#core/diagnosis/statement.ts';
 import { nameInFull } from '#core/quantity/part.ts';
 import { printQuantity } from '#core/quantity/print.ts';
@@ -152,8 +152,7 @@ function workedOut(
   setUps: readonly string[],
   grounds: Grounds,
 ): CheckedAnswer {
-  const assumptions = grounds.assumptions.filter(({ quantity }) => quantity !== asks);
-  const working = routesFrom(given, { ...grounds, assumptions }, setUps).get(asks)?.[0];
+  const working = routesTowards(asks, given, grounds, setUps).get(asks)?.[0];
   if (!working || working.uses.length === 0) {
     const refused = diagnose({ asks, given, answer: { value: 1, halfFigure: 0 }, setUps }, grounds);
     const words = refused.verdict === 'cannot' ? refused.because : 'The numbers do not lead to it.';

@@ -1,5 +1,5 @@
 import type { Grounds } from '#core/diagnosis/diagnose.ts';
-import { bridges, setUps, usual } from '#core/diagnosis/usual.ts';
+import { bridges, lastly, setUps, usual } from '#core/diagnosis/usual.ts';
 import type { ProblemFamily } from '#core/practice/family.ts';
 import type { Formula } from '#core/quantity/formula.ts';
 
@@ -12,6 +12,7 @@ const problems = import.meta.glob<{ families?: readonly ProblemFamily[] }>('../.
 export const grounds: Grounds = {
   formulas: [...Object.entries(formulas).map(([path, exports]) => named(path, exports)), ...bridges],
   assumptions: usual,
+  lastly,
   families: Object.entries(problems).flatMap(([path, { families = [] }]) =>
     families.map((family) => ({ lesson: path.split('/').at(-2)!, family })),
   ),

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { chanceFrom } from '#core/chance/chance-from.ts';
 import { diagnose, mostChance, type Diagnosis, type Enquiry, type Grounds } from '#core/diagnosis/diagnose.ts';
 import { routesFrom } from '#core/diagnosis/route.ts';
-import { bridges, setUps, usual } from '#core/diagnosis/usual.ts';
+import { bridges, lastly, setUps, usual } from '#core/diagnosis/usual.ts';
 import type { NumberFamily, ProblemFamily } from '#core/practice/family.ts';
 import { drawProblem } from '#core/practice/problem.ts';
 import { isQuantityId, type QuantityName } from '#core/quantity/vocabulary.ts';
@@ -17,7 +17,7 @@ const formulas = (await everyFormula()).map(({ path, formula }) => {
 const families = (await everyLessonFile('problems.ts')).flatMap(({ slug, exports }) =>
   ((exports['families'] ?? []) as readonly ProblemFamily[]).map((family) => ({ lesson: slug, family })),
 );
-const grounds: Grounds = { formulas: [...formulas, ...bridges], assumptions: usual, families };
+const grounds: Grounds = { formulas: [...formulas, ...bridges], assumptions: usual, families, lastly };
 
 /** The set-ups that a family of problems speaks of in its question. */
 const setUpsOf = ({ working }: NumberFamily): readonly string[] =>
@@ -54,6 +54,33 @@ describe('an answer', () => {
     ['entrance-pupil', 6.25],
   ])('is right: %s %d, of 50 mm on 36 mm of rings at f/8', (asks, answer) => {
     expect(diagnosed(asks, answer).verdict).toBe('right');
+  });
+
+  // By hand: 2 log2 8 + log2 125; 2 log2 16 + log2 100; 16² × 12.5/(4096 × 100);
+  // √(36² + 24²)/√(23.5² + 15.67²); 2.44 × 0.00055 × 44.
+  it.each<[QuantityName, number, Enquiry['given']]>([
+    ['exposure-value', 13, { 'f-number': 8, 'exposure-time': 1 / 125 }],
+    ['light-value', 14.6, { 'f-number': 16, 'exposure-time': 0.01, iso: 100 }],
+    ['exposure-time', 1 / 128, { 'f-number': 16, luminance: 4096, 'reflected-light-constant': 12.5, iso: 100 }],
+    ['crop-factor', 1.53, { 'sensor-width': 23.5 }],
+    ['airy-diameter', 0.059, { magnification: 1, 'f-number': 22, 'pixel-pitch': 0.004 }],
+  ])('is right by what everybody takes: %s %d', (asks, answer, given) => {
+    expect(diagnosed(asks, answer, given)).toMatchObject({ verdict: 'right' });
+    expect(diagnosed(asks, answer, given)).not.toHaveProperty('otherWay');
+  });
+
+  it('is right for a sensor of four to three whose height nobody has given', () => {
+    expect(diagnosed('crop-factor', 2, { 'sensor-width': 17.3 }).verdict).toBe('right');
+  });
+
+  // What one would set for a detail of c is not what the lens is set to, and how near the subject is nobody has said.
+  it.each<[QuantityName, number, Enquiry['given']]>([
+    ['effective-f-number', 8, { 'converter-factor': 2, 'f-number': 4 }],
+    ['effective-f-number', 20, { 'numerical-aperture': 0.25, 'objective-magnification': 10 }],
+    ['cutoff-frequency', 114, { 'f-number': 16, wavelength: 0.00055 }],
+    ['effective-f-number', 16, { 'f-number': 8 }],
+  ])('is not called wrong for a number that was not given: %s %d', (asks, answer, given) => {
+    expect(diagnosed(asks, answer, given).verdict).toBe('cannot');
   });
 
   it('names what it took for granted', () => {

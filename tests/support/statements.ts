@@ -337,4 +337,8 @@ export const statements: readonly (readonly [text: string, read: string])[] = [
   ['1:2.8', 'max-aperture 2.8?'],
   ['life size', 'magnification 1'],
   ['infinity', 'focus-magnification 0'],
+  ['36mm tube on 50mm', 'extension 36; focal-length 50?'],
+  ['subject 20 mm wide, image on the sensor 30 mm', 'subject-width 20; image-width 30'],
+  ['flash 150 mm away, background 300 mm behind', 'flash-distance 150; background-distance 300'],
+  ['f/8, life size, green light', 'f-number 8; magnification 1'],
 ];
