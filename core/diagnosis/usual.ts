@@ -50,12 +50,7 @@ export const setUps: Readonly<Record<string, string>> = {
   'scale-change-focusing': 'focusing by the ring',
 };
 
-type Bridged =
-  | 'depth-of-field'
-  | 'depth-of-field-close-up'
-  | 'entrance-pupil-distance'
-  | 'f-number'
-  | 'sensor-width';
+type Bridged = 'depth-of-field' | 'depth-of-field-close-up' | 'entrance-pupil-distance' | 'f-number' | 'sensor-width';
 
 const bridge = <Ids extends Bridged>(
   id: string,

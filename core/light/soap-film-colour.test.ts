@@ -36,6 +36,22 @@ describe('soapFilmReflectance', () => {
 });
 
 describe('soapFilmColour', () => {
+  it('looks aslant as a thinner film does straight on: the second yellow greener and then blue, the first yellow silver', () => {
+    const at = (filmThickness: number, incidenceAngle: number) => {
+      const [red, green, blue] = soapFilmColour({ ...film, filmThickness, incidenceAngle }).screen;
+      return { red, green, blue };
+    };
+    const isYellow = ({ red, green, blue }: ReturnType<typeof at>) => Math.min(red, green) > 1.4 * blue;
+    const [first, second] = [0.000155, 0.000335];
+    expect(isYellow(at(first, 0)) && isYellow(at(second, 0))).toBe(true);
+    const { red, green, blue } = at(first, Math.PI / 3);
+    expect(Math.min(red, green, blue)).toBeGreaterThan(0.8 * Math.max(red, green, blue));
+    const halfway = at(second, Math.PI / 4);
+    expect(halfway.green).toBeGreaterThan(Math.max(halfway.red, halfway.blue));
+    const aside = at(second, Math.PI / 3);
+    expect(aside.blue).toBeGreaterThan(Math.max(aside.red, aside.green));
+  });
+
   it('is black for a film much thinner than light’s wavelength', () => {
     const { tristimulus, screen } = soapFilmColour({ ...film, filmThickness: 0.000002 });
     expect(tristimulus[1]).toBeLessThan(1e-4);

@@ -324,8 +324,8 @@ const cases = [
   ['A spider runs across a leaf. Your camera is on a tripod.', 'short'],
   ['A beetle walks, the sun is out, and your lens is stabilised.', 'short'],
   ['A bee hovers before a flower, and its wings are a blur.', 'short'],
-  ['A stamp on the table at dusk. Only your hands move.', 'tripod'],
-  ['A coin in a dim room, hand-held at life size: drift and turning alike smear it.', 'tripod'],
+  ['A stamp on the table at dusk, on which a flash would glare. Only your hands move.', 'tripod'],
+  ['A coin in a dim room without flash, hand-held at life size: drift and turning alike smear it.', 'tripod'],
   ['A far hill with a long lens from a wall where no tripod may stand. Only turning smears it.', 'stabilise'],
   ['A distant tower on a calm evening, hand-held at 200 mm. Tripods are not allowed.', 'stabilise'],
   ['A daisy nods in a slow breeze; the light gives no shorter time, and flash would spoil it.', 'wait'],
@@ -350,7 +350,7 @@ const whatHoldsIt = choiceFamily({
     {
       id: 'other-movement',
       value: ({ truth }) => (truth === 'short' || truth === 'wait' ? 'tripod' : 'short'),
-      because: 'That is the remedy for another movement. Ask first what moves here: the camera, or the subject?',
+      because: 'Ask first what moves here: the camera, or the subject? Then ask whether there is light to spare.',
     },
     {
       id: 'turning-only',

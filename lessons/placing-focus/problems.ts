@@ -191,7 +191,7 @@ const framesForOne = numberFamily({
       id: 'one-over-share',
       value: (given) => Math.ceil(1 / given['keeper-share']),
       because:
-        'That is one divided by the share. So many frames hold one in focus on average, but about one time in three they hold none.',
+        'That is one divided by the share. So many frames hold one in focus on average, but at least one time in five they hold none.',
     },
     {
       id: 'rounded-down',

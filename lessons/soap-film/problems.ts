@@ -280,9 +280,9 @@ const scenes = {
   },
   aslant: {
     scenes: [
-      'A place of a film is yellow, seen straight on.',
-      'A place of a film is orange, seen straight on.',
-      'Straight on, one band of a film is a pure yellow.',
+      'Seen straight on, a film is black, silver, yellow, purple, blue and green, then yellow again. You look at that second yellow.',
+      'A place of a film well below its first green is orange, seen straight on.',
+      'Straight on, the yellow band below the first green of a film is at the height of your eyes.',
     ],
     where: 'there as you go round to the side',
   },
@@ -315,7 +315,7 @@ const whatNext = choiceFamily({
       id: 'redder',
       value: ({ which }) => (which === 'off-the-light' ? 'coloured' : 'red'),
       because:
-        'Aslant the detour is shorter, which is bluer; and below silver there is no colour left. A film has colour only where it mirrors something bright.',
+        'Aslant the detour is shorter, so the place looks as one farther up; and above silver there is no colour left. A film has colour only where it mirrors something bright.',
     },
     {
       id: 'other-way',
@@ -327,7 +327,7 @@ const whatNext = choiceFamily({
   hint: 'What happens to the detour, and is there a light to mirror?',
   working: [
     {
-      note: 'The thinner the film, the shorter the detour: silver, then black. Aslant the detour is shorter as well: yellow goes to green and blue. And where a film mirrors nothing bright, nothing comes back.',
+      note: 'The thinner the film, the shorter the detour: silver, then black. Aslant the detour is shorter as well: the second yellow goes to green and blue. And where a film mirrors nothing bright, nothing comes back.',
     },
   ],
 });

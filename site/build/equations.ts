@@ -31,6 +31,7 @@ export function equations(): Plugin {
   return {
     name: 'equations',
     resolveId: (source) => (source === name ? `\0${name}` : undefined),
-    load: async (id) => (id === `\0${name}` ? `export const equations = ${JSON.stringify(await everyEquation())};` : undefined),
+    load: async (id) =>
+      id === `\0${name}` ? `export const equations = ${JSON.stringify(await everyEquation())};` : undefined,
   };
 }

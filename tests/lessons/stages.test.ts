@@ -47,7 +47,7 @@ describe.each(lessons)('the demonstration of $slug', ({ stage, bench }) => {
 
   it('withholds only quantities that the vocabulary knows', () => {
     const names = stage.flatMap(({ withheld = [] }) => withheld);
-    expect(names.filter((name) => !isQuantityId(name))).toEqual([]);
+    expect(names.filter((name) => !isQuantityId(name.slice(name.lastIndexOf('.') + 1)))).toEqual([]);
   });
 
   it('never shows one figure for two answers in a row', () => {

@@ -24,7 +24,7 @@ export function slowestInWords(
 ): string | undefined {
   const streak = known['motion-blur'];
   if (time === undefined || streak === undefined || isPrinted.streak(streak)) return undefined;
-  return `${printQuantity('exposure-time', time)}: hardly anything moves`;
+  return `${printQuantity('exposure-time', time)}: hardly anything moves in the time set`;
 }
 
 /** What there is to be said of an ISO that common cameras do not have. */
