@@ -33,5 +33,5 @@ export const illuminanceByInverseSquareFormula = {
   evaluate: illuminanceByInverseSquare,
   says: 'Half the distance, four times the light, as long as the light is small compared with its distance.',
   source: 'Freeman and Hull, Optics, 11th ed. (2003), p. 347, as quoted by Jonasz (2009)',
-  checkedBy: ['inverse-square'],
+  checkedBy: ['inverse-square', 'shadows-in-eclipses'],
 } as const satisfies Formula<Inputs>;

@@ -33,5 +33,5 @@ export const illuminanceFromDiscFormula = {
   evaluate: illuminanceFromDisc,
   says: 'Near a broad light, going nearer brings little: it already surrounds the subject.',
   source: 'Freeman and Hull, Optics, 11th ed. (2003), p. 354, as quoted by Jonasz (2009)',
-  checkedBy: ['inverse-square'],
+  checkedBy: ['inverse-square', 'shadows-in-eclipses'],
 } as const satisfies Formula<Inputs>;

@@ -40,7 +40,7 @@ export const ballRadiusFromCatchlightFormula = {
   evaluate: ballRadiusFromCatchlight,
   says: 'The smaller the reflection, the more strongly curved the ball.',
   source: 'OpenStax, University Physics Vol. 3, example 2.2',
-  checkedBy: ['convex-mirror'],
+  checkedBy: ['convex-mirror', 'corneas-as-mirrors'],
   // A ball shows a light smaller than it is.
   sample: { 'source-size': [10, 5000], 'catchlight-width-paraxial': [0.01, 9] },
 } as const satisfies Formula<Inputs>;

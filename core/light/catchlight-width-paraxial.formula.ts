@@ -35,5 +35,5 @@ export const catchlightWidthParaxialFormula = {
   evaluate: catchlightWidthParaxial,
   says: 'An eye is a tiny convex mirror: the light’s picture in it shrinks as the light moves away.',
   source: 'OpenStax, University Physics Vol. 3, section 2.2',
-  checkedBy: ['convex-mirror'],
+  checkedBy: ['convex-mirror', 'corneas-as-mirrors'],
 } as const satisfies Formula<Inputs>;

@@ -32,5 +32,5 @@ export const diffuserDistanceFormula = {
   evaluate: diffuserDistance,
   says: 'A small diffuser does as well as a large one, if only it stands near enough.',
   source: 'derived in core/light/README.md#apparent-size',
-  checkedBy: ['shadows-and-views'],
+  checkedBy: ['shadows-and-views', 'shadows-in-eclipses'],
 } as const satisfies Formula<Inputs>;

@@ -35,7 +35,7 @@ export const penumbraFormula = {
   evaluate: penumbra,
   says: 'A shadow is sharp where its edge touches the ground and softens with the edge’s height.',
   source: 'derived in core/light/README.md#penumbra',
-  checkedBy: ['across-a-soft-shadow', 'shadows-and-views'],
+  checkedBy: ['across-a-soft-shadow', 'shadows-and-views', 'shadows-in-eclipses'],
   // The edge stands between the surface and the light.
   sample: { 'edge-height': [0.001, 90], 'flash-distance': [100, 20000] },
 } as const satisfies Formula<Inputs>;

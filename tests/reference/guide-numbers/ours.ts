@@ -21,6 +21,20 @@ export const ours = oursById({
   'guide-number-45-at-5': (flash: { guideNumber: number; flashDistance: number }) => ({
     fNumber: fNumberAt(flash.guideNumber, flash.flashDistance),
   }),
+  'guide-number-32-at-4': (flash: { guideNumber: number; flashDistance: number }) => ({
+    fNumber: fNumberAt(flash.guideNumber, flash.flashDistance),
+  }),
+  'guide-numbers-in-feet': (flash: { guideNumbersInFeet: readonly number[]; feet: readonly number[] }) => ({
+    fNumbers: flash.guideNumbersInFeet.map((number, index) =>
+      fNumberAt(number * foot, flash.feet[index]! * 1000 * foot),
+    ),
+  }),
+  // So much further goes what needs that share of the power: twice the light is half the share.
+  'two-flashes-alike': ({ flashes }: { flashes: number }) => ({
+    factor:
+      1 /
+      Math.sqrt(flashPowerForFNumber({ guideNumber: 1, iso: 100 * flashes, flashDistance: 1000, effectiveFNumber: 1 })),
+  }),
   'guide-number-45-at-8': (flash: { guideNumber: number; flashDistance: number; fNumber: number }) => ({
     fNumber: fNumberAt(flash.guideNumber, flash.flashDistance),
     // F-number and distance stand for each other: swap them.
