@@ -32,5 +32,5 @@ export const exposureValueFormula = {
   evaluate: exposureValue,
   says: 'Settings of the same exposure value let the same light in.',
   source: 'ASA PH2.5-1960 (from memory)',
-  checkedBy: ['nominal-series'],
+  checkedBy: ['exposure-value-table', 'nominal-series'],
 } as const satisfies Formula<Inputs>;

@@ -41,6 +41,6 @@ export const brightWavelengthFormula = {
   evaluate: brightWavelength,
   says: 'The extra path through the film and back must make up for the half wavelength lost at the first surface.',
   source: 'OpenStax, University Physics Vol. 3, section 3.4',
-  checkedBy: ['soap-film-openstax'],
+  checkedBy: ['soap-film-openstax', 'soap-films-in-problem-books'],
   sample: { 'refraction-angle': [0, 0.8] },
 } as const satisfies Formula<Inputs>;

@@ -1,4 +1,5 @@
 import { exposureTimeFromIlluminance } from '#core/exposure/exposure-time-from-illuminance.formula.ts';
+import { exposureValue } from '#core/exposure/exposure-value.formula.ts';
 import { lightValue } from '#core/exposure/light-value.formula.ts';
 import { meteredLuminance } from '#core/exposure/metered-luminance.formula.ts';
 import { exposureTimeOfTimeValue } from '#core/exposure/stops.ts';
@@ -19,7 +20,24 @@ function timeFor(value: number): number {
   return exposureTime;
 }
 
+interface Pairs {
+  readonly fNumbers: readonly number[];
+  readonly perSecond: readonly number[];
+  readonly iso: readonly number[];
+}
+
+/** The exposure value of each pair; the light value of the last at each ISO. */
+const valuesOf = ({ fNumbers, perSecond, iso }: Pairs) => {
+  const pairs = fNumbers.map((effectiveFNumber, index) => ({ effectiveFNumber, exposureTime: 1 / perSecond[index]! }));
+  return {
+    exposureValues: pairs.map(exposureValue),
+    lightValues: iso.map((speed) => lightValue({ ...pairs.at(-1)!, iso: speed })),
+  };
+};
+
 export const ours = oursById({
+  'settings-of-value-13': valuesOf,
+  'settings-of-value-15': valuesOf,
   'ev-luminance': ({ lightValue: values, constant }: Table) => ({
     luminance: values.map((value) =>
       meteredLuminance({ ...settings, exposureTime: timeFor(value), reflectedLightConstant: constant }),

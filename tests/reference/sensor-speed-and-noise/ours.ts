@@ -14,6 +14,9 @@ export const ours = oursById({
     exposure: given.effectiveFNumber.map((effectiveFNumber) => luminousExposure({ ...given, effectiveFNumber })),
   }),
   'si-photons': () => ({ photons: photonsPerLuxSecond }),
+  'four-hundred-photons': (given: { electrons: number; readNoise: number }) => ({
+    scatter: given.electrons / signalToNoise(given),
+  }),
   'ccd-equation': ({ electrons, readNoise }: { electrons: Numbers; readNoise: Numbers }) => ({
     signalToNoise: electrons.map((count, index) => signalToNoise({ electrons: count, readNoise: readNoise[index]! })),
   }),

@@ -1,4 +1,5 @@
 import { brightFilmThickness } from '#core/light/bright-film-thickness.formula.ts';
+import { brightWavelength } from '#core/light/bright-wavelength.formula.ts';
 import { refractionAngle } from '#core/light/refraction-angle.formula.ts';
 import { oursById } from '#tests/support/reference-case.ts';
 
@@ -22,6 +23,10 @@ const thickness = ({ orders, ...light }: Squarely) => ({
 
 export const ours = oursById({
   'black-480': thickness,
+  'black-550': thickness,
+  'strongest-266': (film: { filmThickness: number; refractiveIndex: number }) => ({
+    wavelength: brightWavelength({ ...film, refractionAngle: 0, interferenceOrder: 1 }),
+  }),
   'wedge-bands': ({ wavelengths, ...film }: { wavelengths: readonly number[]; refractiveIndex: number }) => ({
     thickness: wavelengths.map((wavelength) =>
       brightFilmThickness({ ...film, wavelength, refractionAngle: 0, interferenceOrder: 1 }),
