@@ -15,7 +15,7 @@ const rounding = { absolute: 1e-9, because: 'rounding' };
 describe('the places of the lever', () => {
   it('are counted from H: subject, H′, sensor, and the pupil so far from the subject', () => {
     expect(leverPlaces(given)).toEqual({ sensor: -96, rear: 4, pupil: 5, subject: 100, pivot: -96, lever: 196 });
-    expect(leverPlaces({ ...given, pivot: 'pupil' })).toMatchObject({ pivot: 5, lever: 95 });
+    expect(leverPlaces({ ...given, pivot: 'entrance-pupil' })).toMatchObject({ pivot: 5, lever: 95 });
   });
 });
 
