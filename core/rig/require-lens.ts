@@ -10,6 +10,8 @@ export function requireLens(lens: Lens): void {
   requireFinite('front-principal-depth', lens.frontPrincipalDepth);
   requirePositive('pupil-magnification', lens.pupilMagnification);
   requirePositive('register-distance', lens.registerDistance);
+  requireNotNegative('rear-protrusion', lens.rearProtrusion ?? 0);
+  requireNotNegative('rear-protrusion', lens.fixedProtrusion ?? 0);
   if (lens.focusing.by === 'states') requireStates(lens, lens.focusing.states);
   else if (lens.focusing.by === 'prescription') requireTraced(lens);
   else requireNotNegative('focus-magnification', lens.focusing.closestMagnification);

@@ -52,7 +52,7 @@ export const bench = new Bench({
     'close-up': choiceOf('Close-up lenses on it', powers, ['close-up-power']),
     glass: choiceOf('Their glass', glasses, ['abbe-number']),
     sensor: choiceOf('Camera', bodies, ['sensor-width']),
-    [circleChoice]: circleByBody('sensor-width'),
+    [circleChoice]: circleByBody,
   },
   formulas: [
     ownPlane,
