@@ -308,7 +308,7 @@ export type { RenderOptions } from './picture/render-options.ts';
 export { renderPicture, renderSteps } from './picture/render.ts';
 export type { Scene, Surface as SceneSurface } from './picture/scene.ts';
 export { sharpPicture } from './picture/sharp-picture.ts';
-export type { Lamp } from './picture/subjects/lamps.ts';
+export type { Lamp } from './picture/subjects/lamp.ts';
 export type { Lighting, SceneOptions, Subject } from './picture/subjects/subject.ts';
 export { subjectOf, subjects } from './picture/subjects/subjects.ts';
 export { fieldOf, type View } from './picture/view.ts';
