@@ -6,7 +6,7 @@ import { workingDistance } from '#core/gaussian/working-distance.formula.ts';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import type { PossibleLenses } from '#core/rig/assumed/known-lens.ts';
 import { possibleLenses } from '#core/rig/assumed/possible-lenses.ts';
-import { spanOver, type Span } from '#core/rig/assumed/span-over.ts';
+import { spanOver, type AnswerSpan } from '#core/rig/assumed/span-over.ts';
 import { closestMagnification, stateAt } from '#core/rig/lens-in-use.ts';
 import type { Lens } from '#core/rig/lens.ts';
 import { refusalInWords } from '#site/state/answer.ts';
@@ -24,7 +24,7 @@ export type LensOnCamera =
   | {
       readonly kind: 'answers';
       readonly lenses: PossibleLenses;
-      readonly spans: Readonly<Record<Answered, Span | undefined>>;
+      readonly spans: Readonly<Record<Answered, AnswerSpan | undefined>>;
     }
   | { readonly kind: 'none'; readonly why: string };
 
@@ -50,7 +50,7 @@ export function lensOnCamera(lens: KitPart, camera: KitPart, extension: number, 
     const added = extension + numberIn(camera, 'register-distance')! - register;
     const given = new Map(lenses.extremes.map((one) => [one, answersOf(one, lens, camera, added)]));
     const spans = answered.map((name) => [name, spanOver(lenses, (one) => given.get(one)?.[name])]);
-    return { kind: 'answers', lenses, spans: Object.fromEntries(spans) as Record<Answered, Span | undefined> };
+    return { kind: 'answers', lenses, spans: Object.fromEntries(spans) as Record<Answered, AnswerSpan | undefined> };
   } catch (error) {
     if (!(error instanceof OutOfRange)) throw error;
     return { kind: 'none', why: refusalInWords(error) };

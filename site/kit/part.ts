@@ -1,4 +1,4 @@
-import type { Known } from '#core/rig/assumed/known-lens.ts';
+import type { KnownNumber } from '#core/rig/assumed/known-lens.ts';
 import type { Kind } from './kinds.ts';
 
 /** A number in the base unit, words, or a number that was measured with its standard error. */
@@ -34,7 +34,7 @@ export function numberIn(part: NewPart, key: string): number | undefined {
 }
 
 /** The number of a field, with its error where it has one, as the core takes it. */
-export function knownIn(part: NewPart, key: string): Known | undefined {
+export function knownIn(part: NewPart, key: string): KnownNumber | undefined {
   const value = part[key];
   if (typeof value === 'object') return { value: value.value, standardError: value.error };
   return typeof value === 'number' ? value : undefined;

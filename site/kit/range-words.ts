@@ -1,7 +1,7 @@
 import { printNumber, printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { AssumedOfLens, PossibleLenses } from '#core/rig/assumed/known-lens.ts';
-import type { Span } from '#core/rig/assumed/span-over.ts';
+import type { AnswerSpan } from '#core/rig/assumed/span-over.ts';
 
 /** What can be assumed of a lens, as a sentence names it, in the order in which it does. */
 const letters: Readonly<Record<AssumedOfLens, string>> = {
@@ -36,7 +36,7 @@ export function leanWords({ assumed, measured }: Pick<PossibleLenses, 'assumed' 
 }
 
 /** Least and most of an answer as they are printed, `78 to 96 mm`; one number where both print alike. */
-export function rangeWords(name: QuantityName, { least, most }: Pick<Span, 'least' | 'most'>): string {
+export function rangeWords(name: QuantityName, { least, most }: Pick<AnswerSpan, 'least' | 'most'>): string {
   const [from, to] = [printQuantity(name, least), printQuantity(name, most)];
   if (from === to) return to;
   const [low, high] = [printNumber(name, least), printNumber(name, most)];
@@ -45,5 +45,5 @@ export function rangeWords(name: QuantityName, { least, most }: Pick<Span, 'leas
 }
 
 /** Whether an answer is one number as it is printed, whichever of the possible lenses it is. */
-export const isOneNumber = (name: QuantityName, { least, most, isOpen }: Span): boolean =>
+export const isOneNumber = (name: QuantityName, { least, most, isOpen }: AnswerSpan): boolean =>
   !isOpen && printQuantity(name, least) === printQuantity(name, most);

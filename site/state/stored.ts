@@ -105,3 +105,12 @@ export function stored<T>({ key, words, renewed, fallback, isValid, upgraded }: 
   };
   return store;
 }
+
+/** Whether anything is stored under a key, without a look at what. */
+export function isStored(key: string): boolean {
+  try {
+    return localStorage.getItem(`ring-and-ruler.${key}`) !== null;
+  } catch {
+    return false;
+  }
+}

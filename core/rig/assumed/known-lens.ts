@@ -3,7 +3,7 @@ import type { Lens } from '../lens.ts';
 import type { Assumption } from './usual-lenses.ts';
 
 /** A number as it is printed, or measured with its error. */
-export type Known = number | Estimate;
+export type KnownNumber = number | Estimate;
 
 /**
  * What an owner knows of a lens: what is printed on it, what a ruler says, and what was measured. Lengths in mm, set to infinity.
@@ -12,13 +12,13 @@ export type Known = number | Estimate;
  */
 export interface KnownLens {
   /** *f*, as engraved. */
-  readonly focalLength: Known;
+  readonly focalLength: KnownNumber;
   /** *R* of its own mount. */
   readonly registerDistance: number;
   /** It moves out as a whole, or groups move against each other inside. */
   readonly focusing: 'whole' | 'inside';
   /** *m₀*, the greatest that it reaches by itself; 0 for a lens that does not focus. */
-  readonly closestMagnification?: Known;
+  readonly closestMagnification?: KnownNumber;
   /** *L*, the nearest, sensor to subject. */
   readonly closestFocusDistance?: number;
   /** From flange to front rim. */
@@ -26,11 +26,11 @@ export interface KnownLens {
   /** The same at the closest setting of a lens that focuses inside; that at infinity where left out: the barrel keeps its length. */
   readonly closestBarrelLength?: number;
   /** *P* */
-  readonly pupilMagnification?: Known;
+  readonly pupilMagnification?: KnownNumber;
   /** *HH'* */
-  readonly principalSeparation?: Known;
+  readonly principalSeparation?: KnownNumber;
   /** *h* */
-  readonly frontPrincipalDepth?: Known;
+  readonly frontPrincipalDepth?: KnownNumber;
   readonly apertureControl: Lens['apertureControl'];
   readonly rearProtrusion?: number;
 }
@@ -56,7 +56,7 @@ export interface PossibleLenses {
   readonly measured: readonly AssumedOfLens[];
 }
 
-export function isMeasured(value: Known | undefined): boolean {
+export function isMeasured(value: KnownNumber | undefined): boolean {
   return typeof value === 'object' && (value.standardError ?? 0) > 0;
 }
 
@@ -64,7 +64,7 @@ export function isMeasured(value: Known | undefined): boolean {
 const withinErrors = 2;
 
 /** Between what and what a known number lies. */
-export function endsOf(value: Known): Assumption {
+export function endsOf(value: KnownNumber): Assumption {
   if (typeof value === 'number') return { least: value, usual: value, most: value };
   const off = withinErrors * (value.standardError ?? 0);
   return { least: value.value - off, usual: value.value, most: value.value + off };

@@ -6,7 +6,7 @@ import {
   endsOf,
   isMeasured,
   type AssumedOfLens,
-  type Known,
+  type KnownNumber,
   type KnownLens,
   type PossibleLenses,
 } from './known-lens.ts';
@@ -35,7 +35,7 @@ type Values = (of: Assumption) => number;
 export function possibleLenses(known: KnownLens): PossibleLenses {
   const { registerDistance, barrelLength, apertureControl, rearProtrusion } = known;
   const focalLength = endsOf(known.focalLength);
-  const otherwise = (value: Known | undefined, usual: (focalLength: number) => Assumption) =>
+  const otherwise = (value: KnownNumber | undefined, usual: (focalLength: number) => Assumption) =>
     value === undefined ? usual(focalLength.usual) : endsOf(value);
   const pupil = otherwise(known.pupilMagnification, usualPupilMagnification);
   const separation = otherwise(known.principalSeparation, usualPrincipalSeparation);

@@ -3,7 +3,7 @@ import type { Lens } from '../lens.ts';
 import type { PossibleLenses } from './known-lens.ts';
 
 /** An answer that leans on a lens: with the usual one, and least and most over all possible ones. */
-export interface Span extends Bracket {
+export interface AnswerSpan extends Bracket {
   /** With the usual lens; undefined where that has none. */
   readonly usual: number | undefined;
   /** Some of the possible lenses give no answer at all: no subject is sharp, or it would be inside the lens. */
@@ -20,7 +20,7 @@ export interface Span extends Bracket {
  * Exact where the answer rises or falls all the way with each thing that is assumed, as distances, magnifications and f-numbers of a chain do.
  * Source: least and most at the corners of what is assumed, [README](README.md#what-is-assumed).
  */
-export function spanOver(lenses: PossibleLenses, answer: (lens: Lens) => number | undefined): Span | undefined {
+export function spanOver(lenses: PossibleLenses, answer: (lens: Lens) => number | undefined): AnswerSpan | undefined {
   const all = lenses.extremes.map(answer);
   const found = all.filter((value) => value !== undefined);
   if (found.length === 0) return undefined;
