@@ -27,7 +27,8 @@ export const assumedLetters = ({ assumed }: Pick<PossibleLenses, 'assumed'>): st
 /** Why answers that lean on a lens have a range: `P, h and HH′ of this lens are assumed`; '' where all is known. */
 export function leanWords({ assumed, measured }: Pick<PossibleLenses, 'assumed' | 'measured'>): string {
   const taken = inOrder(assumed);
-  const found = inOrder(measured);
+  // What is measured is the focal length that is engraved.
+  const found = inOrder(measured).map((letter) => letter.replace(' close up', ''));
   const parts = [
     ...(taken.length > 0 ? [`${listed(taken)} of this lens ${taken.length > 1 ? 'are' : 'is'} assumed`] : []),
     ...(found.length > 0 ? [`${listed(found)} ${found.length > 1 ? 'were' : 'was'} measured, with an error`] : []),
