@@ -385,6 +385,9 @@ export {
 } from './quantity/vocabulary.ts';
 
 export { assembleRig } from './rig/assemble.ts';
+export { type KnownLens, type KnownNumber, type PossibleLenses } from './rig/assumed/known-lens.ts';
+export { possibleLenses } from './rig/assumed/possible-lenses.ts';
+export { spanOver, type AnswerSpan } from './rig/assumed/span-over.ts';
 export { cardinalPoints, rigMatrix, type CardinalPoints } from './rig/cardinal-points.ts';
 export {
   closeUpPowerForMagnification,

@@ -65,7 +65,7 @@ export const bench = new Bench({
     ...startsOf(bodies['body-36'], ['register-distance', 'sensor-width']),
   },
   choices: {
-    lens: choiceOf('Lens', ownLenses, ofLens),
+    lens: { ...choiceOf('Lens', ownLenses, ofLens), takes: 'infinity' },
     drawn: keptChoice('In the figure', {
       both: 'both ways, one above the other',
       upright: 'the right way round alone',

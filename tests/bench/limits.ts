@@ -7,6 +7,8 @@ export const limits = {
   js: { plain: 65_000, chain: 85_000 },
   /** Of what it can come to load besides: problems where there is one, and the renderer of pictures. */
   laterJs: { plain: 12_000, picture: 44_000 },
+  /** Of the reader's own kit besides, fetched where one is kept: what checks it, and lenses as they focus where the page has none. */
+  kitJs: 16_500,
   /** Bytes over the wire of a first visit, fonts and headers included. */
   firstVisit: 170_000,
   /** Milliseconds a page may work on one movement at the slowed-down pace: one frame at 60 Hz. */
