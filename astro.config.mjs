@@ -10,7 +10,7 @@ import { lessonGlue } from './site/build/lesson-glue.ts';
 import { onServerAlone } from './site/build/on-server-alone.ts';
 import { partsInOrder } from './site/build/parts-in-order.ts';
 import { setWithinExamples } from './site/build/set-within-examples.ts';
-import { nothingHydrated } from './site/build/nothing-hydrated.ts';
+import { spareSvelte } from './site/build/spare-svelte.ts';
 import { plainImports } from './site/build/plain-imports.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
 import { offline } from './site/offline/write-worker.ts';
@@ -80,7 +80,7 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [lessonGlue(), katexWoff2(), subsetFonts(), leavePrintedTextBehind(), nothingHydrated(), plainImports()],
+    plugins: [lessonGlue(), katexWoff2(), subsetFonts(), leavePrintedTextBehind(), spareSvelte(), plainImports()],
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
     build: {
       assetsInlineLimit: 0,
