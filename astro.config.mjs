@@ -28,7 +28,8 @@ const storedChunk = { name: 'stored', test: /site.state.stored|core.quantity.art
 /** What sets and marks problems, fetched when a reader comes near them. */
 const practiceChunk = {
   name: 'practice',
-  test: /core.(?:practice|chance)|pure-rand|site.(?:controls.practice|state.progress)/,
+  // Chance by itself: a figure may deal with it, too.
+  test: /core.practice|site.(?:controls.practice|state.progress)/,
 };
 
 /**
