@@ -28,9 +28,11 @@ const storedChunk = { name: 'stored', test: /site.state.stored|core.quantity.art
 /** What sets and marks problems, fetched when a reader comes near them. */
 const practiceChunk = {
   name: 'practice',
-  // Chance by itself: a figure may deal with it, too.
   test: /core.practice|site.(?:controls.practice|state.progress)/,
 };
+
+/** By itself: a figure may deal with chance, too, and shall not bring the problems with it. */
+const chanceChunk = { name: 'chance', test: /core.chance|pure-rand/, priority: 1 };
 
 /**
  * One file for what at least two lessons in three need: it is fetched once and packs better than ten. Pictures and plots stay by
@@ -85,7 +87,9 @@ export default defineConfig({
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
     build: {
       assetsInlineLimit: 0,
-      rolldownOptions: { output: { codeSplitting: { groups: [storedChunk, workbookChunk, practiceChunk] } } },
+      rolldownOptions: {
+        output: { codeSplitting: { groups: [storedChunk, chanceChunk, workbookChunk, practiceChunk] } },
+      },
     },
     preview: { strictPort: true },
   },
