@@ -17,6 +17,7 @@ export function bringTracing(tracing: TracedFocusing): void {
 
 /** Throws where nothing that traces was loaded. */
 export function tracing(): TracedFocusing {
-  if (!brought) throw new Error('A lens is focused by its prescription: import prescription-in-use.ts, which traces it.');
+  if (!brought)
+    throw new Error('A lens is focused by its prescription: import prescription-in-use.ts, which traces it.');
   return brought;
 }
