@@ -24,7 +24,10 @@ test.afterEach(() => moody.stop());
 
 async function visit(page: Page) {
   await page.goto(address);
-  await expect(page.locator('[data-copy-words]')).toContainText(/kept on this device \(\d+ files, [\d.]+ MB\)/);
+  await expect(page.locator('[data-copy-words]')).toContainText(/kept on this device \(\d+ files, [\d.]+ MB\)/, {
+    // All files of the workbook, on a machine that may be busy.
+    timeout: 120_000,
+  });
 }
 
 for (const mood of ['silent', 'log-in page', 'sends elsewhere'] satisfies Mood[])
