@@ -11,6 +11,7 @@ import { onServerAlone } from './site/build/on-server-alone.ts';
 import { partsInOrder } from './site/build/parts-in-order.ts';
 import { setWithinExamples } from './site/build/set-within-examples.ts';
 import { spareSvelte } from './site/build/spare-svelte.ts';
+import { stylesOnce } from './site/build/styles-once.ts';
 import { plainImports } from './site/build/plain-imports.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
 import { offline } from './site/offline/write-worker.ts';
@@ -83,7 +84,15 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [lessonGlue(), katexWoff2(), subsetFonts(), leavePrintedTextBehind(), spareSvelte(), plainImports()],
+    plugins: [
+      lessonGlue(),
+      katexWoff2(),
+      subsetFonts(),
+      leavePrintedTextBehind(),
+      spareSvelte(),
+      stylesOnce(),
+      plainImports(),
+    ],
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
     build: {
       assetsInlineLimit: 0,

@@ -7,13 +7,14 @@ import { goTo, replaceSearch } from '#site/state/location.ts';
 import { toggleFullScreen } from './awake.ts';
 import { glide } from './glide.ts';
 import { stageCommand } from './keys.ts';
+import StageFrame from './StageFrame.svelte';
 import { namesPlaceOnly, placeAfter, placeIn, type Place } from './step.ts';
 import { fillCaption, listedSteps, quantitiesIn } from './steps.ts';
 
-export { default as StageFrame } from './StageFrame.svelte';
-
 /** A lesson's demonstration as it is projected: which step is shown, and what the keys do. Fetched when it is first wanted. */
 export class Projection {
+  /** What it is shown in. */
+  readonly Frame = StageFrame;
   readonly #bench: AnyBench;
   readonly #sheets: readonly (SheetPlan | OwnSheet)[];
   /** How the reader's answers print, by id. */

@@ -8,6 +8,8 @@ export const limits = {
   js: { plain: 59_000, chain: 79_000 },
   /** Of what it can come to load besides: problems where there is one, the projected view, and the renderer of pictures. */
   laterJs: { plain: 14_000, picture: 46_000 },
+  /** Of all styles that a page names: those of its own figures, and of no other lesson's. */
+  css: 22_500,
   /** Bytes over the wire of a first visit, fonts and headers included. */
   firstVisit: 170_000,
   /** Milliseconds a page may work on one movement at the slowed-down pace: one frame at 60 Hz. */
