@@ -4,6 +4,8 @@ import { closeTo } from '#tests/support/close-to.ts';
 import { prescriptions } from '#tests/support/prescriptions.ts';
 import { lens50 } from '#tests/support/rig-parts.ts';
 import { closestMagnification, lensInUse, stateAt } from './lens-in-use.ts';
+// What traces: a lens of surfaces is among those that are tried.
+import './prescription-in-use.ts';
 import type { FocusState, InternalFocusing, Lens } from './lens.ts';
 
 /** 90 mm, life size at 0.29 m: down to 72.5 mm there. */
