@@ -5,6 +5,8 @@ import { prescriptions } from '#tests/support/prescriptions.ts';
 import { lens50 } from '#tests/support/rig-parts.ts';
 import { closestMagnification, lensInUse, stateAt } from './lens-in-use.ts';
 import { lensOfPrescription } from './lens-of-prescription.ts';
+// What traces: a lens of surfaces is among those that are tried.
+import './prescription-in-use.ts';
 import type { FocusState, InternalFocusing, Lens } from './lens.ts';
 import { prescriptionInUse } from './prescription-in-use.ts';
 

@@ -1,6 +1,6 @@
 import type { Named } from '#core/quantity/formula.ts';
 import type { Lens } from './lens.ts';
-import { prescriptionInUse } from './prescription-in-use.ts';
+import { tracing } from './traced-focusing.ts';
 
 /**
  * What stands out behind the flange of a lens at one of its settings: foremost, when the lens is turned round.
@@ -22,8 +22,7 @@ export function rearProtrusionAt(lens: Lens, focusMagnification: number, focalLe
     return remainingRearProtrusion({ rearProtrusion, fixed, focusTravel: focalLength * focusMagnification });
   }
   if (focusing.by !== 'prescription' || !prescription) return rearProtrusion;
-  const glassAt = (setting: number, f: number) =>
-    registerDistance - prescriptionInUse(prescription, setting).points.backFocus - f * setting;
+  const glassAt = (setting: number, f: number) => registerDistance - tracing().backFocus(lens, setting) - f * setting;
   // What reaches farther back than the glass at infinity is no glass, and stays.
   const isGlass = rearProtrusion <= Math.max(fixed, glassAt(0, lens.focalLength)) + rounded;
   return Math.max(isGlass ? fixed : rearProtrusion, glassAt(focusMagnification, focalLength));

@@ -1,5 +1,7 @@
 import { FaultyPrescription } from '../faulty-prescription.ts';
 import { closestMagnification, lensInUse } from '../lens-in-use.ts';
+// A kit may hold lenses that are traced.
+import '../prescription-in-use.ts';
 import type { Focusing } from '../lens.ts';
 import type { Prescription } from '../prescription.ts';
 import { FaultyKit, type KitLens, type KitRow } from './kit.ts';
