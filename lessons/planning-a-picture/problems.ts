@@ -212,7 +212,7 @@ const oneOrStack = choiceFamily({
       id: 'm-once',
       value: (given) => otherThan(ways, wayOf(given), 0),
       because:
-        'One frame holds at most c²/(λ m²), whatever the mark. What is less deep may still want a smaller opening: add the squares of m² Z/(2 N_w) and λ N_w. In both, the magnification counts twice.',
+        'One frame holds at most c²/(λ m²). What is less deep may still be blurred: add the squares of m² Z/(2 N_w) and λ N_w. In both, the magnification counts twice.',
     },
     {
       id: 'marked-f-number',
@@ -225,7 +225,7 @@ const oneOrStack = choiceFamily({
       because: 'Ask in order, least effort first. Only where none serves count seconds, against how long it holds.',
     },
   ],
-  hint: 'How deep can one frame be at most? If that is enough, do both blurs together keep to the circle of confusion at this mark? If not, is there time?',
+  hint: 'How deep can one frame be at most? If that is enough, do both blurs together keep to the circle of confusion as it is set? If not, is there time?',
   working: [
     { formula: effectiveFNumberFormula, note: 'The lens works at' },
     { formula: defocusBlurOfEndsFormula, note: 'so that the ends of the depth are blurred by' },
