@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { subjects as drawn } from '#core/picture/subjects/subjects.ts';
-import { asking, subjects, type Asking, type Subject } from './subjects.ts';
+import { asking, type Asking } from './asking.ts';
+import { subjects, type Subject } from './subjects.ts';
 
 test('pages know every subject that is rendered, with its size', () => {
   expect(Object.keys(subjects).sort()).toEqual(drawn.map(({ slug }) => slug).sort());

@@ -1,5 +1,5 @@
+import { asking, type Asking } from '#site/state/asking.ts';
 import { lights, rings, parts } from '#site/state/crate.ts';
-import { asking, type Asking } from '#site/state/subjects.ts';
 
 const luminance = (light: keyof typeof lights) => lights[light].luminance;
 
