@@ -83,9 +83,9 @@ export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
   const { asks, given, answer, setUps = [], foundBefore = {} } = enquiry;
   const stated = Object.fromEntries(Object.entries(given).filter(([id]) => id !== asks));
   const routes = routesTowards(asks, stated, grounds, setUps);
-  const ways = routes.get(asks) ?? [];
+  const ways = (routes.get(asks) ?? []).filter(isWellFounded);
   const working = ways[0];
-  if (!working || (working.steps.length === 0 && !leads(working))) return cannot(enquiry, routes, grounds);
+  if (!working) return cannot(enquiry, routes, grounds);
   const off = offBy(answer.value, working.value);
   if (isMeant(answer, working.value, passes)) return { verdict: 'right', working, off };
   const other = ways.slice(1).find(({ value }) => isMeant(answer, value, slipPasses));
@@ -112,15 +112,17 @@ export function routesTowards(
 ): Routes {
   const assumptions = grounds.assumptions.filter(({ quantity }) => quantity !== asks);
   const routes = routesFrom(given, { ...grounds, assumptions }, setUps);
-  if (routes.get(asks)?.some(leads)) return routes;
+  if (routes.get(asks)?.some(isWellFounded)) return routes;
   const more = (grounds.lastly ?? []).filter(({ answers }) => answers.includes(asks)).map(({ by }) => by);
   if (more.length === 0) return routes;
   const farther = routesFrom(given, { formulas: [...grounds.formulas, ...more], assumptions }, setUps);
-  return farther.get(asks)?.some(leads) ? farther : routes;
+  return farther.get(asks)?.some(isWellFounded) ? farther : routes;
 }
 
-/** Whether a route starts from anything that was given: what is merely taken answers nobody. */
-const leads = ({ uses }: Route): boolean => uses.length > 0;
+/** True for a route that starts from what was given: what rests on more assumptions than numbers, but for one, is about no gear that anybody has. */
+export function isWellFounded({ uses, assumed }: Route): boolean {
+  return uses.length > 0 && assumed.length <= uses.length + 1;
+}
 
 /** The slip that explains *answer*, if one does better than chance. */
 function likeliest(slips: readonly Slip[], answer: FoundNumber): Slip | undefined {

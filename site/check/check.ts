@@ -1,4 +1,4 @@
-import { diagnose, routesTowards, type Diagnosis, type Grounds } from '#core/diagnosis/diagnose.ts';
+import { diagnose, isWellFounded, routesTowards, type Diagnosis, type Grounds } from '#core/diagnosis/diagnose.ts';
 import type { Route } from '#core/diagnosis/route.ts';
 import { readStatement, type StatedNumber, type Statement } from '#core/diagnosis/statement.ts';
 import { nameInFull } from '#core/quantity/part.ts';
@@ -152,8 +152,8 @@ function workedOut(
   setUps: readonly string[],
   grounds: Grounds,
 ): CheckedAnswer {
-  const working = routesTowards(asks, given, grounds, setUps).get(asks)?.[0];
-  if (!working || working.uses.length === 0) {
+  const working = routesTowards(asks, given, grounds, setUps).get(asks)?.find(isWellFounded);
+  if (!working) {
     const refused = diagnose({ asks, given, answer: { value: 1, halfFigure: 0 }, setUps }, grounds);
     const words = refused.verdict === 'cannot' ? refused.because : 'The numbers do not lead to it.';
     return { asks, written: '', verdict: 'cannot', title: 'Cannot be told', words };
