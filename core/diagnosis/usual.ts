@@ -38,7 +38,6 @@ export const setUps: Readonly<Record<string, string>> = {
   // What one would set for a detail or a depth is not what is set.
   'finest-effective-f-number': 'best f-number',
   'subject-depth-in-one-frame': 'one frame',
-  'one-frame-depth': 'one frame',
   'circle-of-confusion-by-diagonal': 'circle by the diagonal',
   'circle-of-confusion-by-viewing': 'circle by viewing',
   'nearest-focus-distance': 'nearest focus',
