@@ -441,7 +441,8 @@ export { chainCount } from './rig/kit/chain-count.ts';
 export { gainOfPart, type PartGain } from './rig/kit/gain-of-part.ts';
 export { FaultyKit, type KitRow, type KitSubject } from './rig/kit/kit.ts';
 export { kitReach, type ChainReach } from './rig/kit/reach.ts';
-export { searchKit, type ChainJudgement, type KitSearch } from './rig/kit/search-kit.ts';
+export { searchKit } from './rig/kit/search-kit.ts';
+export type { ChainJudgement, KitSearch } from './rig/kit/search-sound-kit.ts';
 export { verdictWords, type Verdict as KitVerdict } from './rig/kit/verdict.ts';
 export {
   internalFocusBrackets,
