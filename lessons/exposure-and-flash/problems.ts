@@ -61,6 +61,11 @@ const flashCloseUp = numberFamily({
       because: 'That divides by 1 + m/P twice. Between two f-numbers it counts once; between two lights it is squared.',
     },
     {
+      id: 'pupils-left-out',
+      value: (given) => evaluateFormula(effectiveFNumberFromGuideNumberFormula, given) / (1 + given.magnification),
+      because: 'That divides by 1 + m. The pupils of this lens are not equally wide: divide by 1 + m/P.',
+    },
+    {
       id: 'iso-left-out',
       value: (given) => evaluateFormula(effectiveFNumberFromGuideNumberFormula, { ...given, iso: 100 }) / growth(given),
       because:
@@ -94,6 +99,13 @@ const howMuchPower = numberFamily({
       value: (given) =>
         evaluateFormula(flashPowerForFNumberFormula, { ...given, 'effective-f-number': given['f-number'] }),
       because: 'That is for {f-number} as marked. At {magnification} the lens works at a larger number.',
+    },
+    {
+      id: 'growth-once',
+      value: (given) =>
+        evaluateFormula(flashPowerForFNumberFormula, { ...given, 'effective-f-number': given['f-number'] }) *
+        growth(given),
+      because: 'That multiplies by 1 + m/P once. Power goes with the square of the f-number: multiply by it twice.',
     },
     {
       id: 'not-squared',
@@ -315,7 +327,7 @@ const blackBackground = numberFamily({
   givens: (draw) => ({
     'flash-distance': draw.pick([80, 100, 120]),
     'working-distance': draw.pick([40, 220]),
-    'background-distance': draw.pick([300, 400, 600]),
+    'background-distance': draw.pick([300, 400, 500, 600]),
   }),
   tolerance: aTwelfth,
   mistakes: [
@@ -328,6 +340,11 @@ const blackBackground = numberFamily({
       id: 'from-the-subject',
       value: (given) => 2 * Math.log2(given['background-distance'] / given['flash-distance']),
       because: 'That counts the background from the subject. Light spreads from the flash: count both from there.',
+    },
+    {
+      id: 'times-as-far',
+      value: (given) => 1 + given['background-distance'] / given['flash-distance'],
+      because: 'That is how many times as far it is. Each doubling of the distance is two stops.',
     },
     {
       id: 'from-the-lens',
