@@ -130,9 +130,9 @@ const howMuchPower = numberFamily({
       because: 'That is the power at ISO 100. At ISO {iso} less of it is enough.',
     },
   ],
-  hint: 'As what does the lens work? How does that times the distance compare with the guide number?',
+  hint: 'At which f-number does the lens work? How does that times the distance compare with the guide number?',
   working: [
-    { formula: effectiveFNumberFormula, note: 'The lens works as' },
+    { formula: effectiveFNumberFormula, note: 'The lens works at' },
     { formula: flashPowerForFNumberFormula, note: 'and needs of the full power' },
   ],
 });
@@ -185,9 +185,9 @@ const howFar = numberFamily({
       because: 'That counts 1 + m/P twice. Distance and f-number go together, each once.',
     },
   ],
-  hint: 'As what does the lens work, and what does the guide number come to at this ISO?',
+  hint: 'At which f-number does the lens work, and what does the guide number come to at this ISO?',
   working: [
-    { formula: effectiveFNumberFormula, note: 'The lens works as' },
+    { formula: effectiveFNumberFormula, note: 'The lens works at' },
     {
       note: 'At this ISO the guide number is {guide-number} times the root of ISO over 100. Divided by {effective-f-number} that is {flash-distance}.',
       values: (known) => ({ 'flash-distance': distanceFor(known, known['effective-f-number']) }),
@@ -236,9 +236,9 @@ const heldInTheLight = numberFamily({
         'That takes 12.5, the constant of meters that are pointed at the subject. One held at it measures the light that falls, and has its own.',
     },
   ],
-  hint: 'As what does the lens work? That number counts, squared.',
+  hint: 'At which f-number does the lens work? That number counts, squared.',
   working: [
-    { formula: effectiveFNumberFormula, note: 'The lens works as' },
+    { formula: effectiveFNumberFormula, note: 'The lens works at' },
     { formula: exposureTimeFromIlluminanceFormula, note: 'and that asks for' },
   ],
 });
