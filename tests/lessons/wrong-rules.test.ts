@@ -2,13 +2,16 @@ import { describe, expect, it } from 'vitest';
 import { markAttempt, verdictOn } from '#core/practice/answer.ts';
 import type { ProblemFamily } from '#core/practice/family.ts';
 import { drawProblem, type Problem } from '#core/practice/problem.ts';
-import { families as holdingStill } from '../../lessons/holding-still/problems.ts';
-import { families as placingFocus } from '../../lessons/placing-focus/problems.ts';
+import { everyLessonFile } from '#tests/support/lessons.ts';
 
 type Given = Readonly<Record<string, number>>;
 
 const seeds = Array.from({ length: 60 }, (_, index) => index + 1);
-const family = (families: readonly ProblemFamily[], id: string) => families.find((one) => one.id === id)!;
+const problemsOf = new Map(
+  (await everyLessonFile('problems.ts')).map(({ slug, exports }) => [slug, exports['families']]),
+);
+const family = (slug: string, id: string) =>
+  (problemsOf.get(slug) as readonly ProblemFamily[]).find((one) => one.id === id)!;
 const drawn = (of: ProblemFamily) => seeds.map((seed) => drawProblem(of, seed));
 const given = (problem: Problem) => problem.given as Given;
 
@@ -25,7 +28,7 @@ function shareBetween(from: number, to: number): number {
 const rules: readonly [string, ProblemFamily, (given: Given) => number][] = [
   [
     'm twice, once as a factor of its own',
-    family(holdingStill, 'turning-streak'),
+    family('holding-still', 'turning-streak'),
     (known) =>
       known['focal-length']! *
       (1 + known['magnification']!) ** 2 *
@@ -35,12 +38,12 @@ const rules: readonly [string, ProblemFamily, (given: Given) => number][] = [
   ],
   [
     'four focal lengths at every size',
-    family(holdingStill, 'turning-streak'),
+    family('holding-still', 'turning-streak'),
     (known) => 4 * known['focal-length']! * known['shake-rate']! * known['exposure-time']!,
   ],
   [
     'an offset added to the sway by squares',
-    family(placingFocus, 'always-too-near'),
+    family('placing-focus', 'always-too-near'),
     (known) => {
       const spread = Math.hypot(known['sway']!, known['focus-offset']!);
       const half = known['depth-of-field']! / 2 / spread;
@@ -57,7 +60,7 @@ describe('a wrong rule', () => {
 });
 
 describe('turning, closing, stacking or pressing', () => {
-  const problems = drawn(family(placingFocus, 'turn-or-stop-down'));
+  const problems = drawn(family('placing-focus', 'turn-or-stop-down'));
 
   it('hears of a slip whichever way it is wrong', () => {
     for (const problem of problems)
