@@ -6,7 +6,7 @@ type Inputs = 'magnification' | 'subject-depth' | 'circle-of-confusion' | 'wavel
 /**
  * The least effective f-number that holds a subject’s depth, defocus and diffraction together, in the form for close-ups.
  *
- * B = m² Z/2; N_w = √(2 B² / (c² + √(c⁴ − 4 λ² B²))), the smaller root of (B/N_w)² + (λ N_w)² = c²
+ * N_w = m² Z/√(2 c² + 2 √(c⁴ − λ² m⁴ Z²)), the smaller root of (B/N_w)² + (λ N_w)² = c² with B = m² Z/2
  *
  * @param given.magnification *m*, in the sharp plane; above 0
  * @param given.subjectDepth *Z*, nearest to farthest part, mm; 0 or above
@@ -44,7 +44,7 @@ export function effectiveFNumberForDepth({
 export const effectiveFNumberForDepthFormula = {
   gives: 'effective-f-number',
   from: ['magnification', 'subject-depth', 'circle-of-confusion', 'wavelength'],
-  tex: String.raw`\q{effective-f-number} = \frac{\q{magnification}^2\,\q{subject-depth}}{2}\sqrt{\frac{2}{\q{circle-of-confusion}^2 + \sqrt{\q{circle-of-confusion}^4 - \q{wavelength}^2\,\q{magnification}^4\,\q{subject-depth}^2}}}`,
+  tex: String.raw`\q{effective-f-number} = \frac{\q{magnification}^2\,\q{subject-depth}}{\sqrt{2\,\q{circle-of-confusion}^2 + 2\sqrt{\q{circle-of-confusion}^4 - \q{wavelength}^2\,\q{magnification}^4\,\q{subject-depth}^2}}}`,
   evaluate: effectiveFNumberForDepth,
   says: 'How far the depth makes you stop down, whatever the lens.',
   source: 'derived in core/depth/README.md#one-frame',

@@ -33,5 +33,5 @@ export const subjectDepthInOneFrameFormula = {
   evaluate: subjectDepthInOneFrame,
   says: 'No lens is in it: what is deeper wants a stack, or a smaller picture.',
   source: 'derived in core/depth/README.md#one-frame',
-  checkedBy: ['one-frame-and-its-light'],
+  checkedBy: ['one-frame-and-its-light', 'frames-and-depths'],
 } as const satisfies Formula<Inputs>;

@@ -6,11 +6,11 @@ type Inputs = 'longest.exposure-time' | 'needed.exposure-time' | 'frame-fill';
 /**
  * By how many stops more exposure is allowed than needed, less what is lost by cropping.
  *
- * stops = log₂(longest/needed) + 2 log₂(share of the frame)
+ * stops = log₂(longest/needed) + 2 log₂(share of the picture width)
  *
  * @param given.longestExposureTime the longest exposure allowed, by movement or otherwise, s; above 0
  * @param given.neededExposureTime what the light asks for, s; above 0
- * @param given.frameFill share of the frame’s width that the subject takes; above 0
+ * @param given.frameFill share of the picture width that the subject takes; above 0
  * @returns stops; below 0 where there is too little light. Half the width leaves a quarter of the light that makes the picture: two stops.
  * @throws OutOfRange for anything not finite and above zero
  *

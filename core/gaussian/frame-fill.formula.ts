@@ -4,12 +4,12 @@ import type { Formula, Named } from '#core/quantity/formula.ts';
 type Inputs = 'magnification' | 'subject-width' | 'sensor-width';
 
 /**
- * The share of the frame’s width that a subject takes.
+ * The share of the picture width that a subject takes; `magnificationFromFrameFill` reads it backwards.
  *
  * share = m × subject width / W_x
  *
  * @param given.magnification *m*, in the sharp plane; above 0
- * @param given.subjectWidth of the subject, along the long side of the frame, mm; above 0
+ * @param given.subjectWidth of the subject, along the long side of the picture, mm; above 0
  * @param given.sensorWidth *W_x*, mm; above 0
  * @returns a share; above 1 for a subject that does not fit in. Along the short side with that side’s lengths.
  * @throws OutOfRange for anything not finite and above zero

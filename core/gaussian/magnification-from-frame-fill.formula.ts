@@ -4,9 +4,9 @@ import type { Formula, Named } from '#core/quantity/formula.ts';
 type Inputs = 'frame-fill' | 'sensor-width' | 'subject-width';
 
 /**
- * The magnification at which a subject fills a share of the picture's long side.
+ * The magnification at which a subject takes a share of the picture's width: `frameFill` read backwards.
  *
- * m = fill · W_x / subject width
+ * m = share × W_x / subject width
  *
  * @param given.frameFill share of the sensor's width that the subject's image takes; above 0, at most 1
  * @param given.sensorWidth *W_x*, mm, above 0
@@ -14,7 +14,7 @@ type Inputs = 'frame-fill' | 'sensor-width' | 'subject-width';
  * @returns *m*, a pure number. Whether the lens gets there is another question.
  * @throws OutOfRange for a share that is not above 0 or is above 1, and for widths that are not finite and above zero
  *
- * Source: definition of lateral magnification, the image being fill · W_x wide. See [README](README.md#magnification).
+ * Source: definition of lateral magnification, the image being share × W_x wide. See [README](README.md#field).
  *
  * @example magnificationFromFrameFill({ frameFill: 0.5, sensorWidth: 36, subjectWidth: 6 }) // 3
  */

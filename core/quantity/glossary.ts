@@ -155,7 +155,7 @@ export const glossary: Readonly<Record<QuantityId, GlossaryEntry>> = {
   reflectance: entry(String.raw`\rho`, 'share of the light that one surface sends back'),
   'film-reflectance': entry(String.raw`\rho_{\mathrm{f}}`, 'share of the light that a whole film sends back'),
   'interference-order': entry('j', 'counts the bright bands of a film: 1, 2, 3'),
-  'frame-fill': entry('', 'of the frame’s width that the subject takes'),
+  'frame-fill': entry('', 'of the picture’s width that the subject takes'),
   'chain-count': entry('', 'that can be put together from what is there'),
   'chain-rank': entry('', 'of a chain, the best being 1'),
   merit: entry('', 'exposure to spare, less what cropping loses'),

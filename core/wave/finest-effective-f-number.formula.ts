@@ -4,32 +4,33 @@ import type { Formula, Named } from '#core/quantity/formula.ts';
 type Inputs = 'circle-of-confusion' | 'wavelength';
 
 /**
- * As far as a lens is closed without losing the detail that a circle of confusion allows: this workbook's rule.
+ * As far as a lens is closed for any depth: there one frame holds the deepest subject, and defocus and diffraction blur its ends alike.
  *
- * N_w = c/λ
+ * N_w = c/(√2 λ)
  *
  * @param given.circleOfConfusion *c*, the largest blur still called sharp, mm on the sensor; above 0
  * @param given.wavelength *λ*, of the light, mm; above 0
- * @returns *N_w*, effective; its cutoff frequency is 1/c, and the Airy disc 2.44 *c* wide
+ * @returns *N_w*, effective, where b = λ N_w = c/√2. Closed a stop further, to c/λ, diffraction alone blurs as wide as *c*.
  * @throws OutOfRange for anything not finite and above zero
  *
- * A rule and no edge: contrast at 1/(2c), half the cutoff frequency there, is 39 %, and falls slowly on both sides.
- * Source: cutoff 1/(λ N_w) twice the frequency 1/(2c) that *c* stands for. Derived in [README](README.md#one-frame).
+ * Assumes what `effectiveFNumberForDepth` does: that the two blurs add as the root of squares. A rule, not a law: contrast at 1/(2c) is 56 % in
+ * the sharp plane, and falls slowly.
+ * Source: derived in [README](README.md#one-frame), as the N_w of `subjectDepthInOneFrame`.
  *
- * @example finestEffectiveFNumber({ circleOfConfusion: 0.02, wavelength: 0.00055 }) // 36.36
+ * @example finestEffectiveFNumber({ circleOfConfusion: 0.02, wavelength: 0.00055 }) // 25.71
  */
 export function finestEffectiveFNumber({ circleOfConfusion, wavelength }: Named<Inputs>): number {
   requirePositive('circle-of-confusion', circleOfConfusion);
   requirePositive('wavelength', wavelength);
-  return circleOfConfusion / wavelength;
+  return circleOfConfusion / (Math.SQRT2 * wavelength);
 }
 
 export const finestEffectiveFNumberFormula = {
   gives: 'effective-f-number',
   from: ['circle-of-confusion', 'wavelength'],
-  tex: String.raw`\q{effective-f-number} = \frac{\q{circle-of-confusion}}{\q{wavelength}}`,
+  tex: String.raw`\q{effective-f-number} = \frac{\q{circle-of-confusion}}{\sqrt{2}\,\q{wavelength}}`,
   evaluate: finestEffectiveFNumber,
-  says: 'Finer detail wants a wider cone: close no further than this and the detail stays.',
+  says: 'One frame holds most here. Closed further, diffraction takes more than defocus gives.',
   source: 'derived in core/wave/README.md#one-frame',
   checkedBy: ['frames-and-depths'],
 } as const satisfies Formula<Inputs>;

@@ -11,8 +11,8 @@ afterEach(() => void bench.read(''));
 function decisionsAt(search: string) {
   bench.read(search);
   return decisionsOf({
-    ...bench.named('working-distance', 'flight-distance', 'subject-depth', 'depth-of-field', 'effective-f-number'),
-    ...bench.named('finest.effective-f-number', 'one-frame.subject-depth', 'frame-count', 'in-time.frame-count'),
+    ...bench.named('working-distance', 'flight-distance', 'subject-depth', 'magnification', 'effective-f-number'),
+    ...bench.named('circle-of-confusion', 'wavelength', 'frame-count', 'in-time.frame-count'),
     ...bench.named('ambient.exposure-time', 'slowest.exposure-time', 'needed.flash-power'),
   });
 }
@@ -26,8 +26,8 @@ describe('the plan that the page begins with', () => {
     expect(decisionsAt('')).toEqual({ hasRoom: true, frames: 'too-slow', light: 'flash' });
   });
 
-  it('has a frame for each 0.12 mm of the 3 mm, and time for sixteen of 25', () => {
-    expect(bench.number('frame-count')).toBe(25);
+  it('has a frame for each 0.08 mm of the 3 mm, and time for sixteen of 38', () => {
+    expect(bench.number('frame-count')).toBe(38);
     expect(bench.number('in-time.frame-count')).toBe(16);
   });
 });

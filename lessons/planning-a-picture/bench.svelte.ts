@@ -1,6 +1,7 @@
 import { depthOfFieldFormula } from '#core/depth/depth-of-field.formula.ts';
 import { farLimitFormula } from '#core/depth/far-limit.formula.ts';
 import { nearLimitFormula } from '#core/depth/near-limit.formula.ts';
+import { subjectDepthInOneFrameFormula } from '#core/depth/subject-depth-in-one-frame.formula.ts';
 import { exposureTimeFromLuminanceFormula } from '#core/exposure/exposure-time-from-luminance.formula.ts';
 import { flashPowerForFNumberFormula } from '#core/exposure/flash-power-for-f-number.formula.ts';
 import { isoFromLuminanceFormula } from '#core/exposure/iso-from-luminance.formula.ts';
@@ -23,16 +24,14 @@ import { frameStepFormula } from '#core/stack/frame-step.formula.ts';
 import { framesBeforeDeadline, framesBeforeDeadlineFormula } from '#core/stack/frames-before-deadline.formula.ts';
 import { stackTimeFormula } from '#core/stack/stack-time.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
-import { balancedFNumberFormula } from '#core/wave/balanced-f-number.formula.ts';
 import { finestEffectiveFNumberFormula } from '#core/wave/finest-effective-f-number.formula.ts';
-import { oneFrameDepthFormula } from '#core/wave/one-frame-depth.formula.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import type { ChoicePlan, Inputs } from '#site/state/choice.ts';
 import { bodies, holdings, lenses, lights, nameOf, type LensSlug } from '#site/state/crate.ts';
 import { roomInWords } from '#site/state/edges.ts';
 import { lensAt } from '#site/state/lens-in-use.ts';
-import { balancedInWords, framesInWords, inTimeInWords, isoInWords, powerInWords } from './figures/in-words.ts';
+import { framesInWords, inTimeInWords, isoInWords, powerInWords } from './figures/in-words.ts';
 import { ofSubject, sources, subjects } from './figures/subjects.ts';
 
 const ofLens = [
@@ -83,9 +82,9 @@ const start = lensFor('lens-90')({ ...startsOf(spider, ofSubject), ...startsOf(b
 export const bench = new Bench({
   inputs: {
     ...startsOf(spider, ['subject-width', 'frame-fill']),
-    'f-number': 8,
+    'f-number': 5.6,
     ...startsOf(spider, ['subject-depth', 'flight-distance', 'time-limit', 'subject-speed']),
-    overlap: 0.25,
+    overlap: 0.3,
     'exposure-time': 1 / 200,
     'settling-time': 0.5,
     'recycling-time': 0.2,
@@ -107,7 +106,7 @@ export const bench = new Bench({
     source: choiceOf('What shines on it', sources, ['source-size']),
     light: choiceOf('Daylight', lights, ['luminance']),
     sensor: choiceOf('Camera', bodies, ['sensor-width']),
-    [circleChoice]: circleByBody('sensor-width'),
+    [circleChoice]: circleByBody,
   },
   formulas: [
     magnificationFromFrameFillFormula,
@@ -120,9 +119,8 @@ export const bench = new Bench({
     nearLimitFormula,
     farLimitFormula,
     depthOfFieldFormula,
-    balancedFNumberFormula,
     ...under('finest', [finestEffectiveFNumberFormula, fNumberForEffectiveFNumberFormula]),
-    ...under('one-frame', [oneFrameDepthFormula]),
+    ...under('one-frame', [subjectDepthInOneFrameFormula]),
     frameStepFormula,
     frameCountFormula,
     stackTravelFormula,
@@ -140,7 +138,6 @@ export const bench = new Bench({
     'working-distance': roomInWords,
     'depth-of-field': { infinite: '∞: no far end' },
     'far-limit': { infinite: '∞: everything behind is sharp' },
-    'balanced-f-number': balancedInWords,
     'frame-step': { none: 'none: one frame is enough' },
     'frame-count': framesInWords,
     'in-time.frame-count': inTimeInWords,

@@ -1,4 +1,6 @@
 import { depthOfFieldCloseUp, depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
+import { defocusBlurOfEndsFormula } from '#core/depth/defocus-blur-of-ends.formula.ts';
+import { subjectDepthInOneFrameFormula } from '#core/depth/subject-depth-in-one-frame.formula.ts';
 import { correctedExposureTimeFormula } from '#core/exposure/corrected-exposure-time.formula.ts';
 import { exposureTimeFromLuminanceFormula } from '#core/exposure/exposure-time-from-luminance.formula.ts';
 import { flashPowerForFNumber, flashPowerForFNumberFormula } from '#core/exposure/flash-power-for-f-number.formula.ts';
@@ -12,8 +14,6 @@ import { depthOfStackFormula } from '#core/stack/depth-of-stack.formula.ts';
 import { frameCount, frameCountFormula } from '#core/stack/frame-count.formula.ts';
 import { framesBeforeDeadline, framesBeforeDeadlineFormula } from '#core/stack/frames-before-deadline.formula.ts';
 import { oneFrameOrStack } from '#core/stack/one-frame-or-stack.ts';
-import { finestEffectiveFNumber, finestEffectiveFNumberFormula } from '#core/wave/finest-effective-f-number.formula.ts';
-import { oneFrameDepth, oneFrameDepthFormula } from '#core/wave/one-frame-depth.formula.ts';
 import { exposureTimeFromLuminance } from '#core/exposure/exposure-time-from-luminance.formula.ts';
 import { shutterOrFlash } from '#core/exposure/shutter-or-flash.ts';
 
@@ -143,12 +143,12 @@ const pace = { exposureTime: 0.005, settlingTime: 1, recyclingTime: 0.5 };
 const ways = ['one-frame', 'close-further', 'stack', 'too-slow'] as const;
 /** Magnification, f-number, depth and how long it holds still: each way thrice and once more. */
 const depths = [
-  [0.5, 11, [2, 2.2, 2.4], 5],
-  [0.25, 11, [7, 8], 60],
-  [1, 16, [1, 1.1, 1.2], 10],
-  [0.5, 8, [3, 3.5, 4], 60],
-  [0.25, 5.6, [8, 9, 10], 5],
-  [1, 8, [0.9, 1, 1.1], 30],
+  [0.5, 11, [1.9, 2, 2.2], 5],
+  [0.25, 11, [7, 7.5], 60],
+  [1, 11, [0.58, 0.6, 0.62], 10],
+  [0.5, 5.6, [1.8, 2, 2.4], 60],
+  [0.25, 5.6, [7, 8, 9], 5],
+  [1, 5.6, [0.58, 0.6, 0.64], 30],
   [2, 8, [2, 2.2, 2.5], 180],
   [1, 8, [5, 5.5, 6], 120],
   [3, 5.6, [1.5, 1.8], 300],
@@ -172,23 +172,14 @@ function wayOf(given: Deep): (typeof ways)[number] {
     circleOfConfusion: given['circle-of-confusion'],
     wavelength: given.wavelength,
     magnification: given.magnification,
+    effectiveFNumber: worksAt(given),
+    subjectDepth: given['subject-depth'],
   };
-  const effectiveFNumber = worksAt(given);
-  const depthOfField = depthOfFieldCloseUp({ ...seen, effectiveFNumber });
-  const subjectDepth = given['subject-depth'];
-  const way = oneFrameOrStack(
-    {
-      subjectDepth,
-      depthOfField,
-      effectiveFNumber,
-      frameCount: frameCount({ subjectDepth, depthOfField, overlap: 0.25 }),
-    },
-    {
-      effectiveFNumber: finestEffectiveFNumber(seen),
-      subjectDepth: oneFrameDepth(seen),
-      frameCount: framesBeforeDeadline({ ...pace, timeLimit: given['time-limit'] }),
-    },
-  );
+  const way = oneFrameOrStack({
+    ...seen,
+    frameCount: frameCount({ ...seen, depthOfField: depthOfFieldCloseUp(seen), overlap: 0.3 }),
+    inTimeFrameCount: framesBeforeDeadline({ ...pace, timeLimit: given['time-limit'] }),
+  });
   if (way === 'open-up') throw new Error('none of these is closed too far');
   return way;
 }
@@ -196,7 +187,7 @@ function wayOf(given: Deep): (typeof ways)[number] {
 const oneOrStack = choiceFamily({
   id: 'one-frame-or-a-stack',
   question:
-    'At {magnification} and {f-number} you want {subject-depth} of depth sharp. The pupils are equally wide (P = 1), a blur of {circle-of-confusion} is allowed, and the light has a wavelength of {wavelength}. It holds still for {time-limit}. Frames of a stack would share a quarter of their depth and come one a second. How do you take it?',
+    'At {magnification} and {f-number} you want {subject-depth} of depth sharp. The pupils are equally wide (P = 1), a blur of {circle-of-confusion} is allowed, and the light has a wavelength of {wavelength}. It holds still for {time-limit}. Frames of a stack would share three tenths of their depth and come one a second. How do you take it?',
   givens: (draw) => {
     const [magnification, fNumber, deep, limit] = draw.pick(depths);
     return {
@@ -221,28 +212,34 @@ const oneOrStack = choiceFamily({
       id: 'm-once',
       value: (given) => otherThan(ways, wayOf(given), 0),
       because:
-        'Work out two depths: 2 N_w c/m² is what is sharp now, 2c²/(λ m²) is the most that keeps the detail. In both, the magnification counts twice.',
+        'One frame holds at most c²/(λ m²). What is less deep may still be blurred: add the squares of m² Z/(2 N_w) and λ N_w. In both, the magnification counts twice.',
     },
     {
       id: 'marked-f-number',
       value: (given) => otherThan(ways, wayOf(given), 1),
-      because: 'Is that the effective f-number, N (1 + m)? The marked one makes the depth too thin.',
+      because: 'Is that the effective f-number, N (1 + m)? The marked one makes the blur of the ends too wide.',
     },
     {
       id: 'deadline',
       value: (given) => otherThan(ways, wayOf(given), 2),
-      because:
-        'Compare the depths in order, least effort first. Only where none serves count seconds, against how long it holds.',
+      because: 'Ask in order, least effort first. Only where none serves count seconds, against how long it holds.',
     },
   ],
-  hint: 'How deep is it sharp as it is? How deep could it be at most without losing the detail? And if neither is enough, is there time?',
+  hint: 'How deep can one frame be at most? If that is enough, do both blurs together keep to the circle of confusion as it is set? If not, is there time?',
   working: [
     { formula: effectiveFNumberFormula, note: 'The lens works at' },
-    { formula: depthOfFieldCloseUpFormula, note: 'so that one frame holds' },
-    { formula: finestEffectiveFNumberFormula, note: 'It may be closed as far as' },
+    { formula: defocusBlurOfEndsFormula, note: 'so that the ends of the depth are blurred by' },
     {
-      formula: oneFrameDepthFormula,
-      note: 'where one frame would hold at most the depth below. Beyond that it takes many, a second each, if it holds still for so long.',
+      values: (known) => ({
+        'allowed.defocus-blur': Math.sqrt(
+          known['circle-of-confusion'] ** 2 - (known.wavelength * known['effective-f-number']) ** 2,
+        ),
+      }),
+      note: 'Diffraction takes λ N_w. Of {circle-of-confusion} it leaves, by squares, {allowed.defocus-blur}. Are the ends blurred no more? Then one frame at this mark.',
+    },
+    {
+      formula: subjectDepthInOneFrameFormula,
+      note: 'If they are, close further, unless the subject is deeper than any opening holds. Then it takes many frames, a second each, if it holds still for so long.',
     },
   ],
 });
@@ -445,8 +442,14 @@ const failures: readonly (readonly [Earlier, string])[] = [
     (count) => ['size', `The stack needs 45 frames, and ${count} get done before the snail turns round.`] as const,
   ),
   ['size', 'The stack needs 60 frames, and 25 get done before the crystal has melted.'],
-  ...[45, 50].map((cone) => ['mark', `The lens would work at f/${cone}, and c/λ is f/36.`] as const),
-  ['mark', 'One frame would hold all of the depth, but the lens would work at f/64, and c/λ is f/36.'],
+  ...[32, 36].map(
+    (cone) =>
+      ['mark', `The lens would work at f/${cone}, and one frame holds most at c/(√2 λ), which is f/26.`] as const,
+  ),
+  [
+    'mark',
+    'By its rays alone one frame would hold all of the depth, but the lens would work at f/64, and the detail that you want allows f/26.',
+  ],
   ...[2, 3].map(
     (power) =>
       [

@@ -24,7 +24,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'It is 3 mm deep. Will one frame do, closed further?',
-    caption: 'No. Without losing detail one frame holds {one-frame.subject-depth} at this size, at whatever mark.',
+    caption: 'No. One frame holds {one-frame.subject-depth} at most at this size, closed as far as the detail allows.',
     from: { 'f-number': 2.8 },
     set: {},
     sheet: 'size',
@@ -46,7 +46,7 @@ export const stage: readonly StageStep[] = [
   {
     question: 'Shutter or flash?',
     caption:
-      'Daylight wants {ambient.exposure-time}, movement allows {slowest.exposure-time}. Flash: {needed.flash-power} of full power.',
+      'Daylight wants {ambient.exposure-time}, movement allows {slowest.exposure-time}. Flash: {needed.flash-power} of its power.',
     from: { 'frame-fill': 0.35, 'settling-time': 0.3, luminance: 200000 },
     set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
     sheet: 'time',

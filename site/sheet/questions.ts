@@ -30,10 +30,10 @@ export const subjects: readonly Subject[] = [
         magnification: 'Magnification',
         'magnification-from-field': 'Magnification from a photographed ruler',
         'image-width': 'Width of the image on the sensor',
-        'magnification-from-frame-fill': 'Magnification to fill a share of the picture',
+        'magnification-from-frame-fill': 'Magnification for a share of the picture width',
       }),
       question('How much of it fills the picture?', 'life-size', {
-        'frame-fill': 'Share of the frame that it fills',
+        'frame-fill': 'Share of the picture width that it takes',
         'field-width': 'Field width',
         'field-height': 'Field height',
       }),
@@ -212,14 +212,13 @@ export const subjects: readonly Subject[] = [
       question('Which f-number for this subject?', 'best-aperture', {
         'best-effective-f-number': 'Best effective f-number for a depth',
         'balanced-f-number': 'Balanced f-number',
-        'finest-effective-f-number': 'Smallest opening that keeps the detail',
-        'one-frame-depth': 'Deepest subject for one frame',
         'defocus-blur-of-ends': 'Blur at the ends of a depth',
         'defocus-aberration': 'Defocus in waves, from the blur',
         'defocus-aberration-of-depth': 'Defocus in waves, from the depth',
       }),
       question('Will one frame do?', 'choosing-kit', {
         'subject-depth-in-one-frame': 'Deepest subject that one frame holds',
+        'finest-effective-f-number': 'Effective f-number at which one frame holds most',
         'effective-f-number-for-depth': 'Effective f-number for a depth, with diffraction',
       }),
     ],

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { subjects as drawn } from '#core/picture/subjects/subjects.ts';
+import { asking, type Asking } from './asking.ts';
 import { subjects, type Subject } from './subjects.ts';
 
 test('pages know every subject that is rendered, with its size', () => {
@@ -19,3 +20,11 @@ test.each(Object.entries<Subject>(subjects))(
     }
   },
 );
+
+test.each(Object.entries<Asking>(asking))('%s asks for what a plan can give', (_, asked) => {
+  expect(asked['frame-fill']).toBeGreaterThan(0);
+  expect(asked['frame-fill']).toBeLessThanOrEqual(1);
+  for (const length of [asked['subject-width'], asked['subject-depth'], asked['subject-speed'], asked.room]) {
+    expect(length).toBeGreaterThan(0);
+  }
+});

@@ -28,9 +28,9 @@ const halvings = 12;
 /**
  * Sets a chain for the subject, judges it, and leaves what it found in *out*.
  *
- * As large as fits the frame, or where something stands against that, as large as nothing does, down to the least share of the frame; opened as
+ * As large as fits the frame, or where something stands against that, as large as nothing does, down to the least share of the picture; opened as
  * far as the depth allows: b² + (λ N_w)² = c², b the blur of the ends; t = N_w² K/(L_v S) against c/(m v) and the longest exposure; c smaller
- * with the share of the frame that is filled.
+ * with the share of the picture that is taken.
  */
 export function judge(one: Case, out: Judgement): void {
   const { walk, subject, filling } = one;

@@ -61,7 +61,7 @@ export interface KitCouplingRing extends KitItem, Readonly<Named<'extension'>> {
 export interface KitSubject extends Readonly<
   Named<'subject-width' | 'subject-depth' | 'subject-speed' | 'luminance' | 'iso' | 'wavelength'>
 > {
-  /** The least share of the frame’s width that the subject has to fill; from above 0 to 1. */
+  /** The least share of the picture width that the subject has to take; from above 0 to 1. */
   readonly leastFill: number;
   /** The least working distance that it tolerates, mm. */
   readonly nearestDistance: number;

@@ -6,7 +6,7 @@ import { focusRange } from '../focusing.ts';
 import { solveRig } from '../solve.ts';
 import { chainCount } from './chain-count.ts';
 import type { KitSubject } from './kit.ts';
-import { kitReach } from './reach.ts';
+import { kitReach, kitReachByFront } from './reach.ts';
 import { searchKit } from './search-kit.ts';
 
 const kit = [body36, normalLens, wideLens, ringOf(12), ringOf(36), closeUpOf(4), reversingRing];
@@ -53,8 +53,16 @@ describe('kitReach', () => {
     expect(bare.map(({ places }) => places.length)).toEqual([3, 1]);
   });
 
+  it('comes in pieces, one for each front, that lie end to end', () => {
+    const pieces = [...kitReachByFront(kit, 3)];
+    // Two lenses, each with the close-up lens or without, and turned round or not.
+    expect(pieces.length).toBeGreaterThan(4);
+    expect(pieces.flat()).toEqual(kitReach(kit, 3));
+  });
+
   it('refuses a single setting', () => {
     expect(() => kitReach(kit, 1)).toThrow(RangeError);
+    expect(() => kitReachByFront(kit, 1).next()).toThrow(RangeError);
   });
 });
 

@@ -21,15 +21,26 @@ export interface ChainReach {
  * Source: the walk of the search, at other settings. See [README](README.md#judging).
  */
 export function kitReach(kit: readonly KitRow[], settings: number): readonly ChainReach[] {
+  return [...kitReachByFront(kit, settings)].flat();
+}
+
+/**
+ * The same piece by piece, for a page that stays free for the hand meanwhile: one piece for each camera with each front.
+ *
+ * @param kit as `kitReach` takes it; @param settings as there
+ * @returns the pieces in order: laid end to end they are what `kitReach` returns
+ * @throws RangeError for less than two settings, before the first piece
+ */
+export function* kitReachByFront(kit: readonly KitRow[], settings: number): Generator<readonly ChainReach[], void> {
   if (!(Number.isInteger(settings) && settings >= 2)) {
     throw new RangeError(`${settings} settings; accepted: whole numbers from 2`);
   }
-  return blocksOf(kit).flatMap(({ camera, front, backs }) => {
+  for (const { camera, front, backs } of blocksOf(kit)) {
     const walk = walkOf(front);
     const fixed = walk.reversed || walk.main.closest === 0;
     const counts = new Uint32Array(backs.lengths.length);
     for (const { lengths } of backs.all) counts[lengths]!++;
-    return backs.lengths.map((back, index) => {
+    yield backs.lengths.map((back, index) => {
       mountWalk(walk, camera, back, front.reversingRing?.extension ?? 0);
       const places: [number, number][] = [];
       for (let step = 0; step < (fixed ? 1 : settings); step++) {
@@ -38,5 +49,5 @@ export function kitReach(kit: readonly KitRow[], settings: number): readonly Cha
       }
       return { places, chains: counts[index]! };
     });
-  });
+  }
 }

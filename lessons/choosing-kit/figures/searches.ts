@@ -1,5 +1,5 @@
 import type { Named } from '#core/quantity/formula.ts';
-import { kitReach, type ChainReach } from '#core/rig/kit/reach.ts';
+import { kitReachByFront, type ChainReach } from '#core/rig/kit/reach.ts';
 import { searchSoundKit, type KitSearch } from '#core/rig/kit/search-sound-kit.ts';
 import { cameraRow, kits, wish, type KitSlug, type WishSlug } from '#site/state/kits.ts';
 
@@ -73,9 +73,12 @@ export function search(
   as: string | undefined,
   budget = Infinity,
 ): KitSearch {
-  return kept(JSON.stringify([kit, added, asked, as, budget]), () =>
+  const rows = rowsOf(kit, added, asked);
+  // Where nothing costs anything all budgets are one.
+  const limit = rows.every(({ price }) => price === 0) ? Infinity : budget;
+  return kept(JSON.stringify([kit, added, asked, as, limit]), () =>
     searchSoundKit(
-      rowsOf(kit, added, asked),
+      rows,
       {
         ...asked,
         subjectDepth: depthOfFrame(asked.subjectDepth, as),
@@ -83,7 +86,7 @@ export function search(
         nearestDistance: asked.nearestWorkingDistance,
         longestExposure: asked.longestExposureTime,
       },
-      budget,
+      limit,
     ),
   );
 }
@@ -91,8 +94,58 @@ export function search(
 /** Settings of each lens that its line in the plot is drawn through. */
 const settings = 14;
 
-/** Where every chain of the kit can show something sharp: the same whatever is asked. */
-export function reaches(kit: KitSlug, added: readonly WishSlug[], asked: Asked): readonly ChainReach[] {
+/** Where chains can show something sharp, some of them at a time, in the order of their numbers. */
+export type Reaches = readonly (readonly ChainReach[])[];
+
+interface Reaching {
+  readonly rest: Iterator<readonly ChainReach[], void>;
+  pieces: Reaches;
+  isWhole: boolean;
+}
+
+/** How many make a piece, or one front more: it is worked out, and drawn, in one task of a few milliseconds. */
+const inPiece = 150;
+
+/**
+ * Where every chain of the kit can show something sharp: the same whatever is asked. What is not known yet is worked out piece by piece beside what
+ * the hand does, and *ongrown* called after each; what is known is kept.
+ *
+ * @returns how far it is by now, and what ends the work
+ */
+export function reaches(
+  kit: KitSlug,
+  added: readonly WishSlug[],
+  asked: Asked,
+  ongrown: (pieces: Reaches) => void,
+): { readonly now: Reaches; readonly stop: () => void } {
   // Neither sensor nor circle have a part in where a chain is sharp.
-  return kept(`reach ${kit} ${added.join()}`, () => kitReach(rowsOf(kit, added, asked), settings));
+  const found = kept<Reaching>(`reach ${kit} ${added.join()}`, () => ({
+    rest: kitReachByFront(rowsOf(kit, added, asked), settings),
+    pieces: [],
+    isWhole: false,
+  }));
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const work = () => {
+    grow(found);
+    ongrown(found.pieces);
+    if (!found.isWhole) timer = setTimeout(work);
+  };
+  if (!found.isWhole) timer = setTimeout(work);
+  return { now: found.pieces, stop: () => clearTimeout(timer) };
+}
+
+/** All of it at once, for a page that is being built and not looked at. */
+export function allReaches(kit: KitSlug, added: readonly WishSlug[], asked: Asked): Reaches {
+  return [[...kitReachByFront(rowsOf(kit, added, asked), settings)].flat()];
+}
+
+/** Adds a piece. */
+function grow(found: Reaching): void {
+  const piece: ChainReach[] = [];
+  do {
+    const next = found.rest.next();
+    found.isWhole = next.done === true;
+    if (!next.done) piece.push(...next.value);
+  } while (!found.isWhole && piece.length < inPiece);
+  if (piece.length > 0) found.pieces = [...found.pieces, piece];
 }

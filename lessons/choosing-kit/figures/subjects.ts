@@ -1,4 +1,5 @@
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { asking, type Asking } from '#site/state/asking.ts';
 import { lights } from '#site/state/crate.ts';
 
 /** What a subject asks for. */
@@ -29,27 +30,21 @@ export const lightings = {
   flash: { label: 'lit by the flash', ...flash },
 } as const;
 
-const asked = (
-  label: string,
-  [width, depth, speed, room, fill]: readonly [number, number, number, number, number],
-  light: typeof flash,
-) => ({
+const asked = (label: string, { room, 'frame-fill': fill, ...subject }: Asking, light: typeof flash) => ({
   ...light,
+  ...subject,
   label,
-  'subject-width': width,
-  'subject-depth': depth,
-  'subject-speed': speed,
   'nearest.working-distance': room,
   'least.frame-fill': fill,
 });
 
-/** Things that the club photographs: width, depth and room in mm, speed in mm/s, least share of the frame. Sizes and patience are assumed. */
+/** Things that the club photographs. */
 export const subjects = {
-  butterfly: asked('butterfly, wings closed', [60, 1.5, 5, 200, 0.7], lightings.sun),
-  stamp: asked('stamp', [30, 0.4, 0.001, 60, 0.9], lightings.window),
-  'flower-detail': asked('stamens in a breeze', [20, 4, 6, 60, 0.7], lightings.shade),
-  'jumping-spider': asked('jumping spider', [6, 3, 5, 30, 0.5], flash),
-  'water-drop': asked('drop on a wire', [7, 3, 0.05, 30, 0.5], flash),
-  'frost-crystal': asked('frost crystal', [4.6, 2.4, 0.05, 25, 0.4], lightings.shade),
-  'hoverfly-head': asked('hoverfly’s head', [3.2, 1.2, 0.2, 25, 0.4], flash),
+  butterfly: asked('butterfly, wings closed', asking['butterfly-closed'], lightings.sun),
+  stamp: asked('stamp', asking.stamp, lightings.window),
+  'flower-detail': asked('stamens in a breeze', asking['flower-detail'], lightings.shade),
+  'jumping-spider': asked('jumping spider', asking['jumping-spider'], flash),
+  'water-drop': asked('drop on a wire', asking['water-drop'], flash),
+  'frost-crystal': asked('frost crystal', asking['frost-crystal'], lightings.shade),
+  'hoverfly-head': asked('hoverfly’s head', asking['hoverfly-head'], flash),
 } as const;

@@ -21,25 +21,18 @@ export function inTimeInWords(
   return `${printCount(taken)} of ${all > mostFrames ? 'them' : printCount(all)}`;
 }
 
-/** Marks of common lenses end here. */
-const [widest, smallest] = [1, 32];
-
-export function balancedInWords(fNumber: number | undefined): string | undefined {
-  if (fNumber === undefined) return undefined;
-  const printed = printQuantity('f-number', fNumber);
-  if (fNumber > smallest) return `${printed}, past the last mark`;
-  return fNumber < widest ? `${printed}, wider than lenses open` : undefined;
-}
-
 /** What heads common flashes can give. */
 const weakest = 1 / 128;
 
-/** Of a power that a flash does not have. */
+/** A power as it is set: the nearest of the marks, a stop apart; or that a flash does not have it. */
 export function powerInWords(power: number | undefined): string | undefined {
-  if (power === undefined) return undefined;
-  const printed = printQuantity('flash-power', power);
-  if (power > 1) return power < 1.005 ? undefined : `${printed} times full: more than it has`;
-  return power < weakest / 1.1 ? `${printed}, less than most can give` : undefined;
+  if (power === undefined || power <= 0) return undefined;
+  if (power > 1.005) return `${printQuantity('flash-power', power)} times full: more than it has`;
+  const stops = -Math.log2(power);
+  const mark = 2 ** -Math.round(stops);
+  if (mark < weakest) return `under ${printQuantity('flash-power', weakest)}, less than most can give`;
+  const printed = printQuantity('flash-power', mark);
+  return Math.abs(stops - Math.round(stops)) < 0.02 ? printed : `about ${printed}`;
 }
 
 /** What common cameras can be set to. */

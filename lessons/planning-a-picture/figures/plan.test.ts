@@ -5,11 +5,11 @@ const spider: Planned = {
   workingDistance: 72.7,
   flightDistance: 30,
   subjectDepth: 3,
-  depthOfField: 0.161,
-  effectiveFNumber: 36.2,
-  finestEffectiveFNumber: 36.4,
-  oneFrameSubjectDepth: 0.162,
-  frameCount: 25,
+  magnification: 3,
+  effectiveFNumber: 25.4,
+  circleOfConfusion: 0.02,
+  wavelength: 0.00055,
+  frameCount: 38,
   inTimeFrameCount: 16,
   ambientExposureTime: 1 / 6,
   slowestExposureTime: 1 / 900,
@@ -28,14 +28,16 @@ describe('a plan', () => {
 
   it('names the earlier answer to change, and nothing where all hold', () => {
     expect(changesOf(spider)).toEqual(['5 Frames: change 1: smaller']);
-    expect(changesOf({ ...spider, inTimeFrameCount: 25 })).toEqual([]);
-    expect(changesOf({ ...spider, inTimeFrameCount: 25, flightDistance: 80 })).toEqual([
+    expect(changesOf({ ...spider, inTimeFrameCount: 38 })).toEqual([]);
+    expect(changesOf({ ...spider, inTimeFrameCount: 38, flightDistance: 80 })).toEqual([
       '3 Room: change 2: longer lens',
     ]);
-    expect(changesOf({ ...spider, effectiveFNumber: 50 })).toEqual(['4 f-number: open up']);
-    expect(changesOf({ ...spider, subjectDepth: 0.1615 })).toEqual(['4 f-number: close further']);
-    expect(changesOf({ ...spider, inTimeFrameCount: 25, neededFlashPower: 2 })).toEqual(['6 Light: change ISO or 4']);
-    expect(changesOf({ ...spider, inTimeFrameCount: 25 }, { ...words, isLongEnough: false })).toEqual([
+    expect(changesOf({ ...spider, effectiveFNumber: 36 })).toEqual(['4 f-number: open up']);
+    expect(changesOf({ ...spider, subjectDepth: 0.08, effectiveFNumber: 18, frameCount: 2 })).toEqual([
+      '4 f-number: close further',
+    ]);
+    expect(changesOf({ ...spider, inTimeFrameCount: 38, neededFlashPower: 2 })).toEqual(['6 Light: change ISO or 4']);
+    expect(changesOf({ ...spider, inTimeFrameCount: 38 }, { ...words, isLongEnough: false })).toEqual([
       '2 Chain: change 1: smaller',
     ]);
   });

@@ -14,10 +14,10 @@ export interface Planned {
   readonly workingDistance: number;
   readonly flightDistance: number;
   readonly subjectDepth: number;
-  readonly depthOfField: number;
+  readonly magnification: number;
   readonly effectiveFNumber: number;
-  readonly finestEffectiveFNumber: number;
-  readonly oneFrameSubjectDepth: number;
+  readonly circleOfConfusion: number;
+  readonly wavelength: number;
   readonly frameCount: number;
   readonly inTimeFrameCount: number;
   readonly ambientExposureTime: number;
@@ -34,11 +34,7 @@ export interface Decisions {
 export function decisionsOf(plan: Planned): Decisions {
   return {
     hasRoom: plan.workingDistance >= plan.flightDistance,
-    frames: oneFrameOrStack(plan, {
-      effectiveFNumber: plan.finestEffectiveFNumber,
-      subjectDepth: plan.oneFrameSubjectDepth,
-      frameCount: plan.inTimeFrameCount,
-    }),
+    frames: oneFrameOrStack(plan),
     light: shutterOrFlash(plan),
   };
 }

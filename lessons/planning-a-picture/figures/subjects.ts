@@ -1,9 +1,9 @@
-import { quantityOf } from '#core/quantity/vocabulary.ts';
+import { asking, type Asking } from '#site/state/asking.ts';
 import { lights, rings, parts } from '#site/state/crate.ts';
 
 const luminance = (light: keyof typeof lights) => lights[light].luminance;
 
-/** What a subject brings along: sizes in mm, its speed in mm/s, how long it holds still in s. Invented, of the size and patience such things have. */
+/** What a subject brings along: sizes in mm, its speed in mm/s, how long it holds still in s. */
 export const ofSubject = [
   'subject-width',
   'subject-depth',
@@ -14,90 +14,25 @@ export const ofSubject = [
   'luminance',
 ] as const;
 
-const still = quantityOf('subject-speed').least;
+/** A subject that holds still for so long, s, in such a light. */
+const planned = (label: string, { room, ...subject }: Asking, timeLimit: number, light: keyof typeof lights) => ({
+  ...subject,
+  label,
+  'time-limit': timeLimit,
+  'flight-distance': room,
+  luminance: luminance(light),
+});
 
 /** What the club takes pictures of, and last one's own, which begins as something of a common size. */
 export const subjects = {
-  'jumping-spider': {
-    label: 'a jumping spider on a leaf',
-    'subject-width': 6,
-    'subject-depth': 3,
-    'subject-speed': 5,
-    'time-limit': 8,
-    'flight-distance': 30,
-    'frame-fill': 0.5,
-    luminance: luminance('shade'),
-  },
-  'flower-detail': {
-    label: 'stamens of a flower in a breeze',
-    'subject-width': 20,
-    'subject-depth': 4,
-    'subject-speed': 6,
-    'time-limit': 600,
-    'flight-distance': 60,
-    'frame-fill': 0.7,
-    luminance: luminance('shade'),
-  },
-  butterfly: {
-    label: 'a butterfly, wings square to you',
-    'subject-width': 60,
-    'subject-depth': 5,
-    'subject-speed': 5,
-    'time-limit': 20,
-    'flight-distance': 200,
-    'frame-fill': 0.7,
-    luminance: luminance('sun'),
-  },
-  'hoverfly-head': {
-    label: 'a hoverfly’s head, cool morning',
-    'subject-width': 3.2,
-    'subject-depth': 1.2,
-    'subject-speed': 0.2,
-    'time-limit': 90,
-    'flight-distance': 25,
-    'frame-fill': 0.4,
-    luminance: luminance('shade'),
-  },
-  'water-drop': {
-    label: 'a drop on a wire',
-    'subject-width': 7,
-    'subject-depth': 3,
-    'subject-speed': 0.05,
-    'time-limit': 180,
-    'flight-distance': 30,
-    'frame-fill': 0.5,
-    luminance: luminance('window'),
-  },
-  'frost-crystal': {
-    label: 'a frost crystal, melting',
-    'subject-width': 4.6,
-    'subject-depth': 2.4,
-    'subject-speed': 0.05,
-    'time-limit': 40,
-    'flight-distance': 25,
-    'frame-fill': 0.4,
-    luminance: luminance('shade'),
-  },
-  'soap-film': {
-    label: 'a soap film in a frame',
-    'subject-width': 60,
-    'subject-depth': 6,
-    'subject-speed': 2,
-    'time-limit': 20,
-    'flight-distance': 100,
-    'frame-fill': 0.9,
-    luminance: luminance('window'),
-  },
-  stamp: {
-    label: 'a stamp',
-    'subject-width': 30,
-    'subject-depth': 0.4,
-    'subject-speed': still,
-    'time-limit': 3600,
-    'flight-distance': 60,
-    'frame-fill': 0.9,
-    luminance: luminance('window'),
-  },
+  'jumping-spider': planned('a jumping spider on a leaf', asking['jumping-spider'], 8, 'shade'),
+  'flower-detail': planned('stamens of a flower in a breeze', asking['flower-detail'], 600, 'shade'),
+  butterfly: planned('a butterfly, wings square to you', asking.butterfly, 20, 'sun'),
+  'hoverfly-head': planned('a hoverfly’s head, cool morning', asking['hoverfly-head'], 90, 'shade'),
+  'water-drop': planned('a drop on a wire', asking['water-drop'], 180, 'window'),
+  'frost-crystal': planned('a frost crystal, melting', asking['frost-crystal'], 40, 'shade'),
+  'soap-film': planned('a soap film in a frame', asking['soap-film'], 20, 'window'),
+  stamp: planned('a stamp', asking.stamp, 3600, 'window'),
   own: {
     label: 'a subject of your own',
     'subject-width': 10,

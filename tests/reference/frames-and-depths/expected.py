@@ -40,24 +40,28 @@ def fill(index, name, ahead, sensor_width, share):
     return row(f"fill-{index}", title, matrices, inputs, {"magnification": printed(size)}, {"relative": 1e-12}, because)
 
 
-def deep(index, name, ahead, circle, hole):
-    """From the near end to the far end of what is blurred no wider than the circle, at the hole's cone; the light is that for which this cone is the rule's."""
+def deep(index, name, ahead, blurred, hole):
+    """From the near end to the far end of what defocus blurs no wider than so much, at the hole's cone; light and circle are those for which this cone is the rule's.
+
+    There diffraction, the wavelength times the cone's f-number, blurs as much as defocus at the ends, and the circle is the root of both squares.
+    """
     lens, sensor, size = focused(name, ahead)
     cone = effective_f_number(lens.to_stop, lens.from_stop, hole, ahead, sensor)
     offset = symbols("offset")
     at = ahead + offset
     # The ray through the rim of the hole, from a point on the axis so much farther off.
-    blur = 2 * through(at, *lens.glass, sensor).B * (hole / 2) / through(at, *lens.to_stop).B
-    guess = float(cone * circle / size**2)
-    far, near = (nsolve(blur - side * circle, offset, side * sign * guess, prec=30) for side, sign in ((1, 1), (-1, 1)))
+    spot = 2 * through(at, *lens.glass, sensor).B * (hole / 2) / through(at, *lens.to_stop).B
+    guess = float(cone * blurred / size**2)
+    far, near = (nsolve(spot - side * blurred, offset, side * sign * guess, prec=30) for side, sign in ((1, 1), (-1, 1)))
     depth = abs(far - near)
-    wavelength = circle / cone
+    wavelength = blurred / cone
+    circle = sympy.sqrt(blurred**2 + (wavelength * cone) ** 2)
     inputs = {
         "circleOfConfusion": printed(circle, "mm"),
         "wavelength": printed(wavelength, "mm"),
         "magnification": printed(size),
     }
-    expected = {"effectiveFNumber": printed(cone), "oneFrameDepth": printed(depth, "mm")}
+    expected = {"effectiveFNumber": printed(cone), "subjectDepth": printed(depth, "mm")}
     title = f"a {name} lens, {ahead} mm before its front glass the sharp plane, closed to a hole of {float(hole)} mm"
     because = "the close-up form leaves out a term of (c/mD)², below a ten-thousandth here"
     return row(f"deep-{index}", title, matrices, inputs, expected, {"relative": 2e-4}, because)
@@ -79,9 +83,9 @@ computed = [
     fill(1, "nearly symmetric", Rational(100), Rational(36), Rational(1, 2)),
     fill(2, "retrofocus", Rational(60), Rational(47, 2), Rational(7, 10)),
     fill(3, "telephoto", Rational(400), Rational(36), Rational(9, 10)),
-    deep(1, "nearly symmetric", Rational(70), Rational(2, 100), Rational(4)),
-    deep(2, "retrofocus", Rational(45), Rational(13, 1000), Rational(4)),
-    deep(3, "telephoto", Rational(400), Rational(2, 100), Rational(6)),
+    deep(1, "nearly symmetric", Rational(70), Rational(14, 1000), Rational(4)),
+    deep(2, "retrofocus", Rational(45), Rational(9, 1000), Rational(4)),
+    deep(3, "telephoto", Rational(400), Rational(14, 1000), Rational(6)),
     stacked(1, Rational(16, 100), 16, Rational(1, 4)),
     stacked(2, Rational(7, 100), 23, Rational(3, 10)),
     stacked(3, Rational(5, 10), 2, Rational(0)),
