@@ -48,6 +48,13 @@ describe('a statement', () => {
     expect(lens?.others).toContain('extension');
   });
 
+  it('takes a blur for that of focus, and offers that of movement', () => {
+    const [blur] = readStatement('blur 0.2 mm').numbers;
+    expect(blur?.quantity).toBe('defocus-blur');
+    expect(blur?.others).toContain('motion-blur');
+    expect(readStatement('streak 0.2 mm').numbers[0]?.quantity).toBe('motion-blur');
+  });
+
   it('reads what the pages print of any quantity under its name', () => {
     for (const id of quantityIds) {
       const { least, most, name } = quantityOf(id);

@@ -78,7 +78,7 @@ const phrases: Readonly<Record<string, string>> = {
   'shake-rate': 'shake, tremor, turning',
   sway: 'swaying, rocking',
   'subject-speed': 'subject moves, moving at, moving, wind, walks, crawls, moves',
-  'motion-blur': 'smear, movement blur',
+  'motion-blur': 'smear, streak, movement blur, blur',
   'subject-tilt': 'tilt, tilted, leaning, leans, slope',
   overlap: 'overlapping',
   'frame-step': 'step, steps, step size, step width, increment',

@@ -61,6 +61,11 @@ const flashCloseUp = numberFamily({
       because: 'That divides by 1 + m/P twice. Between two f-numbers it counts once; between two lights it is squared.',
     },
     {
+      id: 'pupils-left-out',
+      value: (given) => evaluateFormula(effectiveFNumberFromGuideNumberFormula, given) / (1 + given.magnification),
+      because: 'That divides by 1 + m. The pupils of this lens are not equally wide: divide by 1 + m/P.',
+    },
+    {
       id: 'iso-left-out',
       value: (given) => evaluateFormula(effectiveFNumberFromGuideNumberFormula, { ...given, iso: 100 }) / growth(given),
       because:
@@ -96,6 +101,13 @@ const howMuchPower = numberFamily({
       because: 'That is for {f-number} as marked. At {magnification} the lens works at a larger number.',
     },
     {
+      id: 'growth-once',
+      value: (given) =>
+        evaluateFormula(flashPowerForFNumberFormula, { ...given, 'effective-f-number': given['f-number'] }) *
+        growth(given),
+      because: 'That multiplies by 1 + m/P once. Power goes with the square of the f-number: multiply by it twice.',
+    },
+    {
       id: 'not-squared',
       value: (given) => {
         const right = evaluateFormula(flashPowerForFNumberFormula, {
@@ -118,9 +130,9 @@ const howMuchPower = numberFamily({
       because: 'That is the power at ISO 100. At ISO {iso} less of it is enough.',
     },
   ],
-  hint: 'As what does the lens work? How does that times the distance compare with the guide number?',
+  hint: 'At which f-number does the lens work? How does that times the distance compare with the guide number?',
   working: [
-    { formula: effectiveFNumberFormula, note: 'The lens works as' },
+    { formula: effectiveFNumberFormula, note: 'The lens works at' },
     { formula: flashPowerForFNumberFormula, note: 'and needs of the full power' },
   ],
 });
@@ -173,9 +185,9 @@ const howFar = numberFamily({
       because: 'That counts 1 + m/P twice. Distance and f-number go together, each once.',
     },
   ],
-  hint: 'As what does the lens work, and what does the guide number come to at this ISO?',
+  hint: 'At which f-number does the lens work, and what does the guide number come to at this ISO?',
   working: [
-    { formula: effectiveFNumberFormula, note: 'The lens works as' },
+    { formula: effectiveFNumberFormula, note: 'The lens works at' },
     {
       note: 'At this ISO the guide number is {guide-number} times the root of ISO over 100. Divided by {effective-f-number} that is {flash-distance}.',
       values: (known) => ({ 'flash-distance': distanceFor(known, known['effective-f-number']) }),
@@ -224,9 +236,9 @@ const heldInTheLight = numberFamily({
         'That takes 12.5, the constant of meters that are pointed at the subject. One held at it measures the light that falls, and has its own.',
     },
   ],
-  hint: 'As what does the lens work? That number counts, squared.',
+  hint: 'At which f-number does the lens work? That number counts, squared.',
   working: [
-    { formula: effectiveFNumberFormula, note: 'The lens works as' },
+    { formula: effectiveFNumberFormula, note: 'The lens works at' },
     { formula: exposureTimeFromIlluminanceFormula, note: 'and that asks for' },
   ],
 });
@@ -315,7 +327,7 @@ const blackBackground = numberFamily({
   givens: (draw) => ({
     'flash-distance': draw.pick([80, 100, 120]),
     'working-distance': draw.pick([40, 220]),
-    'background-distance': draw.pick([300, 400, 600]),
+    'background-distance': draw.pick([300, 400, 500, 600]),
   }),
   tolerance: aTwelfth,
   mistakes: [
@@ -328,6 +340,11 @@ const blackBackground = numberFamily({
       id: 'from-the-subject',
       value: (given) => 2 * Math.log2(given['background-distance'] / given['flash-distance']),
       because: 'That counts the background from the subject. Light spreads from the flash: count both from there.',
+    },
+    {
+      id: 'times-as-far',
+      value: (given) => 1 + given['background-distance'] / given['flash-distance'],
+      because: 'That is how many times as far it is. Each doubling of the distance is two stops.',
     },
     {
       id: 'from-the-lens',

@@ -9,18 +9,20 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'How much more power does that need?',
-    caption: 'This f-number asks for {needed.flash-power} of full power. Four times the light is two stops.',
+    caption: 'Four times as much, for two stops: {needed.flash-power} of full power, not 1/64.',
     set: { power: 'p16' },
   },
   {
-    question: 'The background stands a metre behind. Why is it black?',
-    caption: '{background-underexposure} less flash gets there; daylight is {ambient-share} of the whole.',
+    question: 'The background goes from 20 mm to a metre behind. How dark does it get?',
+    caption:
+      'Almost black: {background-underexposure} less flash than on the subject. What is left is mostly daylight.',
     from: { power: 'p16', 'background-distance': 20 },
     set: { power: 'p16', 'background-distance': 1000 },
   },
   {
     question: 'A longer shutter time: what gets brighter, the subject or the background?',
-    caption: 'Daylight {ambient-share}. A shutter that is wholly open changes nothing in the flash’s part.',
+    caption:
+      'The background: daylight lights it, {ambient-share} of the subject’s light now. The flash gives as before.',
     set: { power: 'p16', 'background-distance': 1000, 'exposure-time': 0.04 },
   },
   {
@@ -31,8 +33,8 @@ export const stage: readonly StageStep[] = [
     set: { power: 'p16', 'exposure-time': 0.04, 'subject-speed': 20 },
   },
   {
-    question: 'Then a shorter time, 1/1000 s?',
-    caption: 'Below the sync limit a curtain is in the way as it fires; at {shutter.exposure-time} it is wholly open.',
+    question: 'Would 1/1000 s help, five times as short as the sync speed?',
+    caption: 'No: a curtain is in the way as the flash fires. At {shutter.exposure-time} the shutter is wholly open.',
     sheet: 'shutter',
     from: { power: 'p16' },
     set: { power: 'p16', 'exposure-time': 0.001 },

@@ -36,7 +36,8 @@ const turningStreak = numberFamily({
     'By hand, your camera turns by {shake-rate} about its sensor. The focal length in use is {focal-length}, the magnification {magnification}, the exposure time {exposure-time}. H and H′ are in one place. How long is the streak on the sensor?',
   givens: (draw) => ({
     'focal-length': draw.pick(focalLengths),
-    magnification: draw.pick([0.5, 1, 1.5, 2]),
+    // At life size m, m² and 1 look alike, and so would routes that take one for the other.
+    magnification: draw.pick([0.5, 1.5, 2]),
     'shake-rate': draw.pick([0.5, 1, 1.5, 2]) * degree,
     'exposure-time': draw.pick([1 / 50, 1 / 100, 1 / 200]),
   }),
@@ -86,7 +87,7 @@ const slowestStabilised = numberFamily({
     'shake-rate': draw.pick([1, 1.5, 2]) * degree,
     stabilisation: draw.pick([2, 3, 4]),
     'focal-length': draw.pick(focalLengths),
-    magnification: draw.pick([0.5, 1, 1.5]),
+    magnification: draw.pick([0.5, 1.5, 2]),
     'circle-of-confusion': draw.pick(circlesOfBodies),
   }),
   tolerance: { relative: 0.03, because: 'shutter times are set in thirds of a stop, 26 per cent apart' },
@@ -102,6 +103,12 @@ const slowestStabilised = numberFamily({
       value: (given) =>
         (given['circle-of-confusion'] * 2 ** given.stabilisation) / (given['focal-length'] * given['shake-rate']),
       because: 'That leaves the magnification out. The streak of a turn is (1 + m)² times as long as far away.',
+    },
+    {
+      id: 'each-once',
+      value: (given) =>
+        (given['circle-of-confusion'] * 2 ** given.stabilisation * (1 + given.magnification)) / turningInASecond(given),
+      because: 'That has 1 + m once. It counts twice: once for the way to the subject, once for what the image adds.',
     },
     {
       id: 'wrong-way',
@@ -288,6 +295,12 @@ const priceInIso = numberFamily({
       id: 'light-alone',
       value: (given) => Math.sqrt(fewer(given)),
       because: 'That is the root of the electrons, as if counting them added nothing. Add the square of {read-noise}.',
+    },
+    {
+      id: 'noises-added',
+      value: (given) => fewer(given) / (Math.sqrt(fewer(given)) + given['read-noise']),
+      because:
+        'That adds the two noises as they are. Neither knows of the other: add their squares, then take the root.',
     },
     {
       id: 'unchanged',

@@ -16,7 +16,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'One over the focal length is 1/90 s. Which time holds life size?',
-    caption: '{slowest.exposure-time} or shorter. The dashed rule does not know the magnification.',
+    caption: '{slowest.exposure-time} or shorter. The rule, 1/f, does not know the magnification.',
     from: { magnification: 0.02 },
     set: { 'exposure-time': 0.0025 },
     sheet: 'limits',
@@ -28,22 +28,22 @@ export const stage: readonly StageStep[] = [
     set: { subject: 'spider', stabilisation: 4 },
   },
   {
-    question: 'A tripod, then?',
-    caption: 'At most {slowest.exposure-time}: what the subject does no tripod undoes.',
+    question: 'The spider walks on. Does a tripod hold it?',
+    caption: 'No: the walk draws {subject.motion-blur} as before. Only {slowest.exposure-time} or shorter holds it.',
     from: { subject: 'spider' },
     set: { subject: 'spider', holding: 'tripod' },
   },
   {
     question: 'On the left it smears. We set 1/1000 s: what does that cost?',
     caption:
-      'ISO {iso}: {electrons} electrons, signal to noise {signal-to-noise}. A quarter of the light leaves half or less.',
+      'An eighth of the light: ISO {iso}, {electrons} electrons. Signal to noise {signal-to-noise}, a third of before.',
     from: {},
     set: { 'exposure-time': 0.001 },
     sheet: 'picture',
   },
   {
     question: 'A hand under the front of the lens: does the same turn draw as much?',
-    caption: 'Turning leaves {turning.motion-blur}. About the pupil it grows with 1 + m/P only.',
+    caption: 'No: the turn draws {turning.motion-blur}. About the pupil it grows with 1 + m/P only.',
     from: {},
     set: { 'turns-about': 'entrance-pupil' },
   },

@@ -79,15 +79,16 @@ const forALean = numberFamily({
     'A petal, {subject-width} long, leans by {subject-tilt}. You photograph it at {magnification}; the lens has a pupil magnification of {pupil-magnification}. The circle of confusion is {circle-of-confusion}. Which f-number makes the whole petal sharp?',
   givens: (draw) => {
     const [magnification, lengths] = draw.pick([
-      [0.5, [10, 14, 18]],
-      [0.75, [5, 6, 8]],
-      [1.5, [1.6, 2, 2.4]],
-      [2, [0.8, 1, 1.2]],
+      [0.5, [7, 9, 12]],
+      [0.75, [4, 5, 6]],
+      [1.5, [1.1, 1.4, 1.7]],
+      [2, [0.6, 0.8, 1]],
     ] as const);
     return {
       magnification,
       'subject-width': draw.pick<number>(lengths),
-      'subject-tilt': draw.pick([12, 15, 20, 25]) * degree,
+      // Less steep, the tangent would pass for the sine.
+      'subject-tilt': draw.pick([22, 25, 30, 35]) * degree,
       'pupil-magnification': draw.pick([0.7, 0.85, 1.2]),
       'circle-of-confusion': draw.pick(circlesOfBodies),
     };
@@ -105,6 +106,12 @@ const forALean = numberFamily({
       value: (given) => forLean(given) / Math.tan(given['subject-tilt']),
       because:
         'That takes the cosine of the lean, which is how long the petal looks from the camera. Its depth takes the sine.',
+    },
+    {
+      id: 'tangent',
+      value: (given) => forLean(given) / Math.cos(given['subject-tilt']),
+      because:
+        'That takes the tangent of the lean. The petal is measured along its slope, so its depth takes the sine.',
     },
     {
       id: 'one-side',
@@ -215,8 +222,9 @@ const alwaysTooNear = numberFamily({
     'You sway by {sway}. The sharp part is {depth-of-field} deep, half of it on each side of the sharp plane. On average the eye is {focus-offset} beyond the sharp plane. What share of your frames has the eye in focus?',
   givens: (draw) => {
     const sway = draw.pick(sways);
+    // An offset as small as half the sharp part would hide a slip: added to the sway by squares it gives next to the same.
     const [half, offset] = draw.pick([
-      [0.5, 0.5],
+      [1, 1],
       [0.25, 0.75],
       [0.5, 1.5],
       [0.75, 0.75],
@@ -327,9 +335,7 @@ const tasks = [
   ['stack', fromHere, 'a bracket fungus', 0.5, [35, 40], 30, 8],
 ] as const;
 
-const remedies = ['turn', 'stop', 'stack', 'sharp'] as const;
-type Remedy = (typeof remedies)[number];
-const other = (truth: Remedy, at: number) => remedies.filter((remedy) => remedy !== truth)[at]!;
+type Remedy = (typeof tasks)[number][0];
 
 const turnOrStopDown = choiceFamily({
   id: 'turn-or-stop-down',
@@ -359,19 +365,19 @@ const turnOrStopDown = choiceFamily({
   mistakes: [
     {
       id: 'which-depth',
-      value: (given) => other(given.truth, 0),
+      value: ({ truth }) => (truth === 'sharp' ? 'stop' : 'sharp'),
       because:
         'Compare two depths. The subject’s is its length times the sine of the lean; the cosine is how long it looks. The sharp part goes by the effective f-number; the marked one makes it too thin.',
     },
     {
       id: 'which-order',
-      value: (given) => other(given.truth, 1),
+      value: ({ truth }) => (truth === 'turn' ? 'stop' : 'turn'),
       because:
         'Ask in this order. Is it deep enough as it is? If not, what costs no light? If that cannot be done, is the f-number for all of the depth one that the lens has? The first yes decides.',
     },
     {
       id: 'which-limit',
-      value: (given) => other(given.truth, 2),
+      value: ({ truth }) => (truth === 'stack' ? 'stop' : 'stack'),
       because:
         'Work out the f-number for all of the depth, and set it beside the one in use and beside f/22. Then look at where you may stand.',
     },

@@ -20,10 +20,16 @@ const howWide = numberFamily({
     'A round diffuser is {source-size} wide and {flash-distance} from the subject. How wide does it look from there?',
   givens: (draw) => ({
     'source-size': draw.pick([100, 120, 160, 200]),
-    'flash-distance': draw.pick([50, 60, 75, 80]),
+    // Nowhere half of a width: there width over distance and distance over width are alike.
+    'flash-distance': draw.pick([55, 65, 75, 90]),
   }),
   tolerance: aHundredth,
   mistakes: [
+    {
+      id: 'upside-down',
+      value: (given) => 2 * Math.atan((2 * given['flash-distance']) / given['source-size']),
+      because: 'That divides the distance by the width. The tangent is what is across from the angle, half the width.',
+    },
     {
       id: 'half-of-it',
       value: (given) => evaluateFormula(sourceAngleFormula, given) / 2,
@@ -66,6 +72,11 @@ const howNear = numberFamily({
       id: 'angle-not-halved',
       value: (given) => given['source-size'] / (2 * Math.tan(given['source-angle'])),
       because: 'That halves the width and not the angle. From the middle to the rim it is half of both.',
+    },
+    {
+      id: 'width-not-halved',
+      value: (given) => given['source-size'] / Math.tan(given['source-angle'] / 2),
+      because: 'That halves the angle and not the width. From the middle to the rim it is half of both.',
     },
     {
       id: 'an-arc',
@@ -135,13 +146,13 @@ const onTheSensor = numberFamily({
         (given.magnification * given['source-size'] * given['ball-radius']) /
         (given['flash-distance'] + given['ball-radius']),
       because:
-        'That takes the radius for the focal length. A round mirror’s focal length is half its radius: twice the distance stands below the line.',
+        'That takes the radius for the focal length. A round mirror’s focal length is half its radius: the denominator holds twice the distance.',
     },
     {
       id: 'radius-left-out',
       value: (given) =>
         (given.magnification * given['source-size'] * given['ball-radius']) / (2 * given['flash-distance']),
-      because: 'That leaves the radius out below the line. It is small beside 2d, but it counts here.',
+      because: 'That leaves the radius out of the denominator. It is small beside 2d, but it counts here.',
     },
   ],
   hint: 'How wide is it on the eye? And on the sensor?',

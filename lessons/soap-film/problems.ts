@@ -75,6 +75,11 @@ const darkAgain = numberFamily({
       because: 'There the film is bright: the detour is a half more than whole waves. Dark is at whole ones.',
     },
     {
+      id: 'the-top-counted',
+      value: (given) => dark(given, given['interference-order'] - 1),
+      because: 'That counts the dark top as number 1. The count begins below it: the top is at no detour at all.',
+    },
+    {
       id: 'as-in-air',
       value: ({ wavelength, 'interference-order': count }) => (count * wavelength) / 2,
       because: 'That counts the wave as it is in air. Inside the film it is shorter: divide by the index.',
@@ -94,6 +99,12 @@ const darkAgain = numberFamily({
   ],
 });
 
+/** A film seen aslant, with the angle at which light runs inside. */
+const withInside = <Given extends Film & { readonly 'incidence-angle': number }>(given: Given) => ({
+  ...given,
+  'refraction-angle': evaluateFormula(refractionAngleFormula, given),
+});
+
 const seenAslant = numberFamily({
   id: 'seen-aslant',
   asks: 'film-thickness',
@@ -111,6 +122,12 @@ const seenAslant = numberFamily({
       id: 'straight-on',
       value: ({ wavelength, 'refractive-index': index }) => wavelength / (4 * index),
       because: 'That is for light straight on. Aslant the detour is shorter, so it takes a thicker film.',
+    },
+    {
+      id: 'not-turned-over',
+      value: (given) => 2 * evaluateFormula(brightFilmThicknessFormula, withInside(given)),
+      because:
+        'That gives the detour a whole wave. The front beam is turned over, so half a wave brings the two in step.',
     },
     {
       id: 'angle-outside',
@@ -158,6 +175,11 @@ const whichColour = numberFamily({
           'interference-order': given['interference-order'] + 0.5,
         }),
       because: 'That divides by j: at whole waves of detour the film is dark. Bright is half a wave before.',
+    },
+    {
+      id: 'straight-on',
+      value: (given) => evaluateFormula(brightWavelengthFormula, { ...given, 'refraction-angle': 0 }),
+      because: 'That is for a film seen straight on. From aside the detour is shorter: multiply by the cosine inside.',
     },
     {
       id: 'angle-outside',
@@ -243,7 +265,7 @@ const howLarge = numberFamily({
     'field-width': draw.pick([40, 60, 72]),
     'entrance-pupil-distance': draw.pick([200, 250, 300]),
     'entrance-pupil': draw.pick([10, 15, 20]),
-    'flash-distance': draw.pick([100, 150, 250]),
+    'flash-distance': draw.pick([100, 150, 180]),
   }),
   tolerance: { relative: 0.01, because: 'the pupil’s part is a few per cent and has to be told' },
   mistakes: [
@@ -256,6 +278,13 @@ const howLarge = numberFamily({
       id: 'eye-a-point',
       value: (given) => given['field-width'] * (1 + given['flash-distance'] / given['entrance-pupil-distance']),
       because: 'That looks through a pinhole. The opening of the lens is wide, and all of it should see the light.',
+    },
+    {
+      id: 'pupil-as-it-is',
+      value: (given) =>
+        given['field-width'] * (1 + given['flash-distance'] / given['entrance-pupil-distance']) +
+        given['entrance-pupil'],
+      because: 'That adds the whole width of the pupil. Seen through the film it adds less: D times d divided by u.',
     },
     {
       id: 'only-what-is-added',
