@@ -11,7 +11,8 @@ import { lessonGlue } from './site/build/lesson-glue.ts';
 import { onServerAlone } from './site/build/on-server-alone.ts';
 import { partsInOrder } from './site/build/parts-in-order.ts';
 import { setWithinExamples } from './site/build/set-within-examples.ts';
-import { nothingHydrated } from './site/build/nothing-hydrated.ts';
+import { spareSvelte } from './site/build/spare-svelte.ts';
+import { stylesOnce } from './site/build/styles-once.ts';
 import { plainImports } from './site/build/plain-imports.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
 import { offline } from './site/offline/write-worker.ts';
@@ -29,8 +30,11 @@ const storedChunk = { name: 'stored', test: /site.state.stored|core.quantity.art
 /** What sets and marks problems, fetched when a reader comes near them. */
 const practiceChunk = {
   name: 'practice',
-  test: /core.(?:practice|chance)|pure-rand|site.(?:controls.practice|state.progress)/,
+  test: /core.practice|site.(?:controls.practice|state.progress)/,
 };
+
+/** By itself: a figure may deal with chance, too, and shall not bring the problems with it. */
+const chanceChunk = { name: 'chance', test: /core.chance|pure-rand/, priority: 1 };
 
 /**
  * One file for what at least two lessons in three need: it is fetched once and packs better than ten. Pictures and plots stay by
@@ -81,11 +85,22 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [lessonGlue(), equations(), katexWoff2(), subsetFonts(), leavePrintedTextBehind(), nothingHydrated(), plainImports()],
+    plugins: [
+      lessonGlue(),
+      equations(),
+      katexWoff2(),
+      subsetFonts(),
+      leavePrintedTextBehind(),
+      spareSvelte(),
+      stylesOnce(),
+      plainImports(),
+    ],
     // Fonts stay files: the content policy allows no data: fonts, and a file is cached once for all pages.
     build: {
       assetsInlineLimit: 0,
-      rolldownOptions: { output: { codeSplitting: { groups: [storedChunk, workbookChunk, practiceChunk] } } },
+      rolldownOptions: {
+        output: { codeSplitting: { groups: [storedChunk, chanceChunk, workbookChunk, practiceChunk] } },
+      },
     },
     preview: { strictPort: true },
   },

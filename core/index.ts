@@ -315,7 +315,7 @@ export type { RenderOptions } from './picture/render-options.ts';
 export { renderPicture, renderSteps } from './picture/render.ts';
 export type { Scene, Surface as SceneSurface } from './picture/scene.ts';
 export { sharpPicture } from './picture/sharp-picture.ts';
-export type { Lamp } from './picture/subjects/lamps.ts';
+export type { Lamp } from './picture/subjects/lamp.ts';
 export type { Lighting, SceneOptions, Subject } from './picture/subjects/subject.ts';
 export { subjectOf, subjects } from './picture/subjects/subjects.ts';
 export { fieldOf, type View } from './picture/view.ts';
@@ -392,6 +392,9 @@ export {
 } from './quantity/vocabulary.ts';
 
 export { assembleRig } from './rig/assemble.ts';
+export { type KnownLens, type KnownNumber, type PossibleLenses } from './rig/assumed/known-lens.ts';
+export { possibleLenses } from './rig/assumed/possible-lenses.ts';
+export { spanOver, type AnswerSpan } from './rig/assumed/span-over.ts';
 export { cardinalPoints, rigMatrix, type CardinalPoints } from './rig/cardinal-points.ts';
 export {
   closeUpPowerForMagnification,
@@ -445,9 +448,9 @@ export { chainCount } from './rig/kit/chain-count.ts';
 export { gainOfPart, type PartGain } from './rig/kit/gain-of-part.ts';
 export { FaultyKit, type KitRow, type KitSubject } from './rig/kit/kit.ts';
 export { kitReach, kitReachByFront, type ChainReach } from './rig/kit/reach.ts';
-export type { KitSearch } from './rig/kit/search-sound-kit.ts';
+export { searchKit } from './rig/kit/search-kit.ts';
+export type { ChainJudgement, KitSearch } from './rig/kit/search-sound-kit.ts';
 export { finestEffectiveFNumber, finestEffectiveFNumberFormula } from './wave/finest-effective-f-number.formula.ts';
-export { searchKit, type ChainJudgement } from './rig/kit/search-kit.ts';
 export { verdictWords, type Verdict as KitVerdict } from './rig/kit/verdict.ts';
 export {
   internalFocusBrackets,

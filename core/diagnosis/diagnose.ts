@@ -83,9 +83,9 @@ export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
   // What is asked is never taken for granted.
   const assumptions = grounds.assumptions.filter(({ quantity }) => quantity !== asks);
   const routes = routesFrom(stated, { ...grounds, assumptions }, setUps);
-  const ways = routes.get(asks) ?? [];
+  const ways = (routes.get(asks) ?? []).filter(isWellFounded);
   const working = ways[0];
-  if (!working || (working.steps.length === 0 && working.uses.length === 0)) return cannot(enquiry, routes, grounds);
+  if (!working) return cannot(enquiry, routes, grounds);
   const off = offBy(answer.value, working.value);
   if (isMeant(answer, working.value, passes)) return { verdict: 'right', working, off };
   const other = ways.slice(1).find(({ value }) => isMeant(answer, value, slipPasses));
@@ -97,6 +97,11 @@ export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
   }
   const slip = likeliest(slipsOn(working, routes, grounds.families), answer);
   return slip ? { verdict: 'slip', working, off, slip, because: slip.because } : { verdict: 'off', working, off };
+}
+
+/** True for a route that starts from what was given: what rests on more assumptions than numbers, but for one, is about no gear that anybody has. */
+export function isWellFounded({ uses, assumed }: Route): boolean {
+  return uses.length > 0 && assumed.length <= uses.length + 1;
 }
 
 /** The slip that explains *answer*, if one does better than chance. */

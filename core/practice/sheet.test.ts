@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { families } from '#tests/support/example-families.ts';
-import { drawSheet, problemsOnSheet } from './sheet.ts';
+import { drawSheet, numbersOf, problemsOnSheet } from './sheet.ts';
 
 const seeds = fc.integer({ min: 1, max: 999_999 });
 const namesOn = (seed: number) => drawSheet(families, seed).map(({ family, seed: own }) => `${family.id}:${own}`);
@@ -25,6 +25,24 @@ describe('drawSheet', () => {
       }),
       { seed: 8, numRuns: 30 },
     );
+  });
+
+  it('asks no question again with the same numbers in another order, while there are others', () => {
+    const orders = ['3 mm, 5 mm', '5 mm, 3 mm', '7 mm, 9 mm', '9 mm, 7 mm'];
+    const family = {
+      ...families[1],
+      question: 'Which of these: {these}?',
+      givens: (draw: Parameters<(typeof families)[1]['givens']>[0]) => ({
+        ...families[1].givens(draw),
+        these: draw.pick(orders),
+      }),
+    };
+    for (const seed of [1, 2, 3, 4, 5]) {
+      const sheet = drawSheet([family], seed);
+      // Two sets of numbers, then the same in the other order: there are no others.
+      expect(sheet).toHaveLength(4);
+      expect(numbersOf(sheet[0]!)).not.toBe(numbersOf(sheet[1]!));
+    }
   });
 
   it('stays short where there are no more different questions', () => {

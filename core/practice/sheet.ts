@@ -9,7 +9,8 @@ export const problemsOnSheet = 8;
 const tries = 60;
 
 /**
- * The eight problems of the sheet with the number *seed*: of each kind in turn, none twice; the same in every browser. Sheets with successive numbers
+ * The eight problems of the sheet with the number *seed*: of each kind in turn, none twice, nor with the same numbers in another order while a
+ * kind has others; the same in every browser. Sheets with successive numbers
  * go on where the one before ended, with the next kind and the next numbers.
  *
  * Fewer than eight only where *families* have no more different questions.
@@ -25,17 +26,26 @@ export function drawSheet(families: readonly ProblemFamily[], seed: number): rea
   /** For each kind where its next search begins. */
   const next = families.map((_, index) => (Math.ceil((first - index) / kinds) % mostSeed) + 1);
   const isNew = ({ question }: Problem) => problems.every((other) => other.question !== question);
+  const hasNewNumbers = (problem: Problem) =>
+    problems.every((other) => other.family !== problem.family || numbersOf(other) !== numbersOf(problem));
   let [turn, passed] = [first, 0];
   while (problems.length < problemsOnSheet && passed < kinds) {
     const kind = turn++ % kinds;
-    let found: Problem | undefined;
-    for (let tried = 0; tried < tries && found === undefined; tried++) {
-      const problem = drawProblem(families[kind]!, next[kind]!);
-      next[kind] = nextSeed(next[kind]!);
-      if (isNew(problem)) found = problem;
+    let [found, better]: (Problem | undefined)[] = [];
+    for (let tried = 0, at = next[kind]!; tried < tries && better === undefined; tried++, at = nextSeed(at)) {
+      const problem = drawProblem(families[kind]!, at);
+      if (!isNew(problem)) continue;
+      if (hasNewNumbers(problem)) better = problem;
+      found ??= problem;
     }
+    found = better ?? found;
+    if (found) next[kind] = nextSeed(found.seed);
     passed = found ? 0 : passed + 1;
     if (found) problems.push(found);
   }
   return problems;
 }
+
+/** The numbers of a question, whatever order they stand in. */
+export const numbersOf = ({ question }: Pick<Problem, 'question'>): string =>
+  (question.match(/\d[\d.,/:]*/g) ?? []).sort().join(' ');

@@ -1,3 +1,4 @@
+import { asPlainNumber } from './as-photographers-write.ts';
 import { expectedWords, type Range } from './expected.ts';
 import { otherMeaning, type TypedValue } from './other-meaning.ts';
 import { printQuantity } from './print.ts';
@@ -23,7 +24,8 @@ export interface Refusal {
 }
 
 /**
- * Reads what people type for a quantity: `12 mm`, `1.2cm`, `0.5 in`, `1:2`, `2x`, `1/200`, `f/11`, `+3 dpt`, `550 nm`, `1,5`.
+ * Reads what people type for a quantity: `12 mm`, `1.2cm`, `0.5 in`, `1:2`, `2x`, `1/200`, `f/11`, `+3 dpt`, `550 nm`, `1,5`,
+ * and as photographers write it: `ISO 100`, `life size`.
  *
  * A bare number is in the unit the quantity is shown in, and where books print another one the answer asks whether that was meant; f/11 is 11, the mark and not the exact value behind it. What is
  * refused says what was wrong and what is accepted, and no text makes this throw. What prints like an end of the range is that end.
@@ -34,7 +36,7 @@ export function readQuantity(name: QuantityName, text: string, range: Range = qu
   const tidy = tidied(text);
   if (tidy === '') return { kind: 'blank' };
   const quoted = `“${shortened(tidy)}”`;
-  const found = valueOf(quantityOf(name), tidy);
+  const found = valueOf(quantityOf(name), asPlainNumber(name, tidy));
   const asked = typeof found === 'string' ? undefined : otherMeaning(name, found, range);
   const question = asked === undefined ? '' : ` Did you mean ${printQuantity(name, asked)}?`;
   const refusal = (why: string): Refusal => {

@@ -28,8 +28,8 @@ export interface Quantity {
   /** Sensible range, base unit: what sliders span and fields accept. */
   readonly least: number;
   readonly most: number;
-  /** Sliders are logarithmic where the trade thinks in ratios: unless said otherwise, above zero. */
-  readonly scale: 'log' | 'linear';
+  /** Sliders are logarithmic where the trade thinks in ratios: unless said otherwise, above zero. Both ways: from zero, fine steps near it. */
+  readonly scale: 'log' | 'linear' | 'log both ways';
 }
 
 type Row = Omit<Quantity, 'name'> & { readonly name?: string };
@@ -155,7 +155,7 @@ const rows = {
   'keeper-share': row('', '', 0, 1, { name: 'share in focus', writing: 'share', shown: '%' }),
   'keeper-frames': row('', '', 1, 10000, { name: 'frames for one in focus', writing: 'whole' }),
   'subject-tilt': row('τ', 'rad', 0, Math.PI / 2, { shown: '°' }),
-  'focus-offset': row('δ', 'mm', -50, 50),
+  'focus-offset': row('δ', 'mm', -50, 50, { scale: 'log both ways' }),
   'turn-angle': row('β', 'rad', 0, 0.5, { shown: '°' }),
   overlap: row('', '', -2, 0.95, { writing: 'share', shown: '%' }),
   'frame-step': row('Δ', 'mm', 0.00001, 1000),

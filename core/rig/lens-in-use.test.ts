@@ -4,7 +4,11 @@ import { closeTo } from '#tests/support/close-to.ts';
 import { prescriptions } from '#tests/support/prescriptions.ts';
 import { lens50 } from '#tests/support/rig-parts.ts';
 import { closestMagnification, lensInUse, stateAt } from './lens-in-use.ts';
+import { lensOfPrescription } from './lens-of-prescription.ts';
+// What traces: a lens of surfaces is among those that are tried.
+import './prescription-in-use.ts';
 import type { FocusState, InternalFocusing, Lens } from './lens.ts';
+import { prescriptionInUse } from './prescription-in-use.ts';
 
 /** 90 mm, life size at 0.29 m: down to 72.5 mm there. */
 const focusing = {
@@ -32,6 +36,19 @@ describe('a lens that is focused as a whole', () => {
     expect(far.flangeDepth).toBe(50 - 44);
     expect(near.flangeDepth - far.flangeDepth).toEqual(closeTo(7.5, rounding));
     expect(far.entrancePupil).toBe(6.25);
+  });
+
+  it('draws back what stands out behind its flange by f m₀, but for what is fixed to the flange', () => {
+    const deep = { ...lens50, rearProtrusion: 9, fixedProtrusion: 3 };
+    const out = (lens: Lens, at: number) => lensInUse(lens, at, 8).rearProtrusion;
+    expect(out(deep, 0)).toBe(9);
+    expect(out(deep, 0.1)).toEqual(closeTo(4, rounding));
+    expect(out(deep, 0.15)).toBe(3);
+    expect(out({ ...deep, fixedProtrusion: 0 }, 0.15)).toEqual(closeTo(1.5, rounding));
+    expect(out({ ...deep, fixedProtrusion: 12 }, 0.15)).toBe(9);
+    expect(out(lens50, 0.15)).toBe(0);
+    expect(() => out({ ...deep, rearProtrusion: -1 }, 0)).toThrow(/rear-protrusion is -1/);
+    expect(() => out({ ...deep, fixedProtrusion: NaN }, 0)).toThrow(/rear-protrusion is NaN/);
   });
 
   it('refuses to go closer than it goes, by name', () => {
@@ -97,6 +114,20 @@ describe('a lens whose iris and rear group stand still', () => {
 
 describe('a lens focused by its prescription', () => {
   const lens: Lens = { ...macro, focusing: { by: 'prescription' } };
+
+  it('has its last surface out behind the flange as far as its spacings say, setting by setting', () => {
+    const prescription = prescriptions['macro-60-us-5751485'];
+    const deep = lensOfPrescription(prescription, { registerDistance: 46.5, apertureControl: 'lens' });
+    const closest = closestMagnification(deep);
+    for (const at of [0, closest / 2, closest]) {
+      const toSensor = prescriptionInUse(prescription, at).surfaces.at(-1)!.thickness;
+      const { rearProtrusion } = lensInUse(deep, at, 4);
+      expect(rearProtrusion).toEqual(
+        closeTo(Math.max(0, 46.5 - toSensor), { absolute: 1e-3, because: 'a sensor is taken where light meets' }),
+      );
+      expect(lensInUse({ ...deep, rearProtrusion: 20 }, at, 4).rearProtrusion).toBe(20);
+    }
+  });
 
   it('is refused where it has none, and where that is another lens', () => {
     expect(() => stateAt(lens, 0)).toThrow(/needs to have it/);

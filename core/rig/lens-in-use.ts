@@ -1,15 +1,16 @@
 import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
 import { internalState } from './internal-focusing.ts';
 import type { FocusState, Lens, LensInUse } from './lens.ts';
-import { closestOfPrescription, prescriptionInUse } from './prescription-in-use.ts';
-import type { Prescription } from './prescription.ts';
+import { rearProtrusionAt } from './rear-protrusion.ts';
 import { requireLens } from './require-lens.ts';
 import { stateBetween } from './states-between.ts';
+import { tracing } from './traced-focusing.ts';
 
 /** The largest *m₀* that a lens reaches by its own focusing. */
-export function closestMagnification({ focusing, prescription }: Lens): number {
+export function closestMagnification(lens: Lens): number {
+  const { focusing } = lens;
   if (focusing.by === 'states') return focusing.states.at(-1)?.focusMagnification ?? 0;
-  if (focusing.by === 'prescription') return prescription ? closestOfPrescription(prescription) : 0;
+  if (focusing.by === 'prescription') return tracing().closest(lens);
   return focusing.closestMagnification;
 }
 
@@ -21,7 +22,7 @@ export function closestMagnification({ focusing, prescription }: Lens): number {
  * @param lens as a kit holds it
  * @param focusMagnification *m₀*, the magnification it is set to by itself; 0 is infinity
  * @param fNumber *N*, as marked
- * @returns *f*, *HH'*, *h*, *P*, *D* at that setting and how far H' stands before the flange. *f/D* need not be *N* any more.
+ * @returns *f*, *HH'*, *h*, *P*, *D* at that setting, how far H' stands before the flange and what stands out behind that. *f/D* need not be *N* any more.
  * @throws OutOfRange for a setting the lens does not reach, and for what is out of range in its data, by name: a rim behind its
  *   own flange is contradictory as well
  *
@@ -38,6 +39,7 @@ export function lensInUse(lens: Lens, focusMagnification: number, fNumber: numbe
     fNumber,
     entrancePupil: state.focalLength / (fNumber * state.fNumberDrift),
     flangeDepth: state.focalLength * (1 + focusMagnification) - lens.registerDistance,
+    rearProtrusion: rearProtrusionAt(lens, focusMagnification, state.focalLength),
   };
 }
 
@@ -59,9 +61,7 @@ export function stateAt(lens: Lens, focusMagnification: number): FocusState {
   }
   if (focusing.by === 'internal') return internalState(lens, focusing, focusMagnification);
   if (focusing.by === 'states') return stateBetween(focusing.states, focusMagnification);
-  if (focusing.by === 'prescription') {
-    return prescriptionInUse(lens.prescription as Prescription, focusMagnification).state;
-  }
+  if (focusing.by === 'prescription') return tracing().stateAt(lens, focusMagnification);
   return {
     focusMagnification,
     focalLength: lens.focalLength,

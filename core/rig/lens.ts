@@ -13,8 +13,10 @@ export interface Lens extends Readonly<
   readonly focusing: Focusing;
   /** Who opens and closes the iris: a ring on the lens itself, or the camera through contacts. */
   readonly apertureControl: 'lens' | 'camera';
-  /** What stands out behind the flange, mm; foremost when the lens is turned round. 0 where left out. */
+  /** What stands out behind the flange at infinity, mm; foremost when the lens is turned round. 0 where left out. */
   readonly rearProtrusion?: number;
+  /** Of it, what is fixed to the flange, as claws and contacts are, mm: the rest goes with the glass. 0 where left out. */
+  readonly fixedProtrusion?: number;
   /** Its glass, surface by surface, where that is known: to be drawn, and with settings in it to be traced at each of them. */
   readonly prescription?: Prescription;
 }
@@ -91,4 +93,6 @@ export interface LensInUse extends Readonly<
 > {
   /** From H' back to the lens's own flange, mm; negative where H' lies behind the flange. */
   readonly flangeDepth: number;
+  /** What stands out behind the flange at this setting, mm. */
+  readonly rearProtrusion: number;
 }

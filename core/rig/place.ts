@@ -106,8 +106,7 @@ function addLens(build: Build, part: MountedLens, index: number): void {
     control,
   );
   build.end = build.lastH + (reversed ? flangeDepth : frontPrincipalDepth);
-  const protrusion = requireNotNegative('extension', part.lens.rearProtrusion ?? 0);
-  if (reversed) build.standsOut = protrusion;
+  if (reversed) build.standsOut = lens.rearProtrusion;
   // What is mounted in front of a lens is not told anything through it.
   build.coupled = false;
 }

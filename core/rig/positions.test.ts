@@ -59,6 +59,15 @@ describe('rigPositions', () => {
     expect(entrancePupil!.diameter).toEqual(closeTo((1.5 * 28) / 8, rounding));
   });
 
+  it('racks the flange of a lens turned round nearer, and leaves its glass: nothing comes closer to the subject until the flange does', () => {
+    const turned = (at: number, fixedProtrusion = 0) =>
+      positions(on({ ...lens28, rearProtrusion: 2, fixedProtrusion }, { reversed: true, at }));
+    const { foremost } = turned(0);
+    expect(turned(0.05).foremost).toEqual(closeTo(foremost, rounding));
+    expect(turned(0.1).foremost).toEqual(closeTo(foremost + 2.8 - 2, rounding));
+    expect(turned(0.05, 1).foremost).toEqual(closeTo(foremost + 0.4, rounding));
+  });
+
   it('has neither sharp plane nor field at infinity, but both pupils', () => {
     const found = positions(on(lens50));
     expect(found).toMatchObject({ sharpPlane: null, field: null, signedMagnification: 0 });

@@ -1,9 +1,11 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
-import type { FocusState } from './lens.ts';
+import { FaultyPrescription } from './faulty-prescription.ts';
+import type { Lens, FocusState } from './lens.ts';
 import { glassPoints, glassPupils, type GlassPoints, type GlassPupils } from './paraxial-trace.ts';
 import { prescriptionSettings } from './prescription-settings.ts';
 import type { Prescription, Surface } from './prescription.ts';
 import { surfacesAt } from './surfaces-at.ts';
+import { bringTracing } from './traced-focusing.ts';
 
 /** A lens of known surfaces at one of its focus settings, traced. */
 export interface PrescriptionInUse {
@@ -116,3 +118,15 @@ function statedSetting(prescription: Prescription, focusMagnification: number): 
     }
   }
 }
+
+/** A lens of surfaces at one of its settings. */
+function traced({ prescription }: Lens, focusMagnification: number) {
+  if (!prescription) throw new FaultyPrescription(null, 'a lens that is focused by its prescription needs to have it');
+  return prescriptionInUse(prescription, focusMagnification);
+}
+
+bringTracing({
+  closest: ({ prescription }) => (prescription ? closestOfPrescription(prescription) : 0),
+  stateAt: (lens, focusMagnification) => traced(lens, focusMagnification).state,
+  backFocus: (lens, focusMagnification) => traced(lens, focusMagnification).points.backFocus,
+});

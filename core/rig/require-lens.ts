@@ -1,7 +1,6 @@
 import { OutOfRange, requireFinite, requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
-import { FaultyPrescription } from './faulty-prescription.ts';
 import type { FocusState, Lens } from './lens.ts';
-import { prescriptionInUse } from './prescription-in-use.ts';
+import { tracing } from './traced-focusing.ts';
 
 /** Throws OutOfRange or FaultyPrescription for what no lens can have, by name: a rim behind its own flange is contradictory as well. */
 export function requireLens(lens: Lens): void {
@@ -10,8 +9,10 @@ export function requireLens(lens: Lens): void {
   requireFinite('front-principal-depth', lens.frontPrincipalDepth);
   requirePositive('pupil-magnification', lens.pupilMagnification);
   requirePositive('register-distance', lens.registerDistance);
+  requireNotNegative('rear-protrusion', lens.rearProtrusion ?? 0);
+  requireNotNegative('rear-protrusion', lens.fixedProtrusion ?? 0);
   if (lens.focusing.by === 'states') requireStates(lens, lens.focusing.states);
-  else if (lens.focusing.by === 'prescription') requireTraced(lens);
+  else if (lens.focusing.by === 'prescription') requireRepeated(lens, tracing().stateAt(lens, 0));
   else requireNotNegative('focus-magnification', lens.focusing.closestMagnification);
   const least = lens.registerDistance - lens.focalLength - lens.principalSeparation;
   if (lens.frontPrincipalDepth < least) {
@@ -59,12 +60,6 @@ function requireStates(lens: Lens, states: readonly FocusState[]): void {
       'a drift of 1 in the first state, whose f-number is the marked one',
     );
   }
-}
-
-function requireTraced(lens: Lens): void {
-  const { prescription } = lens;
-  if (!prescription) throw new FaultyPrescription(null, 'a lens that is focused by its prescription needs to have it');
-  requireRepeated(lens, prescriptionInUse(prescription, 0).state);
 }
 
 function requireRepeated(lens: Lens, first: Pick<FocusState, (typeof repeated)[number][0]>): void {

@@ -60,14 +60,14 @@ export const bench = new Bench({
     ...startsOf(lenses['lens-90'], ['pupil-magnification', 'max-aperture']),
     // What real lenses have wide open is less; more would be soft at every mark.
     'spherical-aberration': { start: 0, least: -5, most: 5 },
-    ...startsOf(bodies['body-36'], ['circle-of-confusion', 'pixel-pitch']),
+    ...startsOf(bodies['body-36'], ['circle-of-confusion', 'sensor-width', 'pixel-pitch']),
     wavelength: 0.00055,
     overlap: 0.25,
   },
   choices: {
     subject: { ...choiceOf('Subject', subjects, ['subject-depth']), kept: true },
-    sensor: choiceOf('Camera', bodies, ['pixel-pitch']),
-    [circleChoice]: circleByBody('pixel-pitch'),
+    sensor: choiceOf('Camera', bodies, ['sensor-width', 'pixel-pitch']),
+    [circleChoice]: circleByBody,
   },
   handles: {
     'spatial-frequency': {

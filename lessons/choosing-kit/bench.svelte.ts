@@ -123,7 +123,7 @@ export const bench = new Bench({
     kit: keptChoice('Choose from', labels),
     part: keptChoice('One more part', wishNames),
     sensor: choiceOf('Camera', bodies, ['sensor-width']),
-    [circleChoice]: circleByBody('sensor-width'),
+    [circleChoice]: circleByBody,
   },
   formulas: [
     ...under('filling', [magnificationFromFieldFormula], { 'field-width': 'subject-width' }),

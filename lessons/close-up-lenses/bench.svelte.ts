@@ -48,11 +48,11 @@ export const bench = new Bench({
     ...startsOf(bodies['body-36'], ['sensor-width', 'circle-of-confusion']),
   },
   choices: {
-    lens: choiceOf('Lens, set to infinity', lensChoices, ofLens),
+    lens: { ...choiceOf('Lens, set to infinity', lensChoices, ofLens), takes: 'infinity' },
     'close-up': choiceOf('Close-up lenses on it', powers, ['close-up-power']),
     glass: choiceOf('Their glass', glasses, ['abbe-number']),
     sensor: choiceOf('Camera', bodies, ['sensor-width']),
-    [circleChoice]: circleByBody('sensor-width'),
+    [circleChoice]: circleByBody,
   },
   formulas: [
     ownPlane,

@@ -3,16 +3,20 @@ import { finderLossFormula } from '#core/gaussian/finder-loss.formula.ts';
 import { lightLossFormula } from '#core/gaussian/light-loss.formula.ts';
 import { numericalApertureFormula } from '#core/gaussian/numerical-aperture.formula.ts';
 import { step } from '#core/quantity/answers-from.ts';
+import { printQuantity } from '#core/quantity/print.ts';
 import { Bench, choiceOf, keptChoice } from '#site/state/bench.svelte.ts';
 import { lenses } from '#site/state/crate.ts';
 import { brightness, inStops, isGain } from './figures/in-stops.ts';
-import { ways, worksAt, type Way } from './figures/ways.ts';
+import { isReached, ways, worksAt, type Way } from './figures/ways.ts';
 
 /** What the lens works at, by the way in which it has come to its magnification. */
 const worksAtByWay = step({
   from: ['f-number', 'magnification', 'pupil-magnification', 'focus-magnification', 'converter-factor'],
   gives: ['effective-f-number'],
-  evaluate: (given, chosen) => ({ effectiveFNumber: worksAt(chosen['reached-by'] as Way, given) }),
+  evaluate(given, chosen) {
+    const way = chosen['reached-by'] as Way;
+    return isReached(way, given) ? { effectiveFNumber: worksAt(way, given) } : {};
+  },
 });
 
 export const bench = new Bench({
@@ -31,6 +35,10 @@ export const bench = new Bench({
   },
   formulas: [worksAtByWay, lightLossFormula, correctedExposureTimeFormula, finderLossFormula, numericalApertureFormula],
   words: {
+    'effective-f-number': (works, known) =>
+      works === undefined
+        ? `none: a close-up lens gives no less than the lens alone, ${printQuantity('focus-magnification', known['focus-magnification']!)}`
+        : undefined,
     'light-loss': (stops = 0) => (isGain(stops) ? `none: ${inStops(stops, ['lost', 'gained'])}` : undefined),
     'finder-loss': (stops = 0) => (isGain(stops) ? `none: ${brightness(stops)}` : undefined),
     'numerical-aperture': { none: 'no lens in air has so wide a cone' },

@@ -60,8 +60,8 @@ export const bench = new Bench({
     ...startsOf(inside['lens-90'], ofPair),
   },
   choices: {
-    lens: choiceOf('Lens, moved as a whole', whole, ofLens),
-    printed: choiceOf('Lens that focuses inside', inside, ofPair),
+    lens: { ...choiceOf('Lens, moved as a whole', whole, ofLens), takes: 'whole' },
+    printed: { ...choiceOf('Lens that focuses inside', inside, ofPair), takes: 'inside' },
   },
   handles: {
     'subject-distance': {

@@ -34,15 +34,15 @@ export const bench = new Bench({
     ...startsOf(holdings.hand, ['sway']),
     'focus-offset': 0,
     ...startsOf(lensAt('lens-90', magnification), ofLens),
-    ...startsOf(bodies['body-36'], ['pixel-pitch', 'circle-of-confusion']),
+    ...startsOf(bodies['body-36'], ['sensor-width', 'pixel-pitch', 'circle-of-confusion']),
     'turn-angle': 5 * degree,
   },
   choices: {
     subject: choiceOf('Subject', leaning, ['magnification', 'subject-width', 'subject-tilt']),
     holding: choiceOf('Holding', holdings, ['sway']),
     lens: lensHeld(ofLens),
-    sensor: choiceOf('Camera', bodies, ['pixel-pitch']),
-    [circleChoice]: circleByBody('pixel-pitch'),
+    sensor: choiceOf('Camera', bodies, ['sensor-width', 'pixel-pitch']),
+    [circleChoice]: circleByBody,
   },
   formulas: [
     effectiveFNumberFormula,

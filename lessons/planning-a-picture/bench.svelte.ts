@@ -106,7 +106,7 @@ export const bench = new Bench({
     source: choiceOf('What shines on it', sources, ['source-size']),
     light: choiceOf('Daylight', lights, ['luminance']),
     sensor: choiceOf('Camera', bodies, ['sensor-width']),
-    [circleChoice]: circleByBody('sensor-width'),
+    [circleChoice]: circleByBody,
   },
   formulas: [
     magnificationFromFrameFillFormula,

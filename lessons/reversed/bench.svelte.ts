@@ -14,6 +14,7 @@ import { effectiveFNumberOfReversedLensFormula } from '#core/rig/effective-f-num
 import { entrancePupilDistanceOfReversedLensFormula } from '#core/rig/entrance-pupil-distance-of-reversed-lens.formula.ts';
 import { entrancePupilOfReversedLensFormula } from '#core/rig/entrance-pupil-of-reversed-lens.formula.ts';
 import { magnificationOfReversedLensFormula } from '#core/rig/magnification-of-reversed-lens.formula.ts';
+import { remainingRearProtrusion } from '#core/rig/rear-protrusion.ts';
 import { workingDistanceOfRackedOutReversedLensFormula } from '#core/rig/working-distance-of-racked-out-reversed-lens.formula.ts';
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { bodies, lenses, parts } from '#site/state/crate.ts';
@@ -33,7 +34,7 @@ const standsOut = step({
   from: ['rear-protrusion', 'focus-travel'],
   gives: ['remaining.rear-protrusion'],
   evaluate: ({ rearProtrusion, focusTravel }) => ({
-    remainingRearProtrusion: Math.max(Math.min(rearProtrusion, claws), rearProtrusion - focusTravel),
+    remainingRearProtrusion: remainingRearProtrusion({ rearProtrusion, fixed: claws, focusTravel }),
   }),
 });
 
@@ -64,7 +65,7 @@ export const bench = new Bench({
     ...startsOf(bodies['body-36'], ['register-distance', 'sensor-width']),
   },
   choices: {
-    lens: choiceOf('Lens', ownLenses, ofLens),
+    lens: { ...choiceOf('Lens', ownLenses, ofLens), takes: 'infinity' },
     drawn: keptChoice('In the figure', {
       both: 'both ways, one above the other',
       upright: 'the right way round alone',

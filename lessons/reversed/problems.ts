@@ -277,11 +277,16 @@ const rackedOut = numberFamily({
   ],
 });
 
+/** Of each kind one goes into a question, and whichever it is: shortest, longest, fastest and nearest are what they are called. */
 const kinds = {
-  shortest: '28 mm f/3.5, closest 0.4 m',
-  longest: '135 mm f/3.5, closest 1.5 m',
-  fastest: '50 mm f/1.4, closest 0.45 m',
-  nearest: '60 mm f/2.8 macro, closest 0.2 m',
+  shortest: ['24 mm f/4, closest 0.35 m', '28 mm f/3.5, closest 0.4 m', '35 mm f/3.5, closest 0.5 m'],
+  longest: ['105 mm f/4, closest 1.2 m', '135 mm f/3.5, closest 1.5 m', '200 mm f/4, closest 2.5 m'],
+  fastest: ['50 mm f/1.4, closest 0.45 m', '55 mm f/1.2, closest 0.6 m', '85 mm f/1.8, closest 0.9 m'],
+  nearest: [
+    '60 mm f/2.8 macro, closest 0.2 m',
+    '70 mm f/2.8 macro, closest 0.25 m',
+    '90 mm f/2.8 macro, closest 0.3 m',
+  ],
 } as const;
 type Kind = keyof typeof kinds;
 const orders: readonly (readonly Kind[])[] = [
@@ -299,7 +304,12 @@ const whichLens = choiceFamily({
   options: { a: 'A', b: 'B', c: 'C', d: 'D' },
   givens: (draw) => {
     const order = draw.pick(orders);
-    const [first, second, third, fourth] = order.map((kind) => kinds[kind]) as [string, string, string, string];
+    const [first, second, third, fourth] = order.map((kind) => draw.pick(kinds[kind])) as [
+      string,
+      string,
+      string,
+      string,
+    ];
     return {
       'front-principal-depth': draw.pick([20, 24, 28, 32]),
       first,

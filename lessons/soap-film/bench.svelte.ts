@@ -57,7 +57,7 @@ export const bench = new Bench({
     light: choiceOf('Colour of light', colours, ['wavelength']),
     flash: choiceOf('Light', sources, ['source-size']),
     sensor: choiceOf('Camera', bodies, ['sensor-width']),
-    [circleChoice]: circleByBody('sensor-width'),
+    [circleChoice]: circleByBody,
   },
   formulas: [
     refractionAngleFormula,

@@ -1,4 +1,4 @@
-import { diagnose, type Diagnosis, type Grounds } from '#core/diagnosis/diagnose.ts';
+import { diagnose, isWellFounded, type Diagnosis, type Grounds } from '#core/diagnosis/diagnose.ts';
 import { routesFrom, type Route } from '#core/diagnosis/route.ts';
 import { readStatement, type StatedNumber, type Statement } from '#core/diagnosis/statement.ts';
 import { nameInFull } from '#core/quantity/part.ts';
@@ -153,8 +153,10 @@ function workedOut(
   grounds: Grounds,
 ): CheckedAnswer {
   const assumptions = grounds.assumptions.filter(({ quantity }) => quantity !== asks);
-  const working = routesFrom(given, { ...grounds, assumptions }, setUps).get(asks)?.[0];
-  if (!working || working.uses.length === 0) {
+  const working = routesFrom(given, { ...grounds, assumptions }, setUps)
+    .get(asks)
+    ?.find(isWellFounded);
+  if (!working) {
     const refused = diagnose({ asks, given, answer: { value: 1, halfFigure: 0 }, setUps }, grounds);
     const words = refused.verdict === 'cannot' ? refused.because : 'The numbers do not lead to it.';
     return { asks, written: '', verdict: 'cannot', title: 'Cannot be told', words };

@@ -1,6 +1,7 @@
 import { mount, type Component, type ComponentProps } from 'svelte';
 import type { LineFormula } from '#core/quantity/printed-line.ts';
 import Predict from '#site/controls/predict/Predict.svelte';
+import { fetchProjection, namesStep } from '#site/stage/fetch-projection.ts';
 import { showMeanings } from '#site/terms/show-meaning.ts';
 import { alsoShown } from '#site/state/formula-line.ts';
 import { bringProblems, type FetchFamilies } from './bring-problems.ts';
@@ -22,7 +23,9 @@ export interface OwnIslands {
  * Each goes where the page has `<Island is="bench">`, `check` or `predict`, with the data that its place carries. Svelte can take over
  * built markup instead, and Astro can load islands one by one, but both weigh more than a lesson can spare and look the same.
  */
-export function enliven({ lesson, Bench, problems, formulas }: OwnIslands): void {
+export async function enliven({ lesson, Bench, problems, formulas }: OwnIslands): Promise<void> {
+  // What was built stands a little longer: a page that is opened projected never shows itself first. Without it the figure says so.
+  if (namesStep(location.search)) await fetchProjection().catch(() => undefined);
   alsoShown(formulas);
   for (const target of document.querySelectorAll<HTMLElement>('[data-island]')) {
     const { island, props: carried = '{}' } = target.dataset;

@@ -53,7 +53,7 @@ export interface BenchPlan<Input extends QuantityName, Output extends QuantityNa
  */
 export class Bench<Input extends QuantityName, Output extends QuantityName = never, Pulled extends Output = never> {
   readonly #plan: BenchPlan<Input, Output, Pulled>;
-  readonly #choices: Choices<Input>;
+  #choices: Choices<Input> = $state.raw()!;
   readonly #steps: Prepared;
   readonly #stepsTo: Record<string, Prepared> = {};
   /** One object a range while it stays the same: sliders build their ladders anew only for another one. */
@@ -224,8 +224,22 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     return this.#choices.plans;
   }
 
-  /** The option of a choice whose values the inputs have now, or undefined when they are the reader's own. */
+  /** Lists things of the reader's own kit first, by choice and slug. */
+  offer(own: Readonly<Record<string, ChoicePlan<Input>['options']>>): void {
+    const plans: Record<string, ChoicePlan<Input>> = { ...this.#plan.choices };
+    for (const [choice, options] of Object.entries(own)) {
+      plans[choice] = { ...plans[choice]!, options: { ...options, ...plans[choice]!.options } };
+    }
+    this.#choices = new Choices<Input>(plans, (name) => this.range(name));
+  }
+
+  /** The option of a choice whose values the inputs have now, or undefined when they are the reader's own, of a kit or not. */
   chosen(choice: string): string | undefined {
+    return this.kept[choice] ?? this.#choices.holding(choice, this.inputs, false);
+  }
+
+  /** The same where things of the reader's kit are options as well. */
+  chosenOrOwn(choice: string): string | undefined {
     return this.kept[choice] ?? this.#choices.holding(choice, this.inputs);
   }
 

@@ -15,6 +15,10 @@ export interface Option<Input extends QuantityName> {
   readonly fills: Some<Input> | ((given: Inputs<Input>) => Some<Input>);
   /** What a hand that chooses it sets besides, without its standing for that: a lens comes no nearer than its ring goes. An address says all itself. */
   readonly brings?: (given: Inputs<Input>) => Some<Input>;
+  /** Of the reader's own kit: figures and addresses know it by its numbers alone. */
+  readonly own?: true;
+  /** Why a part of the kit cannot be chosen here. */
+  readonly apart?: string;
 }
 
 export interface ChoicePlan<Input extends QuantityName> {
@@ -23,6 +27,8 @@ export interface ChoicePlan<Input extends QuantityName> {
   readonly kept?: true;
   /** Is no list to choose from: what it says stands beside the input that it fills. */
   readonly quiet?: true;
+  /** Which lenses of the reader's own it takes, and how set, where they are not at their closest or held at the magnification that is set. */
+  readonly takes?: 'infinity' | 'whole' | 'inside';
   readonly options: Readonly<Record<string, Option<Input>>>;
 }
 
@@ -78,11 +84,13 @@ export class Choices<Input extends QuantityName> {
     return { ...this.fills(choice, slug, { ...inputs, ...brought }), ...brought };
   }
 
-  /** The option whose values the inputs have, or undefined when they are the reader's own. */
-  holding(choice: string, inputs: Inputs<Input>): string | undefined {
-    return Object.keys(this.plans[choice]?.options ?? {}).find((slug) =>
-      Object.entries(this.fills(choice, slug, inputs)).every(([name, value]) => inputs[name as Input] === value),
-    );
+  /** The option whose values the inputs have, or undefined when there is none; one of the reader's own kit where *own* are asked for. */
+  holding(choice: string, inputs: Inputs<Input>, own = true): string | undefined {
+    return Object.entries(this.plans[choice]?.options ?? {}).find(
+      ([slug, option]) =>
+        !(option.own && (!own || option.apart)) &&
+        Object.entries(this.fills(choice, slug, inputs)).every(([name, value]) => inputs[name as Input] === value),
+    )?.[0];
   }
 
   /** *inputs* with *changes*, and with what computed choices that hold make of them; what is changed by hand stays as it is. */
@@ -112,8 +120,8 @@ export class Choices<Input extends QuantityName> {
       Object.assign(known, this.fills(choice, slug, inputs));
     }
     for (const choice of this.computed) {
-      const slug = this.holding(choice, inputs);
-      if (slug !== undefined && slug !== this.holding(choice, starts)) names[choice] = slug;
+      const slug = this.holding(choice, inputs, false);
+      if (slug !== undefined && slug !== this.holding(choice, starts, false)) names[choice] = slug;
       const [any] = Object.keys(this.plans[choice]!.options);
       const filled = Object.keys(this.fills(choice, slug ?? any!, inputs)) as Input[];
       for (const name of filled) known[name] = slug === undefined ? NaN : inputs[name];

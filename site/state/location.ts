@@ -12,6 +12,27 @@ export function goTo(search: string): void {
   window.dispatchEvent(new Event(moved));
 }
 
+/** Goes there as {@link goTo} does, in an entry of its own: the browser's Back leads out of it, and Forward in again. */
+export function goInto(search: string): void {
+  history.pushState({ isEntered: true }, '', location.href);
+  goTo(search);
+}
+
+let isLeaving = false;
+
+/** Goes there out of such an entry, back to the one before; as {@link goTo} does where none was gone into. */
+export function goOutTo(search: string): void {
+  if (isLeaving) return;
+  isLeaving = (history.state as { isEntered?: true } | null)?.isEntered === true;
+  if (!isLeaving) return goTo(search);
+  const arrive = () => {
+    isLeaving = false;
+    goTo(search);
+  };
+  window.addEventListener('popstate', arrive, { once: true });
+  history.back();
+}
+
 /**
  * Replaces the query in silence: for the one who already shows what the address says. The problem being practised stays
  * in it until another is named: it has nothing to do with the figure.

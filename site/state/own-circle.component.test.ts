@@ -7,7 +7,7 @@ import { bringOwnCircle, circleOf, keepCircle, ownCircle } from './own-circle.ts
 const newBench = () =>
   new Bench({
     inputs: startsOf(bodies['body-36'], ['circle-of-confusion', 'sensor-width']),
-    choices: { sensor: choiceOf('Camera', bodies, ['sensor-width']), [circleChoice]: circleByBody('sensor-width') },
+    choices: { sensor: choiceOf('Camera', bodies, ['sensor-width']), [circleChoice]: circleByBody },
     formulas: [],
   });
 

@@ -18,6 +18,14 @@ describe('the rungs of a slider', () => {
     ]);
   });
 
+  it('are fine near zero and coarse away from it where a quantity goes both ways from none', () => {
+    const ladder = rungs('focus-offset', vocabulary['focus-offset']);
+    const zero = ladder.indexOf(0);
+    expect(ladder.slice(zero - 2, zero + 3)).toEqual([-0.011, -0.01, 0, 0.01, 0.011]);
+    expect(ladder.slice(-3)).toEqual([48, 49, 50]);
+    expect(ladder.slice(0, 2)).toEqual([-50, -49]);
+  });
+
   it('are round in degrees for angles', () => {
     const ladder = rungs('subject-tilt', { least: 0, most: Math.PI / 2 });
     expect(ladder.slice(0, 3).map((angle) => Number(((angle * 180) / Math.PI).toPrecision(12)))).toEqual([0, 0.5, 1]);

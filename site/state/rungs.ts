@@ -1,7 +1,7 @@
 import { fNumberSeries, shutterTimeSeries } from '#core/quantity/nominal.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { degree } from '#core/quantity/units.ts';
-import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
+import { quantityOf, type Quantity, type QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Range } from './address.ts';
 
 /**
@@ -19,12 +19,19 @@ export function rungs(name: QuantityName, range: Range): readonly number[] {
   return [range.least, ...inner, range.most];
 }
 
-function between(writing: string, scale: 'log' | 'linear', range: Range, unit: number): readonly number[] {
+function between(writing: string, scale: Quantity['scale'], range: Range, unit: number): readonly number[] {
   if (writing === 'f-number') return fNumberSeries;
   if (writing === 'shutter-time') return shutterTimeSeries;
   if (scale === 'log') return preferredNumbers(range);
+  if (scale === 'log both ways') {
+    const one = preferredNumbers({ least: finest, most: Math.max(-range.least, range.most) });
+    return [...one.map((step) => -step).reverse(), 0, ...one];
+  }
   return evenSteps({ least: range.least / unit, most: range.most / unit }).map((step) => step * unit);
 }
+
+/** The first step from zero, in the base unit: a hundredth of a millimetre is a tenth of what is sharp at twice life size. */
+const finest = 0.01;
 
 /** 1.0, 1.1 ... 9.9 in every decade: steps of 1 to 10 per cent, all of two figures. */
 function preferredNumbers({ least, most }: Range): number[] {

@@ -13,6 +13,10 @@ export interface Stored<T> {
   write(value: T): void;
   /** Takes what is stored at this moment, by another tab perhaps, makes of it what *how* says, stores that and gives it. */
   change(how: (value: T) => T): T;
+  /** The text of what lies there and cannot be read, or was put aside since; undefined where there is none. */
+  unread(): string | undefined;
+  /** Erases what {@link unread} gives: the reader has it, or does not want it. */
+  forgetUnread(): void;
   /** Calls *listener* whenever another tab has stored something; returns the way to stop. */
   onChanged(listener: (found: Found<T>) => void): () => void;
 }
@@ -25,9 +29,11 @@ export interface StoredPlan<T> {
   readonly renewed: string;
   readonly fallback: T;
   readonly isValid: (value: unknown) => value is T;
+  /** Brings what an earlier edition stored up to date, before it is looked at; throws or gives what is not valid for anything else. */
+  readonly upgraded?: (value: unknown) => unknown;
 }
 
-export function stored<T>({ key, words, renewed, fallback, isValid }: StoredPlan<T>): Stored<T> {
+export function stored<T>({ key, words, renewed, fallback, isValid, upgraded }: StoredPlan<T>): Stored<T> {
   const name = `ring-and-ruler.${key}`;
   const refused = {
     value: fallback,
@@ -40,7 +46,8 @@ export function stored<T>({ key, words, renewed, fallback, isValid }: StoredPlan
   };
   const reading = (text: string): Found<T> => {
     try {
-      const value: unknown = JSON.parse(text);
+      const parsed: unknown = JSON.parse(text);
+      const value = upgraded ? upgraded(parsed) : parsed;
       return isValid(value) ? { value } : refused;
     } catch {
       return refused;
@@ -69,6 +76,24 @@ export function stored<T>({ key, words, renewed, fallback, isValid }: StoredPlan
       store.write(value);
       return value;
     },
+    unread() {
+      try {
+        const text = localStorage.getItem(name);
+        const lies = text !== null && reading(text) === refused ? text : localStorage.getItem(`${name}.put-aside`);
+        return lies ?? undefined;
+      } catch {
+        return undefined;
+      }
+    },
+    forgetUnread() {
+      try {
+        const text = localStorage.getItem(name);
+        if (text !== null && reading(text) === refused) localStorage.removeItem(name);
+        else localStorage.removeItem(`${name}.put-aside`);
+      } catch {
+        // Nothing could be kept, so nothing is there.
+      }
+    },
     onChanged(listener) {
       // Only the other tabs of the same site hear this; a key of null is everything being erased.
       const hear = ({ key }: StorageEvent) => {
@@ -79,4 +104,13 @@ export function stored<T>({ key, words, renewed, fallback, isValid }: StoredPlan
     },
   };
   return store;
+}
+
+/** Whether anything is stored under a key, without a look at what. */
+export function isStored(key: string): boolean {
+  try {
+    return localStorage.getItem(`ring-and-ruler.${key}`) !== null;
+  } catch {
+    return false;
+  }
 }

@@ -7,6 +7,7 @@ import { moodyServer, type Mood, type MoodyServer } from '../support/moody-serve
 import { root } from '../support/run.ts';
 import { builtBase } from '../support/built-base.ts';
 import { lessons } from './pages.ts';
+import { comeToProblems } from './walk/problems.ts';
 
 test.use({ serviceWorkers: 'allow', reuseContext: false });
 
@@ -23,7 +24,10 @@ test.afterEach(() => moody.stop());
 
 async function visit(page: Page) {
   await page.goto(address);
-  await expect(page.locator('[data-copy-words]')).toContainText(/kept on this device \(\d+ files, [\d.]+ MB\)/);
+  await expect(page.locator('[data-copy-words]')).toContainText(/kept on this device \(\d+ files, [\d.]+ MB\)/, {
+    // All files of the workbook, on a machine that may be busy.
+    timeout: 120_000,
+  });
 }
 
 for (const mood of ['silent', 'log-in page', 'sends elsewhere'] satisfies Mood[])
@@ -38,6 +42,29 @@ for (const mood of ['silent', 'log-in page', 'sends elsewhere'] satisfies Mood[]
     await page.goto(`${address}glossary/`, { timeout: 5000 });
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
   });
+
+test('with a copy kept, what a page has not fetched yet opens where the network goes away', async ({ page }) => {
+  await visit(page);
+  await page.goto(address + lessons[0]);
+  await expect(page.locator('.readings output').first()).toBeVisible();
+  moody.mood = 'silent';
+  await page.getByRole('button', { name: 'Project this lesson' }).click();
+  await expect(page.locator('.stage .question')).toBeVisible();
+  await page.keyboard.press('Escape');
+  await comeToProblems(page);
+});
+
+test('a projected view that the network does not give is told, and the page goes on', async ({ page }) => {
+  await page.addInitScript(() => localStorage.setItem('ring-and-ruler.copy-unwanted', 'true'));
+  await page.goto(address + lessons[0]);
+  await expect(page.locator('.readings output').first()).toBeVisible();
+  moody.mood = 'log-in page';
+  await page.getByRole('button', { name: 'Project this lesson' }).click();
+  await expect(page.locator('.notices')).toContainText('did not give the projected view');
+  await page.locator('.controls .field').first().fill('20');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.controls .field').first()).toHaveValue(/20/);
+});
 
 test('nothing that is not the workbook’s own gets into the copy', async ({ page }) => {
   await page.addInitScript(() => localStorage.setItem('ring-and-ruler.copy-unwanted', 'true'));

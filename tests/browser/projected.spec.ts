@@ -39,6 +39,30 @@ for (const path of sharing) {
       await at(page, '1 answer');
     });
 
+    test('is left by the browser’s Back, however many steps were shown, and entered again by Forward', async ({
+      page,
+    }) => {
+      const entries = () => page.evaluate(() => history.length);
+      const before = await entries();
+      const { href } = new URL(page.url());
+      await page.getByRole('button', { name: 'Project this lesson' }).click();
+      for (const place of ['1 question', '1 answer', '2 question', '2 answer']) {
+        if (place !== '1 question') await page.keyboard.press('PageDown');
+        await at(page, place);
+      }
+      expect(await entries()).toBe(before + 1);
+      await page.goBack();
+      await expect(stageOf(page)).toBeHidden();
+      expect(page.url()).toBe(href);
+      await page.goForward();
+      await at(page, '2 answer');
+      await page.keyboard.press('Escape');
+      await page.keyboard.press('Escape');
+      await expect(stageOf(page)).toBeHidden();
+      expect(new URL(page.url()).pathname).toBe(new URL(href).pathname);
+      expect(await entries()).toBe(before + 1);
+    });
+
     test('goes on with every key that says so, back the same way, and jumps to a number', async ({ page }) => {
       await page.keyboard.press('Alt+KeyP');
       for (const [key, place] of [

@@ -11,6 +11,14 @@ async function work(page: Page, kind: string) {
     .click();
 }
 
+/** The kinds of problem that a tab knows as worked. */
+const keptIn = (page: Page) =>
+  page.evaluate(() =>
+    Object.entries(localStorage)
+      .filter(([name]) => name.startsWith('ring-and-ruler.progress.'))
+      .flatMap(([, text]) => Object.keys(JSON.parse(text as string) as object)),
+  );
+
 test('what is worked in one tab is not lost to what is worked in another', async ({ context }) => {
   const [first, second] = [await context.newPage(), await context.newPage()];
   for (const page of [first, second]) {
@@ -18,11 +26,8 @@ test('what is worked in one tab is not lost to what is worked in another', async
     await comeToProblems(page);
   }
   await work(first, '1');
+  // Browsers tell other tabs of what is stored a moment later.
+  await expect.poll(() => keptIn(second)).toHaveLength(1);
   await work(second, '2');
-  const kept = await first.evaluate(() =>
-    Object.entries(localStorage)
-      .filter(([name]) => name.startsWith('ring-and-ruler.progress.'))
-      .flatMap(([, text]) => Object.keys(JSON.parse(text as string) as object)),
-  );
-  expect(kept).toHaveLength(2);
+  await expect.poll(() => keptIn(first)).toHaveLength(2);
 });

@@ -27,9 +27,11 @@ describe.each(await drawnLessons())('the controls of $slug', ({ bench, Figure, p
     await tick();
     const before = readings();
     expect(inputs.length).toBeGreaterThan(1);
-    for (const { input, field } of inputs) {
+    for (const [at, { input, field }] of inputs.entries()) {
       const value = field.value;
-      for (const nonsense of ['abc', '-1e9', '1e999', '12 parsec']) {
+      // What is nonsense is the reader's of numbers to say, for which `read.test.ts` has all of it: every field refuses one kind, the first all four.
+      const kinds = ['abc', '-1e9', '1e999', '12 parsec'];
+      for (const nonsense of at === 0 ? kinds : [kinds[at % kinds.length]!]) {
         await fireEvent.input(field, { target: { value: nonsense } });
         await fireEvent.keyDown(field, { key: 'Enter' });
         expect(input.querySelector('.notice')?.textContent, `${field.name}: ${nonsense}`).toMatch(

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
-import { byBody, circleChoice, circleOfBody } from '#site/state/body-circle.ts';
+import { byBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies } from '#site/state/crate.ts';
 import { everyLessonFile } from '#tests/support/lessons.ts';
 
@@ -30,6 +30,14 @@ describe.each(asking)('the circle of confusion of %s', (_, bench) => {
     expect(bench.chosen('sensor')).toBe('body-23');
   });
 
+  it('is an 1800th of the width of a sensor of the reader’s own, however many pixels that has', () => {
+    bench.set('sensor-width', 48);
+    expect(circle()).toBeCloseTo(48 / 1800, 12);
+    if ('pixel-pitch' in bench.starts) bench.set('pixel-pitch', 0.004);
+    expect(circle()).toBeCloseTo(48 / 1800, 12);
+    expect(bench.chosen(circleChoice)).toBe(byBody);
+  });
+
   it('stays the reader’s own through any change of body, and goes back to the body’s when asked', () => {
     bench.set('circle-of-confusion', 0.025);
     bench.choose('sensor', 'body-23');
@@ -40,10 +48,7 @@ describe.each(asking)('the circle of confusion of %s', (_, bench) => {
   });
 });
 
-it('is an 1800th of the width, by the width or by a pixel, for other bodies too', () => {
+it('is an 1800th of the width of the crate’s bodies', () => {
   expect(bodies['body-36']['circle-of-confusion']).toBe(0.02);
   expect(bodies['body-23']['circle-of-confusion']).toBeCloseTo(0.01306, 5);
-  expect(circleOfBody('sensor-width', 36)).toBe(circleOfBody('pixel-pitch', 0.006));
-  expect(circleOfBody('sensor-width', 48)).toBeCloseTo(48 / 1800, 12);
-  expect(circleOfBody('pixel-pitch', 0.008)).toBe(circleOfBody('sensor-width', 48));
 });

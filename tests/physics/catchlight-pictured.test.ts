@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { catchlightWidth } from '#core/light/catchlight-width.ts';
 import { mirrorPoint } from '#core/light/mirror-point.ts';
-import { type Direction, mirrored } from '#core/picture/subjects/shade.ts';
+import type { Direction } from '#core/picture/subjects/lamp.ts';
+import { mirrored } from '#core/picture/subjects/shade.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 
 /** How far from the axis, radians around a ball’s middle, the mirrored light is half as bright, on the way from *within* to *outside* it. */

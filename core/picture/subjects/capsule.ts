@@ -1,7 +1,8 @@
 import type { Surface } from '../scene.ts';
 import { type Colour, within } from './canvas.ts';
 import { mirroredLamps, shadeBy } from './lamps.ts';
-import { type Direction, lightFrom, mirrored, roundShade } from './shade.ts';
+import type { Direction } from './lamp.ts';
+import { lightFrom, mirrored, roundShade } from './shade.ts';
 import { type SceneOptions, usualLighting } from './subject.ts';
 
 /** A place in space: mm to the right, downwards, and towards the camera. */

@@ -1,7 +1,8 @@
 import type { Surface } from '../scene.ts';
 import { type Colour, emptySurface, painted, ramp, within } from './canvas.ts';
 import { layCapsule } from './capsule.ts';
-import { type Direction, lightFrom, mirrored } from './shade.ts';
+import type { Direction } from './lamp.ts';
+import { lightFrom, mirrored } from './shade.ts';
 import { type SceneOptions, subjectFrom, usualLighting } from './subject.ts';
 import { grain } from './value-noise.ts';
 

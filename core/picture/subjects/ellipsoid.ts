@@ -1,4 +1,4 @@
-import type { Direction } from './shade.ts';
+import type { Direction } from './lamp.ts';
 
 /** An ellipsoid that faces the camera: middle and half axes, mm. */
 export interface Ellipsoid {

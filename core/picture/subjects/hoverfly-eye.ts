@@ -1,6 +1,6 @@
 import { bandLimit, type Sample } from './canvas.ts';
 import { type Ellipsoid, normalOf } from './ellipsoid.ts';
-import type { Direction } from './shade.ts';
+import type { Direction } from './lamp.ts';
 
 /** Six-sided facets over a round eye: dark seams between them, as far as the grid can show them. */
 function facet(u: number, v: number, period: number): number {

@@ -5,7 +5,8 @@ import { type Capsule, layCapsule } from './capsule.ts';
 import { type Ellipsoid, heightOfEllipsoid, inside, normalOf, outlineOf } from './ellipsoid.ts';
 import { paintEye } from './hoverfly-eye.ts';
 import { mirroredLamps, shadeBy } from './lamps.ts';
-import { type Direction, lightFrom, lit, mirrored, roundShade } from './shade.ts';
+import type { Direction } from './lamp.ts';
+import { lightFrom, lit, mirrored, roundShade } from './shade.ts';
 import { type SceneOptions, subjectFrom, usualLighting } from './subject.ts';
 import { grain } from './value-noise.ts';
 

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
 import { hoverflyHead } from './hoverfly-head.ts';
-import { type Lamp, shadeBy } from './lamps.ts';
-import type { Direction } from './shade.ts';
+import type { Lamp } from './lamp.ts';
+import { shadeBy } from './lamps.ts';
+import type { Direction } from './lamp.ts';
 
 const at = (degrees: number): Direction => {
   const angle = (Math.PI / 180) * degrees;

@@ -1,16 +1,7 @@
 import { discIlluminance } from '#core/light/disc-illuminance.ts';
 import type { DiscSource } from '#core/light/flat-source.ts';
-import { type Direction, mirrored } from './shade.ts';
-
-/** A round light far off, by how it looks from the subject. */
-export interface Lamp {
-  /** Where its middle is: right, down, towards the camera; of length 1. */
-  readonly direction: Direction;
-  /** The angle that its width takes up, rad, above 0 and below π. */
-  readonly angularSize: number;
-  /** The same of a round hole in it, which does not shine; 0 or left out where it has none. */
-  readonly hole?: number;
-}
+import type { Direction, Lamp } from './lamp.ts';
+import { mirrored } from './shade.ts';
 
 /** What comes from nowhere in particular, so that no place is a hole in the picture: a share of the brightest. */
 const everywhere = 0.02;

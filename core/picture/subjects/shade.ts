@@ -1,8 +1,6 @@
 import type { Surface } from '../scene.ts';
+import type { Direction } from './lamp.ts';
 import { type Lighting, type SceneOptions, usualLighting } from './subject.ts';
-
-/** A direction: right, down, towards the camera; of length 1. */
-export type Direction = readonly [number, number, number];
 
 /** Where the light comes from. */
 export function lightFrom({ azimuth, elevation }: Lighting): Direction {

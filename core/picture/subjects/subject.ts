@@ -1,6 +1,6 @@
 import { OutOfRange, requirePositive } from '#core/quantity/errors.ts';
 import type { Scene, Surface } from '../scene.ts';
-import type { Lamp } from './lamps.ts';
+import type { Lamp } from './lamp.ts';
 
 /** Where the light stands, seen from the subject, and how large it looks from there, radians. */
 export interface Lighting {

@@ -1,6 +1,7 @@
 import type { KitChain } from './built-chain.ts';
 import type { KitRow, KitSubject } from './kit.ts';
-import { searchKit, type KitSearch } from './search-kit.ts';
+import { searchKit } from './search-kit.ts';
+import type { KitSearch } from './search-sound-kit.ts';
 
 /** What one further part would be worth. */
 export interface PartGain {

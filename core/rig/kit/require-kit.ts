@@ -1,5 +1,7 @@
 import { FaultyPrescription } from '../faulty-prescription.ts';
 import { closestMagnification, lensInUse } from '../lens-in-use.ts';
+// A kit may hold lenses that are traced.
+import '../prescription-in-use.ts';
 import type { Focusing } from '../lens.ts';
 import type { Prescription } from '../prescription.ts';
 import { FaultyKit, type KitLens, type KitRow } from './kit.ts';
@@ -124,7 +126,9 @@ function requireUsableLens({ lens, maxAperture, smallestAperture }: KitLens, row
   requireFocusing(lens.focusing, row);
   if (lens.prescription !== undefined) requireListed(lens.prescription, row);
   requireOneOf('apertureControl', lens.apertureControl, ['lens', 'camera'], row);
-  if (lens.rearProtrusion !== undefined) requireNumber('rearProtrusion', lens.rearProtrusion, notNegative, row);
+  for (const name of ['rearProtrusion', 'fixedProtrusion'] as const) {
+    if (lens[name] !== undefined) requireNumber(name, lens[name], notNegative, row);
+  }
   try {
     const closest = closestMagnification(lens);
     for (const setting of [0, closest / 2, closest]) {

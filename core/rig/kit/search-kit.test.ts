@@ -15,7 +15,8 @@ import { contrast } from '#core/wave/contrast.formula.ts';
 import { chainCount } from './chain-count.ts';
 import { gainOfPart } from './gain-of-part.ts';
 import { FaultyKit, type KitRow, type KitSubject } from './kit.ts';
-import { searchKit, type KitSearch } from './search-kit.ts';
+import { searchKit } from './search-kit.ts';
+import type { KitSearch } from './search-sound-kit.ts';
 import { verdicts, verdictWords } from './verdict.ts';
 
 /** A coin’s worth of something that keeps still: m = 0.5 on a 36 mm sensor, N_w = 10 for the depth by geometry alone. */

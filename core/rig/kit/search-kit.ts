@@ -22,5 +22,3 @@ export function searchKit(kit: readonly KitRow[], subject: KitSubject, budget: n
   requireSubject(subject, budget);
   return searchSoundKit(kit, subject, budget);
 }
-
-export type { ChainJudgement, KitSearch } from './search-sound-kit.ts';

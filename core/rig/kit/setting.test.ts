@@ -9,6 +9,7 @@ import { focusTo, settingOf } from './setting.ts';
 
 const lenses: readonly Lens[] = [
   lens50,
+  { ...lens50, rearProtrusion: 9, fixedProtrusion: 3 },
   { ...lens50, focusing: { by: 'internal', closestMagnification: 0.5, closestFocusDistance: 190, keeps: 'f-number' } },
   {
     ...lens50,
@@ -30,6 +31,7 @@ describe('focusTo', () => {
       const near = (value: number) => closeTo(value, { absolute: 1e-11, because: 'rounding' });
       expect(setting.focalLength).toEqual(near(exact.focalLength));
       expect(setting.flangeDepth).toEqual(near(exact.flangeDepth));
+      expect(setting.rearProtrusion).toEqual(near(exact.rearProtrusion));
       expect(setting.frontPrincipalDepth).toEqual(near(exact.frontPrincipalDepth));
       expect(setting.principalSeparation).toEqual(near(exact.principalSeparation));
       expect(setting.pupilMagnification).toEqual(near(exact.pupilMagnification));

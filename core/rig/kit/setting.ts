@@ -1,6 +1,7 @@
 import { closeFocusFocalLength } from '#core/gaussian/close-focus-focal-length.formula.ts';
 import { closestMagnification, stateAt } from '../lens-in-use.ts';
 import type { Lens } from '../lens.ts';
+import { rearProtrusionAt } from '../rear-protrusion.ts';
 
 /**
  * A lens at a setting that can be changed without making a new object: the search moves through hundreds of thousands.
@@ -18,6 +19,7 @@ export interface Setting {
   principalSeparation: number;
   pupilMagnification: number;
   flangeDepth: number;
+  rearProtrusion: number;
   fNumberDrift: number;
 }
 
@@ -28,6 +30,7 @@ export function settingOf(lens: Lens): Setting {
     lens,
     closest: closestMagnification(lens),
     flangeDepth: 0,
+    rearProtrusion: 0,
     closeFocalLength:
       focusing.by === 'internal' && focusing.keeps !== 'iris-and-rear-group'
         ? closeFocusFocalLength({
@@ -59,4 +62,5 @@ export function focusTo(setting: Setting, focusMagnification: number): void {
     setting.fNumberDrift = state.fNumberDrift;
   }
   setting.flangeDepth = setting.focalLength * (1 + focusMagnification) - lens.registerDistance;
+  setting.rearProtrusion = rearProtrusionAt(lens, focusMagnification, setting.focalLength);
 }

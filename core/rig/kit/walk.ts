@@ -103,7 +103,7 @@ export function walkAt(walk: Walk, focusMagnification: number): void {
   alongSlope -= along / f;
   at = rear + principalSeparation;
   let end = at + (reversed ? main.flangeDepth : main.frontPrincipalDepth);
-  let foremost = reversed ? end + (main.lens.rearProtrusion ?? 0) : Math.max(end, walk.mountedAt);
+  let foremost = reversed ? end + main.rearProtrusion : Math.max(end, walk.mountedAt);
 
   walk.coneAtLeast = 0;
   let inOther = 0;
@@ -129,7 +129,7 @@ export function walkAt(walk: Walk, focusMagnification: number): void {
     v -= y / second.focalLength;
     alongSlope -= along / second.focalLength;
     at = secondRear + second.principalSeparation;
-    foremost = at + second.flangeDepth + (second.lens.rearProtrusion ?? 0);
+    foremost = at + second.flangeDepth + second.rearProtrusion;
   }
   walk.magnification = -v;
   // A stop where the middle ray has no height stands in the picture and limits nothing.

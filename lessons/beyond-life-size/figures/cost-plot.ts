@@ -21,6 +21,10 @@ const rooms = [8, 200] as const;
 const reach = 7;
 const ownReach = 12;
 
+/** What a road works at, after its name. */
+const coneOf = ({ effectiveFNumber }: Pick<CostPoint, 'effectiveFNumber'>) =>
+  `, ${printQuantity('effective-f-number', effectiveFNumber)}`;
+
 const isInside = (value: number, [least, most]: readonly [number, number]) => value >= least && value <= most;
 export const isOnSheet = ({ magnification, workingDistance }: CostPoint) =>
   isInside(magnification, sizes) && isInside(workingDistance, rooms);
@@ -50,7 +54,7 @@ export function costPlotLayout(
   const crates = points.find(({ x, y }) => yours && Math.hypot(x - yours.x, y - yours.y) < 1);
   const yourKey = crates?.key ?? 'yours';
   const labelOf = ({ key, short, effectiveFNumber, x, y }: (typeof points)[number], size: number): Wanted => {
-    const cone = printQuantity('effective-f-number', effectiveFNumber);
+    const cone = coneOf({ effectiveFNumber });
     const beside = (key === yourKey ? ownReach : reach) + 4;
     const onLine = (line: number): Spot[] => [
       { x: x + beside, y: y + line * size, anchor: 'start' },
@@ -65,10 +69,9 @@ export function costPlotLayout(
     ];
     return {
       key,
-      texts: [`${short}, ${cone}`, cone],
+      texts: [short + cone, short],
       size,
       spots,
-      quantity: 'effective-f-number',
     };
   };
   const taken = [
@@ -106,5 +109,14 @@ export function costPlotLayout(
     ...(yours && !crates ? [labelOf({ ...yours, key: yourKey }, box.text)] : []),
     ...[...(crates ? [crates] : []), ...others].map((point) => labelOf(point, box.small)),
   ];
-  return { frame, points, yours, labels: placeLabels(wanted, taken, sheet) };
+  /** What each works at is the end of its label: it can be withheld where the name is not. */
+  const cones = new Map(
+    [...points, ...(yours ? [{ ...yours, key: yourKey }] : [])].map((one) => [one.key, coneOf(one)]),
+  );
+  const labels = placeLabels(wanted, taken, sheet).map((label) => {
+    const cone = cones.get(label.key);
+    const from = label.text.length - (cone !== undefined && label.text.endsWith(cone) ? cone.length : 0);
+    return { ...label, name: label.text.slice(0, from), cone: label.text.slice(from) };
+  });
+  return { frame, points, yours, labels };
 }

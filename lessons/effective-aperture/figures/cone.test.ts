@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
+import { bench } from '../bench.svelte.ts';
 import { coneOf, magnificationWithPupilAt, type ConeGiven } from './cone.ts';
-import { ways, worksAt, type Way } from './ways.ts';
+import { isReached, ways, worksAt, type Way } from './ways.ts';
 
 const rounding = { relative: 1e-9, because: 'rounding of the arithmetic' };
 const anyGiven: fc.Arbitrary<ConeGiven> = fc.record({
@@ -11,6 +12,27 @@ const anyGiven: fc.Arbitrary<ConeGiven> = fc.record({
   pupilMagnification: fc.double({ min: 0.2, max: 5, noNaN: true }),
   focusMagnification: fc.double({ min: 0, max: 5, noNaN: true }),
   converterFactor: fc.double({ min: 1.01, max: 4, noNaN: true }),
+});
+
+describe('a size that cannot be had', () => {
+  it('is below the lens’s own with a close-up lens, which only adds to it', () => {
+    const atOwn = { magnification: 0.1, focusMagnification: 0.1 };
+    const below = { magnification: 0.05, focusMagnification: 0.1 };
+    for (const way of Object.keys(ways) as Way[]) {
+      expect(isReached(way, atOwn)).toBe(true);
+      expect(isReached(way, below)).toBe(way !== 'close-up-lens');
+    }
+  });
+
+  it('has no effective f-number and no stops, and says why', () => {
+    bench.read('?reached-by=close-up-lens&magnification=0.05&focus-magnification=0.1');
+    const said = ['effective-f-number', 'light-loss', 'finder-loss'] as const;
+    const words = said.map((name) => bench.words(name));
+    const [works, lost] = said.map((name) => bench.number(name, undefined));
+    bench.read('');
+    for (const one of words) expect(one).toBe('none: a close-up lens gives no less than the lens alone, 0.1×');
+    expect([works, lost]).toEqual([undefined, undefined]);
+  });
 });
 
 describe.each(Object.keys(ways) as Way[])('the cone of a lens close up by %s', (way) => {

@@ -16,6 +16,12 @@ export type Way = keyof typeof ways;
 
 type Given = Named<'f-number' | 'magnification' | 'pupil-magnification' | 'focus-magnification' | 'converter-factor'>;
 
+/** Whether a magnification can be had this *way*: a close-up lens adds to what the lens gives alone, and gives no less. */
+export const isReached = (
+  way: Way,
+  { magnification, focusMagnification }: Named<'magnification' | 'focus-magnification'>,
+) => way !== 'close-up-lens' || magnification >= focusMagnification;
+
 /** *N_w* of a lens that has come to its magnification this *way*. */
 export function worksAt(way: Way, given: Given): number {
   if (way === 'close-up-lens') return effectiveFNumberWithCloseUpLens(given);

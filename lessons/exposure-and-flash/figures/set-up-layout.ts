@@ -1,6 +1,7 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { levelPitch } from '#site/figures/dimension/stack.ts';
 import { drawingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
+import { titleHeight } from '#site/figures/sheet/title-block.ts';
 
 /** Lengths along the axis, mm. */
 export interface SetUp {
@@ -26,7 +27,7 @@ export function setUpLayout(
   const [left, right] = [1.6 * text, width - 1.6 * text];
   /** Lines of dimensions stand above, rule and patches below. */
   const top = (levelPitch + 1.5) * small;
-  const foot = 2.2 * small;
+  const foot = (box.onPaper ? 0.6 : 2.2) * small;
   const ruleY = top + 0.44 * (height - top - foot);
   const room = right - left;
   const shownBehind = Math.min(backgroundDistance, 3 * flashDistance);
@@ -38,7 +39,9 @@ export function setUpLayout(
   const backgroundX = isFar ? right : subjectX + mm(backgroundDistance);
   const flashX = Math.max(4, subjectX - mm(flashDistance));
   const rimX = subjectX - mm(rimToSubject);
-  const deep = ruleY - 1.7 * small - top;
+  // On paper the title stands over the rule, which a reader lays a ruler on; on a screen it stands at the foot.
+  const titleY = box.onPaper ? ruleY - 2.1 * small - 3 : height - 3;
+  const deep = (box.onPaper ? titleY - titleHeight * small - 4 : ruleY - 1.7 * small) - top;
   const axisY = top + 0.62 * deep;
   const halfLens = Math.min(Math.max(9, mm(halfRim)), 0.36 * deep);
   const headHalf = Math.min(Math.max(7, mm(halfHead)), 0.16 * deep);
@@ -54,6 +57,7 @@ export function setUpLayout(
     scale,
     top,
     ruleY,
+    titleY,
     axisY,
     subjectX,
     backgroundX,

@@ -111,7 +111,9 @@ export function limitsLayout(given: LimitsGiven, box: SheetBox) {
       texts:
         slowest === undefined
           ? ['no such focus']
-          : [`longest ${printQuantity('exposure-time', slowest)}${isOff ? ', off the sheet' : ''}`],
+          : isOff
+            ? [`longest ${printQuantity('exposure-time', slowest)}, off the sheet`, 'off the sheet']
+            : [`longest ${printQuantity('exposure-time', slowest)}`],
       size: text,
       spots: beside(here.x, here.y),
       quantity: 'exposure-time',

@@ -38,6 +38,7 @@ type Filled = 'focal-length' | 'max-aperture' | 'principal-separation' | 'pupil-
 /** A lens with the barrel that it has at the distance set; chosen by hand it comes no nearer and no wider open than its rings go. */
 export const lensChoice: ChoicePlan<Filled | 'focus-distance' | 'f-number'> = {
   label: 'Lens',
+  takes: 'whole',
   options: Object.fromEntries(
     handLenses.map((slug) => {
       const lens = marks[slug];

@@ -56,3 +56,14 @@ export function headJob(lens: HeadLens, { turned, effectiveFNumber, focusOffset,
   };
   return { subject: 'hoverfly-head', seed: 1, centre, turned, view };
 }
+
+/**
+ * Where the sharp plane passes through a plane that holds both eyes, a share of the picture's width from its left edge: an upright line. Undefined
+ * where it passes beside the picture, or nowhere, because both lie alike.
+ */
+export function planeInPicture({ turned = 0, view }: PictureJob): number | undefined {
+  if (turned === 0) return undefined;
+  const aside = (view.focusHeight - eye.height) / Math.tan(turned);
+  const share = 0.5 + ((aside - centre.x) * view.magnification) / (view.columns * view.pitch);
+  return share > 0 && share < 1 ? share : undefined;
+}

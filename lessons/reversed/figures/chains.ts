@@ -13,6 +13,7 @@ import type { SideViewChain } from '#site/figures/side-view/side-view.ts';
 import { lenses, parts, type LensSlug } from '#site/state/crate.ts';
 import { glassLenses } from '#site/state/glass.ts';
 import { marks } from '#site/state/lens-marks.ts';
+import { claws } from '#site/state/stands-out.ts';
 
 /** What of the bench the chains are put together from. */
 export const ofChain = [
@@ -21,7 +22,7 @@ export const ofChain = [
   'pupil-magnification',
   'front-principal-depth',
   'principal-separation',
-  'remaining.rear-protrusion',
+  'rear-protrusion',
   'focus-travel',
   'extension',
   'register-distance',
@@ -52,19 +53,14 @@ const glassSlug = 'lens-28';
 
 /** The lens as a part, *slug* its name in the crate where it is one of the crate's: whose glass is known has it with it. */
 function mounted(given: Given, slug: string | undefined, depth: number, travel: number, reversed: boolean): Part {
-  const {
-    focalLength,
-    fNumber,
-    remainingRearProtrusion: rearProtrusion,
-    reversedLensRegisterDistance: registerDistance,
-  } = given;
+  const { focalLength, fNumber, rearProtrusion, reversedLensRegisterDistance: registerDistance } = given;
   const focusMagnification = travel / focalLength;
   const part = lensPart({ ...given, frontPrincipalDepth: depth, focusMagnification, fNumber, registerDistance });
   if (part.part !== 'lens') return part;
   const { prescription } = glassLenses[glassSlug];
   const glass = slug === glassSlug && prescription ? { prescription } : {};
   const rim = slug === undefined ? {} : { rimDiameter: lenses[slug as LensSlug]['rim-diameter'] };
-  return { ...part, ...rim, reversed, lens: { ...part.lens, rearProtrusion, ...glass } };
+  return { ...part, ...rim, reversed, lens: { ...part.lens, rearProtrusion, fixedProtrusion: claws, ...glass } };
 }
 
 /** Turned round: its rim on the reversing ring and whatever rings there are behind that. */

@@ -1,7 +1,7 @@
 import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
 import { holeOfRing } from '#core/light/lights-around-ball.ts';
 import { sourceAngle } from '#core/light/source-angle.formula.ts';
-import type { Lamp } from '#core/picture/subjects/lamps.ts';
+import type { Lamp } from '#core/picture/subjects/lamp.ts';
 import type { PictureJob } from '#site/figures/picture/job.ts';
 import type { Lit } from './ball-shading.ts';
 

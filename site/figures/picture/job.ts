@@ -1,5 +1,5 @@
 import type { CoinBeforePosts } from '#core/picture/subjects/coin-before-posts.ts';
-import type { Lamp } from '#core/picture/subjects/lamps.ts';
+import type { Lamp } from '#core/picture/subjects/lamp.ts';
 import type { Lighting } from '#core/picture/subjects/subject.ts';
 import type { View } from '#core/picture/view.ts';
 import type { StackJob } from './stack-job.ts';

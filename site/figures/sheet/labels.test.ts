@@ -38,6 +38,15 @@ describe('labels', () => {
     expect(places(...placeLabels([label('a', [at(10, 50)])], [], sheet, [line]))).toEqual([['a', '60 mm wide', 10]]);
   });
 
+  it('never cross a line that is kept, and rather say less; one that is needed does', () => {
+    const line = { left: 60, right: 61, top: 0, bottom: 100 };
+    const wanted = label('a', [at(40, 50)]);
+    expect(places(...placeLabels([wanted], [], sheet, [], [line]))).toEqual([['a', '60', 40]]);
+    expect(placeLabels([label('a', [at(55, 50)])], [], sheet, [], [line])).toEqual([]);
+    const needed = placeLabels([{ ...label('a', [at(55, 50)]), isNeeded: true }], [], sheet, [], [line]);
+    expect(places(...needed)).toEqual([['a', '60 mm wide', 55]]);
+  });
+
   it('do not run together into one word where there is room elsewhere', () => {
     const beside = [at(20, 50), at(100, 50)];
     const [, second] = placeLabels([label('a', [at(10, 50)], ['H′']), label('b', beside, ['+4'])], [], sheet);

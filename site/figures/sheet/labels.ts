@@ -19,6 +19,8 @@ export interface Wanted {
   /** The quantity that it names, for colour and lighting. */
   readonly quantity?: string;
   readonly className?: string;
+  /** Stands even across lines that no other label crosses: a caution. */
+  readonly isNeeded?: boolean;
 }
 
 export interface PlacedLabel extends Spot {
@@ -46,18 +48,21 @@ const wordSpace = 0.4;
  * A label that finds room nowhere, whichever way it is put, is left out: two on top of each other say less than one.
  *
  * @param crossed lines that a label should not cross, and does where there is no other room
+ * @param kept lines that no label crosses but one that is needed
  */
 export function placeLabels(
   wanted: readonly Wanted[],
   taken: readonly Box[],
   sheet: Box,
   crossed: readonly Box[] = [],
+  kept: readonly Box[] = [],
 ): PlacedLabel[] {
   const boxes = [...taken];
   const spaced = [...taken];
-  const find = ({ texts, size, spots }: Wanted) => {
+  const find = ({ texts, size, spots, isNeeded }: Wanted) => {
+    const off = isNeeded ? [] : kept;
     for (const text of texts) {
-      for (const without of [[...spaced, ...crossed], spaced, boxes]) {
+      for (const without of [[...spaced, ...kept, ...crossed], [...spaced, ...off], [...boxes, ...off]]) {
         for (const spot of spots) {
           const box = labelBox(text, size, spot);
           if (isWithin(box, sheet) && !without.some((other) => meet(box, other))) return { ...spot, text, box };

@@ -4,6 +4,7 @@ import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import type { Box } from '../sheet/boxes.ts';
 import { placeLabels, type PlacedLabel, type Spot, type Wanted } from '../sheet/labels.ts';
 import type { ChainDrawing } from './drawing.ts';
+import { gripReach } from './grips.ts';
 import type { Lettered } from './shapes.ts';
 import type { SheetPlace } from './sheet-place.ts';
 import type { SideViewChain, SideViewDimension } from './side-view.ts';
@@ -27,7 +28,14 @@ export function labelsOf(
   const wanted: Wanted[] = [];
   const cautions = chain.notice === undefined ? cautionOf[solved.sharpPlane] : [chain.notice];
   if (cautions) {
-    wanted.push({ key: 'caution', texts: cautions, size: text, className: 'caution', spots: corners(inside, text) });
+    wanted.push({
+      key: 'caution',
+      texts: cautions,
+      size: text,
+      className: 'caution',
+      isNeeded: true,
+      spots: corners(inside, text),
+    });
   }
   if (chain.field !== undefined && drawing.sharp) {
     const spots = besideLine(drawing.sharp.x, drawing.sharp.half, place, text);
@@ -50,7 +58,8 @@ export function labelsOf(
   });
   // What is said of the circle is said elsewhere too: names of parts go before it.
   wanted.push(...drawing.lettered.filter(isCircle).map((point) => letterOf(point, place, small)));
-  return placeLabels(wanted, grips, inside, linesOf(drawing, place));
+  const edges = drawing.outlines.flatMap((outline) => outline.edges);
+  return placeLabels(wanted, grips, inside, linesOf(drawing, place), edges);
 }
 
 /** A letter beside its mark: within the outline near its rim, then outside of it, then on the other side of the mark. */
@@ -88,18 +97,10 @@ function breakLabel(isInfinite: boolean, x: number, place: SheetPlace, text: num
   return { key: 'broken', texts, size, className: 'quiet', spots: [...spots, ...atEdge] };
 }
 
-/** Lines that words had better not stand on: outlines, sensor, sharp plane and principal planes. */
-function linesOf({ outlines, sharp, sensor, lettered }: ChainDrawing, { axisY, sensorX }: SheetPlace): Box[] {
+/** Lines that words had better not stand on, beside outlines: sensor, sharp plane and principal planes. */
+function linesOf({ sharp, sensor, lettered }: ChainDrawing, { axisY, sensorX }: SheetPlace): Box[] {
   const upright = (x: number, half: number) => ({ left: x - 1, right: x + 1, top: axisY - half, bottom: axisY + half });
-  const level = (left: number, right: number, y: number) => ({ left, right, top: y - 1, bottom: y + 1 });
   return [
-    ...outlines.flatMap(({ left, right, half, steps }) => [
-      ...steps.map((x) => upright(x, half)),
-      upright(left, half),
-      upright(right, half),
-      level(left, right, axisY - half),
-      level(left, right, axisY + half),
-    ]),
     ...lettered.map(({ x, half }) => upright(x, half)),
     ...(sharp ? [upright(sharp.x, sharp.half)] : []),
     upright(sensorX, sensor.half),
@@ -146,6 +147,10 @@ function partLabel(index: number, label: string, { outlines }: ChainDrawing, pla
     { x: middle, y: place.axisY + y, anchor: 'start' },
     { x: middle, y: place.axisY + y, anchor: 'end' },
   ]);
+  // Between two parts there is no room beside one; before the foremost there is, or before a grip that stands there.
+  const beside = index === outlines.length - 1 ? [-half + size, -0.4 * size, 1.2 * size, half - 0.4 * size] : [];
+  for (const away of [0.4 * size, 0.4 * size + 2 * gripReach])
+    spots.push(...beside.map((y): Spot => ({ x: left - away, y: place.axisY + y, anchor: 'end' })));
   return { key: `part ${index}`, texts: [label], size, className: 'quiet', spots };
 }
 

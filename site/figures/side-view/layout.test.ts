@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { assembleRig } from '#core/rig/assemble.ts';
 import { rigPositions } from '#core/rig/positions.ts';
 import { closeTo } from '#tests/support/close-to.ts';
+import { pathPoints } from '#tests/support/path-points.ts';
 import { camera, lens50, on, ring } from '#tests/support/rig-parts.ts';
 import { sideViewPlans } from '#tests/support/side-view-plans.ts';
 import { isWithin, meet } from '../sheet/boxes.ts';
@@ -42,6 +43,36 @@ describe('the layout of a side view', () => {
       }),
       { seed: 8, numRuns: 1000 },
     );
+  });
+
+  it('has no word across the outline of a part, but for a caution', () => {
+    let count = 0;
+    fc.assert(
+      fc.property(sideViewPlans, (any) => {
+        for (const { labels, outlines } of sideViewLayout(any).chains) {
+          for (const { text, box } of labels.filter(({ className }) => className !== 'caution')) {
+            count++;
+            if (outlines.some(({ edges }) => edges.some((edge) => meet(box, edge)))) expect.fail(`${text} crosses`);
+          }
+        }
+      }),
+      { seed: 9, numRuns: 1000 },
+    );
+    expect(count).toBeGreaterThan(5000);
+  });
+
+  it('has the edges of an outline where that is drawn', () => {
+    for (const reversed of [false, true]) {
+      const lens = on({ ...lens50, rearProtrusion: 9 }, { reversed });
+      const positions = rigPositions(assembleRig([camera, ring(24), lens]));
+      const { outlines } = sideViewLayout(plan([{ positions }])).chains[0]!;
+      for (const { path, edges } of outlines) {
+        for (const { x, y } of pathPoints(path)) {
+          const isOnEdge = edges.some((edge) => meet(edge, { left: x, right: x, top: y, bottom: y }));
+          expect(isOnEdge, `(${x}, ${y})`).toBe(true);
+        }
+      }
+    }
   });
 
   it('has one scale both ways, and everything where it is', () => {

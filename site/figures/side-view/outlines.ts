@@ -1,5 +1,6 @@
 import type { PlacedPart } from '#core/rig/positions.ts';
 import { bodyBehind } from './frame.ts';
+import type { Box } from '../sheet/boxes.ts';
 import type { SheetPlace } from './sheet-place.ts';
 
 /** The outline of one part, pixels. */
@@ -10,8 +11,8 @@ export interface Outline {
   readonly half: number;
   readonly left: number;
   readonly right: number;
-  /** Where it steps, pixels: words had better not stand on such edges either. */
-  readonly steps: readonly number[];
+  /** Its lines, a pixel to each side: no word stands on them. */
+  readonly edges: readonly Box[];
 }
 
 const n = (value: number) => String(Math.round(10 * value) / 10);
@@ -48,6 +49,28 @@ function profile(
     path += edge(fromX, toX, axisY + to, cut && from === to && to >= room && fromX !== toX, -1);
   }
   return `${path}Z`;
+}
+
+/** The lines of such a profile; of one that slants, the box about it. */
+function edgesOf(
+  stations: readonly (readonly [x: number, half: number])[],
+  { axisY, room }: { axisY: number; room: number },
+): Box[] {
+  const ends = [stations[0]![0], stations.at(-1)![0]];
+  const at = (x: number, from: number, to: number, otherX = x): Box => ({
+    left: Math.min(x, otherX) - 1,
+    right: Math.max(x, otherX) + 1,
+    top: axisY + Math.min(from, to) - 1,
+    bottom: axisY + Math.max(from, to) + 1,
+  });
+  const high = stations.map(([x, half]) => [x, Math.min(half, room)] as const);
+  return [
+    ...ends.map((x, end) => at(x, -high.at(-end)![1], high.at(-end)![1])),
+    ...high.slice(1).flatMap(([x, half], index) => {
+      const [fromX, from] = high[index]!;
+      return [at(fromX, from, half, x), at(fromX, -from, -half, x)];
+    }),
+  ];
 }
 
 /** Stations of a part from its rear end to its front, in shares of its length and half height. */
@@ -112,15 +135,15 @@ export function outlineOf(placed: PlacedPart, place: SheetPlace): Outline {
   const box = { axisY: place.axisY, room: half, cut };
   const stations = stationsOf(placed, rear, front, half);
   let path = profile(stations, box);
+  const edges = edgesOf(stations, box);
   if (placed.foremost > placed.to) {
     // What stands out behind the flange of a lens turned round.
-    path += profile(
-      [
-        [front, 0.5 * half],
-        [place.x(placed.foremost), 0.5 * half],
-      ],
-      { ...box, cut: false },
-    );
+    const standsOut: [number, number][] = [
+      [front, 0.5 * half],
+      [place.x(placed.foremost), 0.5 * half],
+    ];
+    path += profile(standsOut, { ...box, cut: false });
+    edges.push(...edgesOf(standsOut, box));
   }
   const left = Math.min(front, place.x(placed.foremost));
   return {
@@ -129,7 +152,7 @@ export function outlineOf(placed: PlacedPart, place: SheetPlace): Outline {
     half,
     left,
     right: rear,
-    steps: kind === 'lens' ? [stations[1]![0]] : [],
+    edges,
   };
 }
 

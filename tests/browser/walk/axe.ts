@@ -1,5 +1,9 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { expect, type Page } from '@playwright/test';
-import axe from 'axe-core';
+
+/** The library as short as it comes: a browser reads it anew for every page. */
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /**
  * Takes out of the page, or puts back, how formulas look and are built: every letter is an element there, of which axe reports nothing and takes
@@ -17,10 +21,18 @@ function showFormulas(page: Page, shown: boolean): Promise<void> {
   }, shown);
 }
 
-/** What axe has to report *within* an element, or on the whole page. Most of its time goes by until it is read: it is read and asked in one. */
-export function reported(page: Page, within?: string): Promise<string[]> {
+/**
+ * What axe has to report *within* an element, or on the whole page. Most of its time goes by until it is read: it is read and asked in one. It goes
+ * through all of a page whatever it is asked of: where that is one element, what it would leave aside is taken away first, for good.
+ */
+export async function reported(page: Page, within?: string): Promise<string[]> {
+  if (within !== undefined)
+    await page.evaluate((place) => {
+      for (let one = document.querySelector(place); one && one !== document.body; one = one.parentElement)
+        for (const other of [...one.parentElement!.children]) if (other !== one) other.remove();
+    }, within);
   return page.evaluate(`(async () => {
-    ${axe.source}
+    ${axe}
     const { violations } = await axe.run(${JSON.stringify(within) ?? 'document'}, { resultTypes: ['violations'] });
     return violations.map(({ id, nodes }) => id + ': ' + nodes.map(({ html }) => html).join('; '));
   })()`);

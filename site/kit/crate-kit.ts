@@ -1,0 +1,76 @@
+import { bodies, closeUpPowers, lenses, nameOf, parts, rings, type LensSlug } from '#site/state/crate.ts';
+import { crateLens, crateRegister, marks } from '#site/state/lens-marks.ts';
+import { stateAt } from '#core/rig/lens-in-use.ts';
+import { withPart } from './change.ts';
+import { emptyKit, type Kit, type NewPart } from './part.ts';
+
+const slugs = Object.keys(lenses) as LensSlug[];
+
+/** The crate of the Saltmarsh Camera Club as a kit of the reader's own kind: everything in it is known, nothing assumed. */
+export function crateKit(): Kit {
+  return all().reduce(withPart, emptyKit);
+}
+
+function all(): readonly NewPart[] {
+  const { bellows, 'reversing-ring': reversing, 'coupling-ring': coupling, 'close-up-pair-4': pair } = parts;
+  return [
+    ...Object.values(bodies).map((body): NewPart => ({
+      kind: 'camera',
+      name: body.label,
+      'sensor-width': body['sensor-width'],
+      'sensor-height': body['sensor-height'],
+      'register-distance': body['register-distance'],
+      'pixels-across': Math.round(body['sensor-width'] / body['pixel-pitch']),
+    })),
+    ...slugs.map(lensPart),
+    ...rings.map((extension): NewPart => ({ kind: 'ring', name: `${extension} mm ring`, extension, contacts: 'yes' })),
+    { kind: 'bellows', name: bellows.label, shortest: bellows.shortest, longest: bellows.longest },
+    ...closeUpPowers.map((power): NewPart => ({
+      kind: 'close-up-lens',
+      name: `+${power} close-up lens`,
+      'close-up-power': power,
+      glass: 'single',
+    })),
+    { kind: 'close-up-lens', name: pair.label, 'close-up-power': pair['close-up-power'], glass: 'cemented' },
+    ...(['converter-1.4', 'converter-2'] as const).map((slug): NewPart => ({
+      kind: 'converter',
+      name: parts[slug].label,
+      'converter-factor': parts[slug]['converter-factor'],
+      'converter-length': parts[slug]['converter-length'],
+      contacts: 'yes',
+    })),
+    { kind: 'reversing-ring', name: reversing.label, extension: reversing.extension },
+    { kind: 'coupling-ring', name: coupling.label, extension: coupling.extension },
+    ...(['objective-4', 'objective-10'] as const).map((slug): NewPart => {
+      const { label, ...engraved } = parts[slug];
+      return { kind: 'objective', name: label, ...engraved };
+    }),
+  ];
+}
+
+function lensPart(slug: LensSlug): NewPart {
+  const lens = marks[slug];
+  const whole = lens['focal-length'] + lens['principal-separation'] + lens['front-principal-depth'];
+  const near = stateAt(crateLens(slug), lens.closest['focus-magnification']);
+  const nearRim =
+    near.focalLength * (1 + near.focusMagnification) + near.principalSeparation + near.frontPrincipalDepth;
+  const round = (length: number) => Math.round(10 * length) / 10;
+  return {
+    kind: 'lens',
+    name: nameOf(slug),
+    'focal-length': lens['focal-length'],
+    'max-aperture': lens['max-aperture'],
+    'smallest-aperture': lens.smallestAperture,
+    'focus-distance': lens.closest['focus-distance'],
+    'focus-magnification': lens.closest['focus-magnification'],
+    focusing: lens.focusing,
+    thread: lens.thread,
+    iris: lens.iris,
+    'barrel-length': round(whole - crateRegister),
+    ...(lens.focusing === 'inside' && { 'closest-barrel-length': round(nearRim - crateRegister) }),
+    'rim-diameter': lens['rim-diameter'],
+    'pupil-magnification': lens['pupil-magnification'],
+    'principal-separation': lens['principal-separation'],
+    'front-principal-depth': lens['front-principal-depth'],
+  };
+}

@@ -1,0 +1,40 @@
+import { OutOfRange } from '#core/quantity/errors.ts';
+import { quantityOf } from '#core/quantity/vocabulary.ts';
+import { possibleLenses } from '#core/rig/assumed/possible-lenses.ts';
+import { refusalInWords } from '#site/state/answer.ts';
+import { knownLens } from './known-lens.ts';
+import { numberIn, type NewPart } from './part.ts';
+
+/** What is wrong with a part whose fields are right each for itself: the field to be changed, and a sentence. */
+export interface Fault {
+  readonly key: string;
+  readonly message: string;
+}
+
+/** For a lens that does not say its own register: with the shortest there is none is refused that fits some camera. */
+const { least: anyRegister } = quantityOf('register-distance');
+
+/** What of a part contradicts itself; undefined where it can be. */
+export function faultOf(part: NewPart): Fault | undefined {
+  if (part.kind === 'bellows' && numberIn(part, 'longest')! <= numberIn(part, 'shortest')!) {
+    return { key: 'longest', message: '“Longest” has to be more than “Shortest”.' };
+  }
+  if (part.kind !== 'lens') return undefined;
+  const smallest = numberIn(part, 'smallest-aperture');
+  if (smallest !== undefined && smallest < numberIn(part, 'max-aperture')!) {
+    return { key: 'smallest-aperture', message: '“Smallest opening” has to be a larger f-number than the widest.' };
+  }
+  if (part['focus-magnification'] === undefined && part['focus-distance'] === undefined) {
+    return {
+      key: 'focus-magnification',
+      message: '“Greatest magnification” or “Nearest focus distance” is needed: either says how close the lens comes.',
+    };
+  }
+  try {
+    possibleLenses(knownLens(part, numberIn(part, 'register-distance') ?? anyRegister));
+    return undefined;
+  } catch (error) {
+    if (!(error instanceof OutOfRange)) throw error;
+    return { key: error.quantity, message: `No lens is so. ${refusalInWords(error)}` };
+  }
+}

@@ -1,0 +1,104 @@
+import { kindNames, planOf } from './kinds.ts';
+import type { Kit, KitPart, KitValue } from './part.ts';
+import { largestFile } from './file.ts';
+import { readKit, type KitReading } from './schema.ts';
+
+/** What stands in an address before a kit; behind the #, which no server is told. */
+const mark = '#kit=';
+
+/** The form in which a link writes a kit. */
+const form = 1;
+
+/**
+ * A kit as the part of an address behind its #, packed: values in the order of the table of kinds, deflated, in letters that an address may have.
+ *
+ * @returns as short as it comes; 40 parts of usual length fit a QR code, see `qr.ts`
+ */
+export async function hashOf(kit: Kit): Promise<string> {
+  const rows = kit.parts.map(rowOf);
+  return mark + lettersOf(await packed(JSON.stringify([form, ...rows])));
+}
+
+/** Reads a kit from the part of an address behind its #; undefined where that speaks of none. No address makes this throw. */
+export async function readHash(hash: string): Promise<KitReading | undefined> {
+  if (!hash.startsWith(mark)) return undefined;
+  try {
+    const data: unknown = JSON.parse(await unpacked(bytesOf(hash.slice(mark.length))));
+    if (!Array.isArray(data)) return broken;
+    if (data[0] !== form) return { kind: 'refused', message: 'This link was made by another edition of the workbook.' };
+    return readKit({ kit: 'ring-and-ruler', version: 1, parts: data.slice(1).map(partOfRow) });
+  } catch {
+    return broken;
+  }
+}
+
+const broken: KitReading = {
+  kind: 'refused',
+  message:
+    'This link to a kit is damaged: part of it is missing, or it is no link to a kit. Copy all of it, or ask for the file.',
+};
+
+type Cell = number | string | null | readonly [number, number];
+
+function rowOf(part: KitPart): readonly Cell[] {
+  const cells = planOf(part.kind).fields.map(({ key, reads }): Cell => {
+    const value = part[key];
+    if (value === undefined) return null;
+    if (reads.by === 'choice') return Object.keys(reads.options).indexOf(String(value));
+    return typeof value === 'object' ? [value.value, value.error] : value;
+  });
+  while (cells.at(-1) === null) cells.pop();
+  return [kindNames.indexOf(part.kind), part.name, ...cells];
+}
+
+/** The part that a row says, as data to be checked. */
+function partOfRow(row: unknown, index: number): unknown {
+  if (!Array.isArray(row)) return row;
+  const [place, name, ...cells] = row as readonly unknown[];
+  const kind = kindNames[place as number];
+  if (kind === undefined) return { kind: place };
+  const { fields } = planOf(kind);
+  const said = cells.flatMap((cell, at): [string, unknown][] => {
+    const field = fields[at];
+    if (cell === null) return [];
+    if (!field) return [[`field ${at + 1}`, cell]];
+    const { reads } = field;
+    return [[field.key, reads.by === 'choice' ? Object.keys(reads.options)[cell as number] : valueOf(cell)]];
+  });
+  return { id: `${kind}-${index + 1}`, kind, name, ...Object.fromEntries(said) };
+}
+
+const valueOf = (cell: unknown) => (Array.isArray(cell) ? ({ value: cell[0], error: cell[1] } as KitValue) : cell);
+
+async function packed(text: string): Promise<Uint8Array> {
+  const stream = new Blob([text]).stream().pipeThrough(new CompressionStream('deflate-raw'));
+  return new Uint8Array(await new Response(stream).arrayBuffer());
+}
+
+/** Throws for what is not packed so, and as soon as it turns out larger than any kit. */
+async function unpacked(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
+  const reader = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw')).getReader();
+  const decoder = new TextDecoder('utf-8', { fatal: true });
+  let text = '';
+  for (;;) {
+    const { done, value } = await reader.read();
+    if (done) return text + decoder.decode();
+    text += decoder.decode(value, { stream: true });
+    if (text.length > largestFile) {
+      await reader.cancel();
+      throw new RangeError('larger than any kit');
+    }
+  }
+}
+
+function lettersOf(bytes: Uint8Array): string {
+  return btoa(String.fromCharCode(...bytes))
+    .replaceAll('+', '-')
+    .replaceAll('/', '_')
+    .replace(/=+$/, '');
+}
+
+function bytesOf(letters: string): Uint8Array<ArrayBuffer> {
+  const binary = atob(letters.replaceAll('-', '+').replaceAll('_', '/'));
+  return Uint8Array.from(binary, (letter) => letter.charCodeAt(0));
+}

@@ -1,0 +1,142 @@
+import { terms } from '#core/quantity/terms.ts';
+import { vocabulary } from '#core/quantity/vocabulary.ts';
+import { drawProblem } from '#core/practice/problem.ts';
+import type { ProblemFamily } from '#core/practice/family.ts';
+import { course } from '#site/course.ts';
+import { parts, type PartName } from '#site/lesson/parts.ts';
+import { formulaSheet } from '#site/sheet/sheet.ts';
+
+/** Something that can be found. */
+export interface SearchEntry {
+  readonly kind: 'Lesson' | 'Part of a lesson' | 'Word' | 'Formula' | 'Problem' | 'Source' | 'Page';
+  readonly title: string;
+  /** What else it is called, and its letter. */
+  readonly also: string;
+  /** What it says, in plain text; results show its beginning. */
+  readonly text: string;
+  /** Within the site, without its base: `lessons/extension/#idea`. */
+  readonly path: string;
+}
+
+/** What entries are made from, besides what the core and the course hold. */
+export interface SearchSources {
+  /** Prose and summary of each written lesson, by slug. */
+  readonly lessons: Readonly<
+    Record<string, { readonly question: string; readonly summary: string; readonly prose: string }>
+  >;
+  /** The families of each lesson's problems, by slug. */
+  readonly problems: Readonly<Record<string, readonly ProblemFamily[]>>;
+  /** What the outside checks compare with. */
+  readonly sources: readonly { readonly check: string; readonly title: string; readonly text: string }[];
+}
+
+const pages: readonly SearchEntry[] = [
+  page(
+    'Check an answer',
+    'is it right, slip, mistake, calculator, work it out',
+    'Write what you have and what you found; it says whether it is right.',
+    'check/',
+  ),
+  page(
+    'Formula sheet',
+    'equations, fill in, solve',
+    'Every formula, by what you want to know, with fields to fill in.',
+    'formulas/',
+  ),
+  page('The card', 'print, pocket, two pages', 'The formulas on two pages to print.', 'formulas/card/'),
+  page('Glossary', 'words, terms, meaning, dictionary', 'Every word, first in plain words, then exactly.', 'glossary/'),
+  page('Course', 'lessons, order, contents', 'All lessons in their order.', 'course/'),
+  page('Sources', 'checks, references, books, standards, patents', 'What the numbers are checked against.', 'sources/'),
+];
+
+function page(title: string, also: string, text: string, path: string): SearchEntry {
+  return { kind: 'Page', title, also, text, path };
+}
+
+/** Everything that can be found, in the order of the course, words and formulas after it. */
+export function searchEntries({ lessons, problems, sources }: SearchSources): readonly SearchEntry[] {
+  const written = course.filter(({ slug }) => slug in lessons);
+  return [
+    ...written.flatMap(({ slug }) => lessonEntries(slug, lessons[slug]!, problems[slug] ?? [])),
+    ...terms.map(({ id, name, plain, exact, synonyms, forms, quantity }): SearchEntry => {
+      const letter = quantity === undefined ? '' : vocabulary[quantity].symbol.replace('_', '');
+      return {
+        kind: 'Word',
+        title: name,
+        also: [letter, ...synonyms, ...forms].join(', '),
+        text: `${plain} ${exact}`,
+        path: `glossary/#${id}`,
+      };
+    }),
+    ...formulaSheet().flatMap(({ questions }) =>
+      questions.flatMap(({ asks, formulas }) =>
+        formulas.map(({ id, name, formula }): SearchEntry => ({
+          kind: 'Formula',
+          title: name,
+          also: asks,
+          text: formula.says,
+          path: `formulas/#${id}`,
+        })),
+      ),
+    ),
+    ...sources.map(({ check, title, text }): SearchEntry => ({
+      kind: 'Source',
+      title,
+      also: '',
+      text,
+      path: `sources/#${check}`,
+    })),
+    ...pages,
+  ];
+}
+
+function lessonEntries(
+  slug: string,
+  { question, summary, prose }: SearchSources['lessons'][string],
+  families: readonly ProblemFamily[],
+): readonly SearchEntry[] {
+  const path = `lessons/${slug}/`;
+  const inParts = [...prose.matchAll(/<Part is="([^"]+)"[^>]*>(.*?)<\/Part>/gs)].flatMap(
+    ([, is, text]): SearchEntry[] => {
+      const plain = plainText(text!);
+      if (!Object.hasOwn(parts, is!) || plain === '') return [];
+      return [
+        {
+          kind: 'Part of a lesson',
+          title: `${question} ${parts[is as PartName]}`,
+          also: '',
+          text: plain,
+          path: `${path}#${is}`,
+        },
+      ];
+    },
+  );
+  const asked = families.map((family): SearchEntry => {
+    return {
+      kind: 'Problem',
+      title: drawProblem(family, 1).question,
+      also: question,
+      text: family.hint,
+      path: `${path}#check`,
+    };
+  });
+  return [
+    { kind: 'Lesson', title: question, also: slug.replaceAll('-', ' '), text: summary, path },
+    ...inParts,
+    ...asked,
+  ];
+}
+
+/** The words of a lesson's prose, without marks, components and TeX. */
+export function plainText(prose: string): string {
+  return prose
+    .replace(/\{\/\*.*?\*\/\}/gs, ' ')
+    .replace(/<(?:Live|Letter)\b[^>]*(?:symbol|of)="([^"]*)"[^>]*\/>/g, (_, name: string) => name.replace(/[_\\]/g, ''))
+    .replace(/<[^>]*?(?:question|answer|caption)="([^"]*)"[^>]*>/gs, ' $1 ')
+    .replace(/<[^>]*>/g, ' ')
+    .replace(/\$[^$]*\$/g, ' ')
+    .replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
+    .replace(/[*_#|`]/g, '')
+    .replace(/\s+/g, ' ')
+    .trim();
+}
