@@ -21,6 +21,10 @@ export { fieldHeight, fieldHeightFormula } from './gaussian/field-height.formula
 export { fieldWidth, fieldWidthFormula } from './gaussian/field-width.formula.ts';
 export { frameFill, frameFillFormula } from './gaussian/frame-fill.formula.ts';
 export {
+  magnificationFromFrameFill,
+  magnificationFromFrameFillFormula,
+} from './gaussian/magnification-from-frame-fill.formula.ts';
+export {
   focalLengthForWorkingDistance,
   focalLengthForWorkingDistanceFormula,
 } from './gaussian/focal-length-for-working-distance.formula.ts';
@@ -141,11 +145,14 @@ export { scaleBetweenFrames, type TwoFrames } from './stack/scale-between-frames
 export { scaleBetweenFocusSettings, type TwoFocusSettings } from './stack/scale-between-focus-settings.ts';
 export { scaleChangeFocusing, scaleChangeFocusingFormula } from './stack/scale-change-focusing.formula.ts';
 export { scaleChangeOnRail, scaleChangeOnRailFormula } from './stack/scale-change-on-rail.formula.ts';
+export { depthOfStack, depthOfStackFormula } from './stack/depth-of-stack.formula.ts';
+export { oneFrameOrStack, type FramesWanted } from './stack/one-frame-or-stack.ts';
 export { framesBeforeDeadline, framesBeforeDeadlineFormula } from './stack/frames-before-deadline.formula.ts';
 export { stackTimeInTurn, stackTimeInTurnFormula } from './stack/stack-time-in-turn.formula.ts';
 export { stackTime, stackTimeFormula } from './stack/stack-time.formula.ts';
 export { stackTravel, stackTravelFormula } from './stack/stack-travel.formula.ts';
 
+export { shutterOrFlash, type LightWanted } from './exposure/shutter-or-flash.ts';
 export {
   ambientShareOfFullExposure,
   ambientShareOfFullExposureFormula,
@@ -440,9 +447,10 @@ export { type KitChain } from './rig/kit/built-chain.ts';
 export { chainCount } from './rig/kit/chain-count.ts';
 export { gainOfPart, type PartGain } from './rig/kit/gain-of-part.ts';
 export { FaultyKit, type KitRow, type KitSubject } from './rig/kit/kit.ts';
-export { kitReach, type ChainReach } from './rig/kit/reach.ts';
+export { kitReach, kitReachByFront, type ChainReach } from './rig/kit/reach.ts';
 export { searchKit } from './rig/kit/search-kit.ts';
 export type { ChainJudgement, KitSearch } from './rig/kit/search-sound-kit.ts';
+export { finestEffectiveFNumber, finestEffectiveFNumberFormula } from './wave/finest-effective-f-number.formula.ts';
 export { verdictWords, type Verdict as KitVerdict } from './rig/kit/verdict.ts';
 export {
   internalFocusBrackets,

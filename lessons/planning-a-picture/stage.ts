@@ -24,7 +24,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'It is 3 mm deep. Will one frame do, closed further?',
-    caption: 'No. One frame holds {one-frame.subject-depth} at most at this size, closed as far as the detail allows.',
+    caption: 'No. T is by rays alone. With diffraction one frame holds {one-frame.subject-depth} at most at this size.',
     from: { 'f-number': 2.8 },
     set: {},
     sheet: 'size',
