@@ -30,7 +30,7 @@ export const keeperFramesFormula = {
   says: 'If one frame in ten is in focus, twenty-nine give you a 95 % chance of at least one.',
   source: 'derived in core/exposure/README.md#keepers',
   checkedBy: ['chance'],
-  // At a share of 1 the logarithm has no value; one frame is enough. Past ten thousand frames the share would take more figures than a line has.
-  holds: ({ keeperShare }) => keeperShare >= 0.0003 && keeperShare < 1,
+  // At a share of 1, or what prints as such, the logarithm has no value; one frame is enough. Past ten thousand frames the share would take more figures than a line has.
+  holds: ({ keeperShare }) => keeperShare >= 0.0003 && keeperShare < 0.999,
   sample: { 'keeper-share': [0.001, 0.99] },
 } as const satisfies Formula<Inputs>;

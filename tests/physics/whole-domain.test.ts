@@ -7,7 +7,7 @@ import { everyFormula, type AnyFormula } from '#tests/support/every-formula.ts';
 import { quantities } from '#tests/support/sample.ts';
 
 /** Where infinity is an answer: everything behind the sharp plane is sharp, or in front of it with the pupil behind the subject. */
-const mayBeInfinite = new Set<QuantityName>(['near-limit', 'far-limit', 'depth-of-field']);
+const mayBeInfinite = new Set<QuantityName>(['near-limit', 'far-limit', 'depth-of-field', 'lighting-ratio']);
 
 /** Nothing that anybody measures is outside 1e-50 to 1e50; beyond 1e77 a product of four such numbers would overflow. */
 const strange = fc.oneof(
