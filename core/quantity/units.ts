@@ -55,9 +55,9 @@ const measures: readonly Measure[] = [
 ];
 
 /** Every spelling of a unit that may be typed, in lower case, the longest first: so that none is taken for the beginning of another. */
-export const unitSpellings: readonly string[] = [
-  ...new Set(measures.flatMap(({ worth }) => Object.keys(worth))),
-].sort((one, other) => other.length - one.length);
+export const unitSpellings: readonly string[] = [...new Set(measures.flatMap(({ worth }) => Object.keys(worth)))].sort(
+  (one, other) => other.length - one.length,
+);
 
 /** What one *unit* is worth in the base unit, or undefined where it measures something else. Capitals make no difference. */
 export function unitWorth(base: BaseUnit, unit: string): number | undefined {

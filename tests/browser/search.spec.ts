@@ -24,7 +24,7 @@ test('a slash opens the search, which finds by words and by numbers, and leads t
 
   await page.getByRole('link', { name: /check an answer, with these numbers/ }).click();
   await expect(page.getByLabel('What you have')).toHaveValue('50 mm on 36 mm of rings at f/8');
-  await expect(page.locator('.outcome')).toContainText('There is nothing to check yet.');
+  await expect(page.locator('section.outcome')).toContainText('There is nothing to check yet.');
   // In a field a slash is a slash.
   await page.getByLabel('What you found').fill('');
   await page.getByLabel('What you found').press('/');

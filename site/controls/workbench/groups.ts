@@ -116,7 +116,11 @@ const things: readonly Thing[] = [
     ],
   },
   { name: 'printed', title: 'What a maker prints', names: ['printed'], parts: ['closest'] },
-  { name: 'light', title: 'The light', names: ['light', 'source-size', 'light-angle', 'luminance', 'reflected-light-constant', 'iso'] },
+  {
+    name: 'light',
+    title: 'The light',
+    names: ['light', 'source-size', 'light-angle', 'luminance', 'reflected-light-constant', 'iso'],
+  },
   { name: 'picture', title: 'The subject and the picture' },
 ];
 

@@ -62,7 +62,11 @@ export function placeLabels(
   const find = ({ texts, size, spots, isNeeded }: Wanted) => {
     const off = isNeeded ? [] : kept;
     for (const text of texts) {
-      for (const without of [[...spaced, ...kept, ...crossed], [...spaced, ...off], [...boxes, ...off]]) {
+      for (const without of [
+        [...spaced, ...kept, ...crossed],
+        [...spaced, ...off],
+        [...boxes, ...off],
+      ]) {
         for (const spot of spots) {
           const box = labelBox(text, size, spot);
           if (isWithin(box, sheet) && !without.some((other) => meet(box, other))) return { ...spot, text, box };
