@@ -21,7 +21,8 @@ type Inputs = 'lit-side.illuminance' | 'shadow-side.illuminance';
 export function lightingRatio({ litSideIlluminance, shadowSideIlluminance }: Named<Inputs>): number {
   requirePositive('lit-side.illuminance', litSideIlluminance);
   requireNotNegative('shadow-side.illuminance', shadowSideIlluminance);
-  return litSideIlluminance / shadowSideIlluminance;
+  // Minus zero is as dark as zero.
+  return litSideIlluminance / (shadowSideIlluminance || 0);
 }
 
 export const lightingRatioFormula = {
