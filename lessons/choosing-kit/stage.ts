@@ -4,9 +4,9 @@ const spider = { subject: 'jumping-spider', as: 'stack' };
 
 export const stage: readonly StageStep[] = [
   {
-    question: 'Four lenses, three rings, two close-up lenses: how many different chains for one camera?',
+    question: 'Three lenses, a zoom, three rings, two close-up lenses: how many chains for one camera?',
     caption: '{chain-count}, the zoom at either end counted as a lens. Each is a line in the figure.',
-    from: { 'chain-rank': 160 },
+    from: { 'chain-rank': 9 },
     set: {},
   },
   {
@@ -19,7 +19,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['chain-count'],
   },
   {
-    question: 'The best three: different parts, different light?',
+    question: 'Three chains of different parts: do they need different light?',
     caption: 'The same light: {best.effective-f-number}. Size and depth decide how far to close, not the parts.',
     from: {},
     set: { 'nearest.working-distance': 150 },

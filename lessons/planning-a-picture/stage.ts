@@ -21,6 +21,7 @@ export const stage: readonly StageStep[] = [
     from: {},
     set: { 'flash-distance': 60 },
     sheet: 'place',
+    withheld: ['working-distance'],
   },
   {
     question: 'It is 3 mm deep. Will one frame do, closed further?',
@@ -30,21 +31,21 @@ export const stage: readonly StageStep[] = [
     sheet: 'size',
   },
   {
-    question: 'So a stack. It holds still for 8 s: do we get done?',
+    question: 'So a stack. If it holds still for 8 s, not 30: are we done in time?',
     caption: 'No: {frame-count} frames take {stack-time}. In time: {in-time.frame-count}. Make it smaller.',
     from: { 'time-limit': 30 },
     set: {},
     sheet: 'time',
   },
   {
-    question: 'A third of the picture, and quicker from frame to frame?',
+    question: 'A third of the picture, and 0.3 s from frame to frame: is that in time?',
     caption: '{frame-count} frames in {stack-time}: done. The card had said which answer to change.',
     from: {},
     set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
     sheet: 'card',
   },
   {
-    question: 'Shutter or flash?',
+    question: 'In the sun the shutter will do. And in the shade: shutter or flash?',
     caption:
       'Daylight wants {ambient.exposure-time}, movement allows {slowest.exposure-time}. Flash: {needed.flash-power} of its power.',
     from: { 'frame-fill': 0.35, 'settling-time': 0.3, luminance: 200000 },
