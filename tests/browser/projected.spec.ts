@@ -43,14 +43,15 @@ for (const path of sharing) {
       page,
     }) => {
       const entries = () => page.evaluate(() => history.length);
-      const before = await entries();
+      // A browser counts no more than fifty; that Back leaves at once says the same.
+      const after = Math.min(50, (await entries()) + 1);
       const { href } = new URL(page.url());
       await page.getByRole('button', { name: 'Project this lesson' }).click();
       for (const place of ['1 question', '1 answer', '2 question', '2 answer']) {
         if (place !== '1 question') await page.keyboard.press('PageDown');
         await at(page, place);
       }
-      expect(await entries()).toBe(before + 1);
+      expect(await entries()).toBe(after);
       await page.goBack();
       await expect(stageOf(page)).toBeHidden();
       expect(page.url()).toBe(href);
@@ -60,7 +61,7 @@ for (const path of sharing) {
       await page.keyboard.press('Escape');
       await expect(stageOf(page)).toBeHidden();
       expect(new URL(page.url()).pathname).toBe(new URL(href).pathname);
-      expect(await entries()).toBe(before + 1);
+      expect(await entries()).toBe(after);
     });
 
     test('goes on with every key that says so, back the same way, and jumps to a number', async ({ page }) => {
