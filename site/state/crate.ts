@@ -182,6 +182,9 @@ export const holdings = {
   },
 } as const;
 
+/** How wide the lights are, mm: the flash's own head, and what is held in front of it. */
+export const lampWidths = { head: 60, paper: 100, bowl: 160, card: 300 } as const;
+
 /** Brightness of a mid-tone, cd/m². */
 export const lights = {
   sun: { label: 'in the sun', luminance: 4096 },

@@ -1,5 +1,6 @@
 import { quantityOf } from '#core/quantity/vocabulary.ts';
 import type { ChoicePlan } from '#site/state/choice.ts';
+import { lenses } from '#site/state/crate.ts';
 
 /** How long the crate's twin-arm flash shines (t0.1) at some of its powers, s. */
 const shines = [
@@ -43,13 +44,13 @@ export const powers = Object.fromEntries(
   ]),
 );
 
-/** The crate's 90 mm macro lens at life size: its focal length, and how far its foremost rim is before H; where a drawing has to put a lens. */
-const drawnLens = { focalLength: 72.5, frontPrincipalDepth: 24 };
+/** The crate's 90 mm macro lens at life size, where a drawing has to put a lens. */
+const drawnLens = lenses['lens-90'];
 
 /** From that rim to the subject, mm. */
 export const rimToSubject = (magnification: number) =>
-  drawnLens.focalLength * (1 + 1 / magnification) - drawnLens.frontPrincipalDepth;
+  drawnLens['focal-length'] * (1 + 1 / magnification) - drawnLens['front-principal-depth'];
 
 /** From its entrance pupil to the subject, mm. */
 export const pupilToSubject = (magnification: number, pupilMagnification: number) =>
-  drawnLens.focalLength * (1 / magnification + 1 / pupilMagnification);
+  drawnLens['focal-length'] * (1 / magnification + 1 / pupilMagnification);

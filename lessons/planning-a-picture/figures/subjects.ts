@@ -1,5 +1,5 @@
 import { asking, type Asking } from '#site/state/asking.ts';
-import { lights, rings, parts } from '#site/state/crate.ts';
+import { lampWidths, lights, parts, rings } from '#site/state/crate.ts';
 
 const luminance = (light: keyof typeof lights) => lights[light].luminance;
 
@@ -49,10 +49,10 @@ export type Planned = keyof typeof subjects;
 
 /** What lights a subject beside daylight: the width of what shines on it, mm. */
 export const sources = {
-  head: { label: 'the bare flash head', 'source-size': 60 },
-  paper: { label: 'diffusing paper', 'source-size': 100 },
-  bowl: { label: 'a bowl with a hole for the lens', 'source-size': 160 },
-  card: { label: 'a white card', 'source-size': 300 },
+  head: { label: 'the bare flash head', 'source-size': lampWidths.head },
+  paper: { label: 'diffusing paper', 'source-size': lampWidths.paper },
+  bowl: { label: 'a bowl with a hole for the lens', 'source-size': lampWidths.bowl },
+  card: { label: 'a white card', 'source-size': lampWidths.card },
 } as const;
 
 /** What is looked at last: two things of the subject's own, and what can be hurt. One line of the card each. */

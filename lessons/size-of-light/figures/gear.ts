@@ -1,11 +1,12 @@
 import type { Arrangement } from '#core/light/lights-around-ball.ts';
+import { lampWidths } from '#site/state/crate.ts';
 
 /** The crate's lights, width in mm: the flash's own head, and what is held in front of it. */
 export const lamps = {
-  head: { label: 'flash head, 60 mm', 'source-size': 60 },
-  paper: { label: 'diffusing paper, 100 mm', 'source-size': 100 },
-  bowl: { label: 'white bowl, 160 mm', 'source-size': 160 },
-  card: { label: 'white card, 300 mm', 'source-size': 300 },
+  head: { label: 'flash head, 60 mm', 'source-size': lampWidths.head },
+  paper: { label: 'diffusing paper, 100 mm', 'source-size': lampWidths.paper },
+  bowl: { label: 'white bowl, 160 mm', 'source-size': lampWidths.bowl },
+  card: { label: 'white card, 300 mm', 'source-size': lampWidths.card },
 } as const;
 
 /** Round shiny things, radius in mm. */

@@ -1,9 +1,11 @@
+import { lampWidths, lenses } from '#site/state/crate.ts';
+
 /** What shines on the film, by how wide it is, mm. */
 export const sources = {
-  head: { label: 'a bare flash head, 60 mm', 'source-size': 60 },
-  paper: { label: 'diffusing paper, 100 mm', 'source-size': 100 },
-  bowl: { label: 'a bowl, 160 mm', 'source-size': 160 },
-  card: { label: 'a white card, 300 mm', 'source-size': 300 },
+  head: { label: 'a bare flash head, 60 mm', 'source-size': lampWidths.head },
+  paper: { label: 'diffusing paper, 100 mm', 'source-size': lampWidths.paper },
+  bowl: { label: 'a bowl, 160 mm', 'source-size': lampWidths.bowl },
+  card: { label: 'a white card, 300 mm', 'source-size': lampWidths.card },
 } as const;
 
 /** One wavelength each from the middle of what people call by that name (common practice). */
@@ -20,5 +22,6 @@ export const frame = { width: 60, height: 40 } as const;
 export const thinnest = 0.000005;
 export const thickest = 0.003;
 
+const macro = lenses['lens-90'];
 /** The crate's 90 mm macro lens where a drawing has to put a lens: how far its foremost rim is before H, and how wide, mm. */
-export const drawnLens = { frontPrincipalDepth: 24, rim: 64 } as const;
+export const drawnLens = { frontPrincipalDepth: macro['front-principal-depth'], rim: macro['rim-diameter'] } as const;
