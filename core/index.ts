@@ -257,6 +257,7 @@ export {
 } from './light/ball-radius-from-catchlight.formula.ts';
 export { brightFilmThickness, brightFilmThicknessFormula } from './light/bright-film-thickness.formula.ts';
 export { brightWavelength, brightWavelengthFormula } from './light/bright-wavelength.formula.ts';
+export { byAngle } from './light/by-angle.ts';
 export {
   cameraFarAhead,
   catchlightOutline,

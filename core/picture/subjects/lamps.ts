@@ -1,3 +1,4 @@
+import { byAngle } from '#core/light/by-angle.ts';
 import { discIlluminance } from '#core/light/disc-illuminance.ts';
 import type { DiscSource } from '#core/light/flat-source.ts';
 import type { Direction, Lamp } from './lamp.ts';
@@ -5,7 +6,6 @@ import { mirrored } from './shade.ts';
 
 /** What comes from nowhere in particular, so that no place is a hole in the picture: a share of the brightest. */
 const everywhere = 0.02;
-const steps = 180;
 
 /**
  * How brightly round lights light a surface by where it is turned, 0 to 1; 1 where those that face the camera are lit most.
@@ -15,15 +15,10 @@ const steps = 180;
 export function shadeBy(lamps: readonly Lamp[]): (normal: Direction) => number {
   const known = shades.get(lamps);
   if (known) return known;
-  const all = lamps.map(({ direction, angularSize, hole = 0 }) => ({ direction, table: byAngle(angularSize, hole) }));
+  const all = lamps.map(({ direction, angularSize, hole = 0 }) => ({ direction, at: shadeOf(angularSize, hole) }));
   const light = ([x, y, z]: Direction) => {
     let total = 0;
-    for (const { direction, table } of all) {
-      const cosine = x * direction[0] + y * direction[1] + z * direction[2];
-      const place = (steps / Math.PI) * Math.acos(Math.min(1, Math.max(-1, cosine)));
-      const before = Math.min(steps - 1, Math.floor(place));
-      total += table[before]! + (place - before) * (table[before + 1]! - table[before]!);
-    }
+    for (const { direction, at } of all) total += at(x * direction[0] + y * direction[1] + z * direction[2]);
     return total;
   };
   let most = 0;
@@ -38,7 +33,7 @@ export function shadeBy(lamps: readonly Lamp[]): (normal: Direction) => number {
 const shades = new WeakMap<readonly Lamp[], (normal: Direction) => number>();
 
 /** What a light gives a surface by the angle between the two, for luminance 1. */
-function byAngle(angularSize: number, hole: number): Float64Array {
+function shadeOf(angularSize: number, hole: number): (cosine: number) => number {
   const disc = (size: number): DiscSource => ({
     shape: 'disc',
     sourceSize: 2 * Math.tan(size / 2),
@@ -46,8 +41,7 @@ function byAngle(angularSize: number, hole: number): Float64Array {
     centre: [0, 0, 1],
     facing: [0, 0, -1],
   });
-  return Float64Array.from({ length: steps + 1 }, (_, index) => {
-    const angle = (Math.PI * index) / steps;
+  return byAngle((angle) => {
     const element = { point: [0, 0, 0], normal: [Math.sin(angle), 0, Math.cos(angle)] } as const;
     return discIlluminance(disc(angularSize), element) - (hole > 0 ? discIlluminance(disc(hole), element) : 0);
   });

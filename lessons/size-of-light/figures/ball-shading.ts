@@ -1,4 +1,5 @@
 import { ballIlluminance } from '#core/light/ball-illuminance.ts';
+import { byAngle } from '#core/light/by-angle.ts';
 import { catchlightOutline } from '#core/light/catchlight-outline.ts';
 import type { DiscSource } from '#core/light/flat-source.ts';
 import { lightsAroundBall, type Arrangement, type LightsGiven } from '#core/light/lights-around-ball.ts';
@@ -13,35 +14,23 @@ export interface Lit extends LightsGiven {
 const side = 72;
 /** A matt ball reflects so much, a share. */
 const white = 0.85;
-/** Steps of a degree in which a light's shading is computed; between them it is straight. */
-const steps = 180;
-
-/** How a light shades the ball, by the angle from the direction in which it stands: all round that direction it is alike. */
-function byAngle(light: DiscSource, ballRadius: number): Float64Array {
-  const [x, , z] = [-light.facing[0], 0, -light.facing[2]];
-  return Float64Array.from({ length: steps + 1 }, (_, index) => {
-    const angle = (Math.PI * index) / steps;
+/** How a light shades the ball, by the cosine of the angle from where it stands: all round that direction it is alike. */
+function shadeOf(light: DiscSource, ballRadius: number): (cosine: number) => number {
+  const [x, z] = [-light.facing[0], -light.facing[2]];
+  return byAngle((angle) => {
     const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
     return ballIlluminance([light], { ballRadius }, [cos * x + sin * z, 0, cos * z - sin * x]);
   });
 }
 
-/** The illuminance of a ball by the direction that its surface faces, right, up, towards the camera; of length 1. */
-function shadingOf(lit: Lit): (x: number, y: number, z: number) => number {
+/** The illuminance of a ball by the direction that its surface faces, right and towards the camera, of length 1. The lights stand level with it. */
+function shadingOf(lit: Lit): (x: number, z: number) => number {
   const lights = lightsAroundBall(lit, lit.arrangement).map((light) => ({
     x: -light.facing[0],
     z: -light.facing[2],
-    table: byAngle(light, lit.ballRadius),
+    at: shadeOf(light, lit.ballRadius),
   }));
-  return (x, _y, z) => {
-    let total = 0;
-    for (const light of lights) {
-      const place = (steps / Math.PI) * Math.acos(Math.min(1, Math.max(-1, x * light.x + z * light.z)));
-      const before = Math.min(steps - 1, Math.floor(place));
-      total += light.table[before]! + (place - before) * (light.table[before + 1]! - light.table[before]!);
-    }
-    return total;
-  };
+  return (x, z) => lights.reduce((total, light) => total + light.at(x * light.x + z * light.z), 0);
 }
 
 /** A matt ball as the camera sees it, exposed so that its brightest place comes out as it is: an image's address. */
@@ -56,7 +45,7 @@ export function mattBall(lit: Lit): string {
       // Beside the ball as at its rim, so that nothing foreign is mixed in where the image is drawn larger.
       const scale = off < 1 ? 1 : 1 / off;
       const [x, y] = [across * scale, up * scale];
-      const value = light(x, y, Math.sqrt(Math.max(0, 1 - x * x - y * y)));
+      const value = light(x, Math.sqrt(Math.max(0, 1 - x * x - y * y)));
       values[row * side + column] = value;
       if (value > most) most = value;
     }
