@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
 import { lensOnCamera } from './answers.ts';
-import { withPart } from './change.ts';
+import { kitOf } from './change.ts';
 import { crateKit } from './crate-kit.ts';
-import { emptyKit, partsOf, type Kit, type NewPart } from './part.ts';
+import { partsOf, type Kit, type NewPart } from './part.ts';
 import { assumedLetters, isOneNumber, leanWords, rangeWords } from './range-words.ts';
 
 const plain = (text: string) => text.replaceAll('\u202f', ' ');
@@ -17,7 +17,6 @@ const lens: NewPart = {
   focusing: 'whole',
   iris: 'camera',
 };
-const kitOf = (...parts: readonly NewPart[]) => parts.reduce(withPart, emptyKit);
 const asked = (kit: Kit, extension = 0) =>
   lensOnCamera(partsOf(kit, 'lens')[0]!, partsOf(kit, 'camera')[0]!, extension, kit);
 const answersOf = (kit: Kit, extension = 0) => {

@@ -1,4 +1,7 @@
-import type { Kit, KitPart, NewPart } from './part.ts';
+import { emptyKit, type Kit, type KitPart, type NewPart } from './part.ts';
+
+/** A kit of these parts, in this order. */
+export const kitOf = (...parts: readonly NewPart[]): Kit => parts.reduce(withPart, emptyKit);
 
 /** The kit with *part* at its end, under an id of its own. */
 export function withPart(kit: Kit, part: NewPart): Kit {

@@ -1,14 +1,14 @@
 import { bodies, closeUpPowers, lenses, nameOf, parts, rings, type LensSlug } from '#site/state/crate.ts';
 import { crateLens, crateRegister, marks } from '#site/state/lens-marks.ts';
 import { stateAt } from '#core/rig/lens-in-use.ts';
-import { withPart } from './change.ts';
-import { emptyKit, type Kit, type NewPart } from './part.ts';
+import { kitOf } from './change.ts';
+import type { Kit, NewPart } from './part.ts';
 
 const slugs = Object.keys(lenses) as LensSlug[];
 
 /** The crate of the Saltmarsh Camera Club as a kit of the reader's own kind: everything in it is known, nothing assumed. */
 export function crateKit(): Kit {
-  return all().reduce(withPart, emptyKit);
+  return kitOf(...all());
 }
 
 function all(): readonly NewPart[] {

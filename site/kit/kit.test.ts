@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { crateKit } from './crate-kit.ts';
-import { merged, withBack, withChanged, without, withPart } from './change.ts';
+import { kitOf, merged, withBack, withChanged, without, withPart } from './change.ts';
 import { fileOf, largestFile, readFile } from './file.ts';
 import { kindNames, planOf } from './kinds.ts';
 import { emptyKit, type Kit, type KitPart, type NewPart } from './part.ts';
@@ -19,7 +19,6 @@ const lens: NewPart = {
   focusing: 'whole',
   iris: 'camera',
 };
-const kitOf = (...parts: readonly NewPart[]) => parts.reduce(withPart, emptyKit);
 const changed = (part: NewPart, changes: object) => ({
   ...kitOf(part),
   parts: [{ ...kitOf(part).parts[0]!, ...changes }],

@@ -4,7 +4,7 @@ import { generate } from 'lean-qr/nano';
 import { describe, expect, it } from 'vitest';
 import { chanceFrom } from '#core/chance/chance-from.ts';
 import { crateKit } from './crate-kit.ts';
-import { withPart } from './change.ts';
+import { kitOf } from './change.ts';
 import { hashOf, readHash } from './link.ts';
 import { emptyKit, type Kit, type NewPart } from './part.ts';
 import { qrCode } from './qr.ts';
@@ -48,7 +48,7 @@ function fortyParts(): Kit {
   });
   const light = (): NewPart => ({ kind: 'light', name: name('diffuser'), 'source-size': size(50, 600) });
   const many = [camera, lens, lens, ring, light, lens, ring, lens];
-  return Array.from({ length: 40 }, (_, at) => many[at % many.length]!()).reduce(withPart, emptyKit);
+  return kitOf(...Array.from({ length: 40 }, (_, at) => many[at % many.length]!()));
 }
 
 /** The text that another library reads off the code as it would be drawn, four pixels to a square. */

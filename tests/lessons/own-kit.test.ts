@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import { printAnswer, type Answer } from '#site/state/answer.ts';
 import { crateKit } from '#site/kit/crate-kit.ts';
-import { withPart } from '#site/kit/change.ts';
+import { kitOf } from '#site/kit/change.ts';
 import { emptyKit, type Kit, type NewPart } from '#site/kit/part.ts';
 import { offersOf } from '#site/kit/offers.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
@@ -44,7 +44,6 @@ const macro: NewPart = {
   'focus-distance': 300,
   'barrel-length': 120,
 };
-const kitOf = (...parts: readonly NewPart[]) => parts.reduce(withPart, emptyKit);
 
 /** The bench with a kit offered in it; it is put back, for benches are shared. */
 function offered(bench: AnyBench, kit: Kit, then: (offers: ReturnType<typeof offersOf>) => void) {
