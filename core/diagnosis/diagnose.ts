@@ -14,14 +14,18 @@ export interface FoundNumber {
   readonly halfFigure: number;
 }
 
-/** Somebody's question: what he has, what he asks, and what he found. */
-export interface Enquiry {
+/** Somebody's question: what he has, and what he asks. */
+export interface Question {
   readonly asks: QuantityName;
   /** Base units by id. */
   readonly given: Readonly<Partial<Record<QuantityName, number>>>;
-  readonly answer: FoundNumber;
   /** Set-ups he spoke of, such as `reversed lens`. */
   readonly setUps?: readonly string[];
+}
+
+/** A question with what he found. */
+export interface Enquiry extends Question {
+  readonly answer: FoundNumber;
   /** What he found before, on the way to this: base units by id. */
   readonly foundBefore?: Readonly<Partial<Record<QuantityName, number>>>;
 }
@@ -31,6 +35,13 @@ export interface Grounds extends Roads {
   readonly families: readonly KnownFamily[];
   /** Steps for where nothing else leads to what is asked, each with what it may answer. */
   readonly lastly?: readonly { readonly by: RouteFormula; readonly answers: readonly QuantityName[] }[];
+}
+
+/** Why a question has no answer here. */
+export interface CannotBeTold {
+  readonly verdict: 'cannot';
+  readonly missing: readonly QuantityName[];
+  readonly because: string;
 }
 
 /** What somebody's number is. *working* is the way to the right one, *off* its relative distance from it. */
@@ -52,7 +63,7 @@ export type Diagnosis =
       readonly because: string;
     }
   | { readonly verdict: 'off'; readonly working: Route; readonly off: number }
-  | { readonly verdict: 'cannot'; readonly missing: readonly QuantityName[]; readonly because: string };
+  | CannotBeTold;
 
 /** A number counts as right within this share, as in most problems: three figures read off a scale are worth about as much. */
 export const passes = 0.02;
@@ -80,15 +91,13 @@ export const mostChance = 0.1;
  * @throws nothing: what cannot be told comes back as `cannot`
  */
 export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
-  const { asks, given, answer, setUps = [], foundBefore = {} } = enquiry;
-  const stated = Object.fromEntries(Object.entries(given).filter(([id]) => id !== asks));
-  const routes = routesTowards(asks, stated, grounds, setUps);
-  const ways = (routes.get(asks) ?? []).filter(isWellFounded);
-  const working = ways[0];
-  if (!working) return cannot(enquiry, routes, grounds);
+  const { answer, foundBefore = {} } = enquiry;
+  const found = workedOut(enquiry, grounds);
+  if ('because' in found) return found;
+  const { working, otherWays, routes } = found;
   const off = offBy(answer.value, working.value);
   if (isMeant(answer, working.value, passes)) return { verdict: 'right', working, off };
-  const other = ways.slice(1).find(({ value }) => isMeant(answer, value, slipPasses));
+  const other = otherWays.find(({ value }) => isMeant(answer, value, slipPasses));
   if (other) return { verdict: 'right', working, off, otherWay: other };
   for (const { gives } of working.steps.slice(0, -1)) {
     const before = foundBefore[gives];
@@ -99,16 +108,35 @@ export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
   return slip ? { verdict: 'slip', working, off, slip, because: slip.because } : { verdict: 'off', working, off };
 }
 
+/** The answer to a question: the best way to it, other ways, and what else follows from what is given. */
+export interface WorkedOut {
+  readonly working: Route;
+  readonly otherWays: readonly Route[];
+  readonly routes: Routes;
+}
+
+/**
+ * The answer to a question in which nobody has found anything yet, or why there is none.
+ *
+ * @throws nothing: what cannot be told comes back as `cannot`
+ */
+export function workedOut({ asks, given, setUps = [] }: Question, grounds: Grounds): WorkedOut | CannotBeTold {
+  const stated = Object.fromEntries(Object.entries(given).filter(([id]) => id !== asks));
+  const routes = routesTowards(asks, stated, grounds, setUps);
+  const [working, ...otherWays] = (routes.get(asks) ?? []).filter(isWellFounded);
+  return working ? { working, otherWays, routes } : cannot(asks, setUps, routes, grounds);
+}
+
 /**
  * Routes from what is given, with what *asks* is never taken for granted; where none leads there, with the steps that are kept for that.
  *
  * @param given base units by id, without what is asked
  */
-export function routesTowards(
+function routesTowards(
   asks: QuantityName,
-  given: Enquiry['given'],
+  given: Question['given'],
   grounds: Grounds,
-  setUps: readonly string[] = [],
+  setUps: readonly string[],
 ): Routes {
   const assumptions = grounds.assumptions.filter(({ quantity }) => quantity !== asks);
   const routes = routesFrom(given, { ...grounds, assumptions }, setUps);
@@ -120,7 +148,7 @@ export function routesTowards(
 }
 
 /** True for a route that starts from what was given: what rests on more assumptions than numbers, but for one, is about no gear that anybody has. */
-export function isWellFounded({ uses, assumed }: Route): boolean {
+function isWellFounded({ uses, assumed }: Route): boolean {
   return uses.length > 0 && assumed.length <= uses.length + 1;
 }
 
@@ -157,7 +185,7 @@ function offBy(answer: number, right: number): number {
 }
 
 /** Why nothing can be said: which numbers are missing, or what refused those that are there. */
-function cannot({ asks, setUps = [] }: Enquiry, routes: Routes, { formulas }: Grounds): Diagnosis {
+function cannot(asks: QuantityName, setUps: readonly string[], routes: Routes, { formulas }: Grounds): CannotBeTold {
   const ways = formulas
     .filter(({ formula, setUp }) => formula.gives === asks && (setUp === undefined || setUps.includes(setUp)))
     .map(({ formula }) => ({ formula, missing: formula.from.filter((letter: QuantityName) => !routes.has(letter)) }))

@@ -47,14 +47,8 @@ function listedSlips(route: Route, routes: Routes, families: readonly KnownFamil
   return families.flatMap(({ lesson, family }) => {
     if (family.kind !== 'number' || family.asks !== route.to || !isWorkedBy(family, route)) return [];
     const given = givenFor(family, route, routes);
-    if (
-      !given ||
-      !isSame(
-        computed(() => family.answer(given)),
-        route.value,
-      )
-    )
-      return [];
+    const answer = given && computed(() => family.answer(given));
+    if (!given || !isSame(answer, route.value)) return [];
     const words = new Set(Object.keys(given).filter((name) => typeof given[name] === 'string'));
     return family.mistakes.flatMap(({ id, value, because }): Slip[] => {
       // What speaks of a drawn word speaks of a subject that nobody has named here.

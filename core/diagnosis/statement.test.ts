@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { printQuantity } from '#core/quantity/print.ts';
 import { quantityIds, quantityOf, vocabulary } from '#core/quantity/vocabulary.ts';
 import { statements } from '#tests/support/statements.ts';
-import { longestStatement, readStatement } from './statement.ts';
+import { longestStatement } from './longest-statement.ts';
+import { readStatement } from './statement.ts';
 
 /** What was read, in one line. */
 function read(text: string): string {

@@ -2,6 +2,7 @@ import { printQuantity } from '#core/quantity/print.ts';
 import { readQuantity, type Reading } from '#core/quantity/read.ts';
 import { tidied } from '#core/quantity/typed-number.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
+import { longestStatement } from './longest-statement.ts';
 import { byWriting, namedBy, wholePhrase } from './meanings.ts';
 import { asPlainNumber, numbersIn, type WrittenNumber } from './written-numbers.ts';
 
@@ -39,9 +40,6 @@ export interface Statement {
   readonly setUps: readonly string[];
   readonly unread: readonly Unread[];
 }
-
-/** Longer texts than an evening's problem are cut: no text may hold a page up. */
-export const longestStatement = 2000;
 
 /** Ends of what belongs to a number; “focused at” and the like go on. */
 const separators =

@@ -1,4 +1,4 @@
-import { printQuantity } from '#core/quantity/print.ts';
+import { percent, printQuantity } from '#core/quantity/print.ts';
 import { quantityOf } from '#core/quantity/vocabulary.ts';
 import type { NumberProblem } from './problem.ts';
 import { marginAt } from './tolerance.ts';
@@ -34,8 +34,4 @@ function howFarOff(ratio: number): string {
   if (!(ratio > 0 && ratio < Infinity)) return '';
   const times = factors.find((factor) => Math.max(ratio, 1 / ratio) > factor);
   return times === undefined ? '' : `, by a factor of more than ${times}`;
-}
-
-function percent(share: number): string {
-  return `${Number((100 * share).toPrecision(2))}\u202f%`;
 }

@@ -41,6 +41,11 @@ export function printQuantity(name: QuantityName, value: number, options: PrintO
   return number + (unit === '' || unit.startsWith('°') ? '' : gap) + unit;
 }
 
+/** A share to two figures, as one says how far something is off: `2.5 %`. */
+export function percent(share: number): string {
+  return `${Number((100 * share).toPrecision(2))}${gap}%`;
+}
+
 /**
  * The same with number and unit apart, as it stands in a formula: without `f/` and `×`.
  *

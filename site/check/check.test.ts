@@ -1,19 +1,6 @@
-import { basename } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { bridges, lastly, setUps, usual } from '#core/diagnosis/usual.ts';
-import type { ProblemFamily } from '#core/practice/family.ts';
-import { everyFormula } from '#tests/support/every-formula.ts';
-import { everyLessonFile } from '#tests/support/lessons.ts';
 import { checkedAnswers, givenIn, readWritten, type Meant } from './check.ts';
-
-const formulas = (await everyFormula()).map(({ path, formula }) => {
-  const id = basename(path, '.formula.ts');
-  return { id, formula, ...(setUps[id] !== undefined && { setUp: setUps[id] }) };
-});
-const families = (await everyLessonFile('problems.ts')).flatMap(({ slug, exports }) =>
-  ((exports['families'] ?? []) as readonly ProblemFamily[]).map((family) => ({ lesson: slug, family })),
-);
-const grounds = { formulas: [...formulas, ...bridges], assumptions: usual, families, lastly };
+import { grounds } from './engine.ts';
 
 const read = (text: string, meant: Record<number, Meant> = {}) => readWritten({ text, meant });
 const check = (have: string, found: string) => checkedAnswers(read(have), read(found), grounds);

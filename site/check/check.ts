@@ -1,8 +1,8 @@
-import { diagnose, isWellFounded, routesTowards, type Diagnosis, type Grounds } from '#core/diagnosis/diagnose.ts';
+import { diagnose, workedOut, type Diagnosis, type Grounds, type Question } from '#core/diagnosis/diagnose.ts';
 import type { Route } from '#core/diagnosis/route.ts';
 import { readStatement, type StatedNumber, type Statement } from '#core/diagnosis/statement.ts';
 import { nameInFull } from '#core/quantity/part.ts';
-import { printQuantity } from '#core/quantity/print.ts';
+import { percent, printQuantity } from '#core/quantity/print.ts';
 import { readQuantity } from '#core/quantity/read.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { formulaLine, type FormulaLine } from '#site/state/formula-line.ts';
@@ -101,7 +101,7 @@ export function checkedAnswers(have: ReadText, found: ReadText, grounds: Grounds
     return told(answer, diagnose(enquiry, grounds));
   });
   const asked = [...new Set([...have.asked, ...found.asked])].filter((id) => !(id in given) && !(id in before));
-  return [...checked, ...asked.map((id) => workedOut(id, given, setUps, grounds))];
+  return [...checked, ...asked.map((asks) => answered({ asks, given, setUps }, grounds))];
 }
 
 function told({ quantity: asks, written, halfFigure, value }: StatedNumber, diagnosis: Diagnosis): CheckedAnswer {
@@ -146,26 +146,13 @@ function told({ quantity: asks, written, halfFigure, value }: StatedNumber, diag
 }
 
 /** The answer to a question without a number found. */
-function workedOut(
-  asks: QuantityName,
-  given: ReturnType<typeof givenIn>,
-  setUps: readonly string[],
-  grounds: Grounds,
-): CheckedAnswer {
-  const working = routesTowards(asks, given, grounds, setUps).get(asks)?.find(isWellFounded);
-  if (!working) {
-    const refused = diagnose({ asks, given, answer: { value: 1, halfFigure: 0 }, setUps }, grounds);
-    const words = refused.verdict === 'cannot' ? refused.because : 'The numbers do not lead to it.';
-    return { asks, written: '', verdict: 'cannot', title: 'Cannot be told', words };
-  }
-  return {
-    asks,
-    written: '',
-    verdict: 'worked-out',
-    title: printQuantity(asks, working.value),
-    words: '',
-    working: shown(working),
-  };
+function answered(question: Question, grounds: Grounds): CheckedAnswer {
+  const found = workedOut(question, grounds);
+  const common = { asks: question.asks, written: '' };
+  if ('because' in found) return { ...common, verdict: 'cannot', title: 'Cannot be told', words: found.because };
+  const { working } = found;
+  const title = printQuantity(question.asks, working.value);
+  return { ...common, verdict: 'worked-out', title, words: '', working: shown(working) };
 }
 
 function shown({ value, steps, assumed, known }: Route): ShownWorking {
@@ -190,5 +177,3 @@ function farOff(value: number, right: number): string {
   if (ratio > 0 && ratio <= 0.5) return `${Number((1 / ratio).toPrecision(2))} times`;
   return percent(Math.abs(ratio - 1));
 }
-
-const percent = (share: number) => `${Number((100 * share).toPrecision(2))}\u202f%`;

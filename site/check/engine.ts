@@ -1,16 +1,15 @@
 import type { Grounds } from '#core/diagnosis/diagnose.ts';
 import { bridges, lastly, setUps, usual } from '#core/diagnosis/usual.ts';
 import type { ProblemFamily } from '#core/practice/family.ts';
-import type { Formula } from '#core/quantity/formula.ts';
+import { formulaTopics, type NamedFormula } from '#site/formula-topics.ts';
 
-const formulas = import.meta.glob<Record<string, unknown>>('../../core/*/*.formula.ts', { eager: true });
 const problems = import.meta.glob<{ families?: readonly ProblemFamily[] }>('../../lessons/*/problems.ts', {
   eager: true,
 });
 
 /** All that an answer can be told from: every formula, and the problems of every lesson. */
 export const grounds: Grounds = {
-  formulas: [...Object.entries(formulas).map(([path, exports]) => named(path, exports)), ...bridges],
+  formulas: [...formulaTopics().flatMap(({ formulas }) => formulas.map(withSetUp)), ...bridges],
   assumptions: usual,
   lastly,
   families: Object.entries(problems).flatMap(([path, { families = [] }]) =>
@@ -18,9 +17,7 @@ export const grounds: Grounds = {
   ),
 };
 
-function named(path: string, exports: Record<string, unknown>) {
-  const id = path.slice(path.lastIndexOf('/') + 1).replace('.formula.ts', '');
-  const formula = Object.entries(exports).find(([name]) => name.endsWith('Formula'))![1] as Formula<never>;
-  const setUp = setUps[id];
-  return { id, formula, ...(setUp !== undefined && { setUp }) };
+function withSetUp(named: NamedFormula) {
+  const setUp = setUps[named.id];
+  return setUp === undefined ? named : { ...named, setUp };
 }

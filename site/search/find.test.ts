@@ -21,7 +21,9 @@ const lessons = {
 };
 const sources = [{ check: 'iso-2720', title: 'Exposure meters', text: 'ISO 2720' }];
 const entries = searchEntries({ lessons, problems, sources });
-const { find, hasNumbers } = finderOf(entries);
+const search = finderOf(entries);
+const find = (query: string) => search(query).entries;
+const hasNumbers = (query: string) => search(query).hasNumbers;
 const first = (query: string) => find(query)[0];
 const titles = (query: string, count = 3) =>
   find(query)

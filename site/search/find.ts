@@ -32,15 +32,16 @@ export function wordsIn(text: string): string[] {
   return words.flatMap((one) => (/^\p{L}+(?:[-/]\p{L}+)+$/u.test(one) ? [one, ...one.split(/[-/]/)] : [one]));
 }
 
-export interface Finder {
-  /** What is found for *query*, best first. */
-  readonly find: (query: string) => readonly SearchEntry[];
+/** What is found for a query. */
+export interface Found {
+  /** Best first. */
+  readonly entries: readonly SearchEntry[];
   /** True where the query holds numbers, so that an answer could be worked out from it. */
-  readonly hasNumbers: (query: string) => boolean;
+  readonly hasNumbers: boolean;
 }
 
 /** Looks through *entries*; the index is made here, in some tens of milliseconds. */
-export function finderOf(entries: readonly SearchEntry[]): Finder {
+export function finderOf(entries: readonly SearchEntry[]): (query: string) => Found {
   const index = new MiniSearch<SearchEntry & { readonly id: number }>({
     fields: ['title', 'also', 'text'],
     tokenize: wordsIn,
@@ -54,20 +55,11 @@ export function finderOf(entries: readonly SearchEntry[]): Finder {
     },
   });
   index.addAll(entries.map((entry, id) => ({ ...entry, id })));
-  return {
-    find: (query) =>
-      index
-        .search(meant(query))
-        .slice(0, most)
-        .map(({ id }) => entries[id as number]!),
-    hasNumbers: (query) => readStatement(query).numbers.length > 0,
+  return (query) => {
+    const { numbers, asked } = readStatement(query);
+    // The names of what it writes in the trade's way: 1:2 is a magnification, f/11 an f-number, NA a numerical aperture.
+    const named = [...numbers.map(({ quantity }) => quantity), ...asked].map((id) => nameInFull(id));
+    const found = index.search([query, ...named].join(' ')).slice(0, most);
+    return { entries: found.map(({ id }) => entries[id as number]!), hasNumbers: numbers.length > 0 };
   };
-}
-
-/** The query, and the names of the quantities that it writes in the trade's way: 1:2 is a magnification, f/11 an f-number, NA a numerical aperture. */
-function meant(query: string): string {
-  const { numbers, asked } = readStatement(query);
-  return [query, ...numbers.map(({ quantity }) => nameInFull(quantity)), ...asked.map((id) => nameInFull(id))].join(
-    ' ',
-  );
 }
