@@ -7,14 +7,15 @@ import { fNumberForFlashFormula } from '#core/exposure/f-number-for-flash.formul
 import { flashPowerForFNumberFormula } from '#core/exposure/flash-power-for-f-number.formula.ts';
 import { flashUnderexposureFormula } from '#core/exposure/flash-underexposure.formula.ts';
 import { lightValue } from '#core/exposure/light-value.formula.ts';
+import { reflectedLightConstants } from '#core/exposure/metering-constants.ts';
 import { motionBlurOfSubjectFormula } from '#core/exposure/motion-blur-of-subject.formula.ts';
 import { shutterTimeWithFlash } from '#core/exposure/shutter-with-flash.ts';
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
 import { lightLossFormula } from '#core/gaussian/light-loss.formula.ts';
 import { step, under } from '#core/quantity/answers-from.ts';
 import { Bench, choiceOf } from '#site/state/bench.svelte.ts';
-import { lenses, lights } from '#site/state/crate.ts';
-import { flashChoice, powers, shinesFor, twinArm } from './figures/gear.ts';
+import { lenses, lights, twinArm } from '#site/state/crate.ts';
+import { flashChoice, powers, shinesFor } from './figures/gear.ts';
 import { ambientInWords, brightnessInWords, powerInWords } from './figures/in-words.ts';
 
 /** How long the shutter has to be open with a flash. */
@@ -45,7 +46,7 @@ export const bench = new Bench({
     'flash-duration': shinesFor(power),
     'sync-speed': twinArm['sync-speed'],
     luminance: lights.shade.luminance,
-    'reflected-light-constant': 12.5,
+    'reflected-light-constant': reflectedLightConstants.common,
     iso: 100,
     'subject-speed': 20,
     'background-distance': 300,

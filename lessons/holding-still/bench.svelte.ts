@@ -14,6 +14,7 @@ import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import { bodies, holdings, lights } from '#site/state/crate.ts';
 import { lensAt, lensHeld } from '#site/state/lens-in-use.ts';
+import { metered } from '#site/state/metered.ts';
 import { movers, ofLens, pivots } from './figures/gear.ts';
 import {
   electronsInWords,
@@ -45,13 +46,6 @@ const turning = step({
         ? motionBlurTurningAboutPupil(given)
         : motionBlurTurningAboutSensor(given),
   }),
-});
-
-/** The meter's constant; nothing here asks for another. */
-const metered = step({
-  from: [],
-  gives: ['reflected-light-constant'],
-  evaluate: () => ({ reflectedLightConstant: 12.5 }),
 });
 
 const lifeSize = 1;

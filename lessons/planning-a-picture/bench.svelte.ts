@@ -28,9 +28,10 @@ import { finestEffectiveFNumberFormula } from '#core/wave/finest-effective-f-num
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import type { ChoicePlan, Inputs } from '#site/state/choice.ts';
-import { bodies, holdings, lenses, lights, nameOf, type LensSlug } from '#site/state/crate.ts';
+import { bodies, holdings, lenses, lights, nameOf, type LensSlug, twinArm } from '#site/state/crate.ts';
 import { roomInWords } from '#site/state/edges.ts';
 import { lensAt } from '#site/state/lens-in-use.ts';
+import { metered } from '#site/state/metered.ts';
 import { framesInWords, inTimeInWords, isoInWords, powerInWords } from './figures/in-words.ts';
 import { ofSubject, sources, subjects } from './figures/subjects.ts';
 
@@ -68,13 +69,6 @@ const inTime = step({
   evaluate: ({ frameCount, ...given }) => ({ inTimeFrameCount: Math.min(frameCount, framesBeforeDeadline(given)) }),
 });
 
-/** The meter's constant; nothing here asks for another. */
-const metered = step({
-  from: [],
-  gives: ['reflected-light-constant'],
-  evaluate: () => ({ reflectedLightConstant: 12.5 }),
-});
-
 const spider = subjects['jumping-spider'];
 const body = bodies['body-36'];
 const start = lensFor('lens-90')({ ...startsOf(spider, ofSubject), ...startsOf(body, ['sensor-width']) });
@@ -92,7 +86,7 @@ export const bench = new Bench({
     ...startsOf(body, ['sensor-width', 'circle-of-confusion']),
     ...startsOf(holdings.elbows, ['shake-rate', 'sideways-speed']),
     stabilisation: 0,
-    'guide-number': 14,
+    'guide-number': twinArm['guide-number'],
     'flash-distance': 100,
     ...startsOf(sources.head, ['source-size']),
     ...startsOf(spider, ['luminance']),

@@ -16,6 +16,7 @@ import { framesBeforeDeadline, framesBeforeDeadlineFormula } from '#core/stack/f
 import { oneFrameOrStack } from '#core/stack/one-frame-or-stack.ts';
 import { exposureTimeFromLuminance } from '#core/exposure/exposure-time-from-luminance.formula.ts';
 import { shutterOrFlash } from '#core/exposure/shutter-or-flash.ts';
+import { twinArm } from '#site/state/crate.ts';
 
 const ringForThis = numberFamily({
   id: 'ring-for-this-picture',
@@ -302,7 +303,7 @@ const shutterOrFlashFamily = choiceFamily({
       magnification,
       'subject-speed': draw.pick<number>(speeds),
       'flash-distance': distance,
-      'guide-number': 14,
+      'guide-number': twinArm['guide-number'],
       'circle-of-confusion': 0.02,
     };
   },

@@ -182,6 +182,9 @@ export const holdings = {
   },
 } as const;
 
+/** The twin-arm flash: its guide number, and the shortest time that the club's cameras stand open for. */
+export const twinArm = { 'guide-number': 14, 'sync-speed': 1 / 200 } as const;
+
 /** How wide the lights are, mm: the flash's own head, and what is held in front of it. */
 export const lampWidths = { head: 60, paper: 100, bowl: 160, card: 300 } as const;
 

@@ -1,6 +1,6 @@
 import { quantityOf } from '#core/quantity/vocabulary.ts';
 import type { ChoicePlan } from '#site/state/choice.ts';
-import { lenses } from '#site/state/crate.ts';
+import { lenses, twinArm } from '#site/state/crate.ts';
 
 /** How long the crate's twin-arm flash shines (t0.1) at some of its powers, s. */
 const shines = [
@@ -21,8 +21,7 @@ export function shinesFor(power: number): number {
 
 const { least, most } = quantityOf('flash-duration');
 
-/** Its guide number and the shortest time that the club's cameras stand open for; how long it shines follows its power. */
-export const twinArm = { 'guide-number': 14, 'sync-speed': 1 / 200 } as const;
+/** How long it shines follows its power. */
 export const flashChoice: ChoicePlan<'guide-number' | 'sync-speed' | 'flash-duration' | 'flash-power'> = {
   label: 'Flash',
   options: {

@@ -1,3 +1,4 @@
+import { flatReceptorConstants, reflectedLightConstants } from '#core/exposure/metering-constants.ts';
 import type { PictureJob } from '#site/figures/picture/job.ts';
 
 /** What of the bench a picture is made from; lengths in mm. */
@@ -13,8 +14,8 @@ export interface PicturedThrough {
 /** One eye of the fly: where its middle is in the scene, its height across the picture, and the place that is focused on, mm. */
 const eye = { x: 0.74, y: -0.12, height: 1.96, focusHeight: 1.6 };
 
-/** A white surface frees so many times the electrons of a mid-tone: C/(π K), for C = 250 and K = 12.5. */
-const whiteOverMidTone = 250 / (Math.PI * 12.5);
+/** A white surface frees so many times the electrons of a mid-tone: C/(π K). */
+const whiteOverMidTone = flatReceptorConstants.common / (Math.PI * reflectedLightConstants.common);
 
 const [fewest, most] = [24, 240];
 
