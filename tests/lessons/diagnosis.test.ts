@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { chanceFrom } from '#core/chance/chance-from.ts';
 import { diagnose, mostChance, type Diagnosis, type Enquiry } from '#core/diagnosis/diagnose.ts';
 import { routesFrom } from '#core/diagnosis/route.ts';
+import { setUps } from '#core/diagnosis/usual.ts';
 import type { NumberFamily } from '#core/practice/family.ts';
 import { drawProblem } from '#core/practice/problem.ts';
 import { isQuantityId, type QuantityName } from '#core/quantity/vocabulary.ts';
@@ -27,6 +28,13 @@ const diagnosed = (
   given: Enquiry['given'] = ringAndLens,
   more: Partial<Enquiry> = {},
 ): Diagnosis => diagnose({ asks, given, answer: written(answer), ...more }, grounds);
+
+describe('set-ups', () => {
+  it('are of formulas that there are', () => {
+    const ids = new Set(grounds.formulas.map(({ id }) => id));
+    expect(Object.keys(setUps).filter((id) => !ids.has(id))).toEqual([]);
+  });
+});
 
 describe('an answer', () => {
   // By hand: m = 36/50; s = 50 (1 + 1/0.72); N_w = 8 × 1.72; T = 2 × 0.02 × 13.76/0.72²; Airy 2.44 × 0.00055 × 13.76.
