@@ -67,6 +67,8 @@ test('a link shows its kit and asks; nothing is sent anywhere', async ({ page, c
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await page.goto('kit/');
   await page.getByRole('button', { name: 'Begin with the club’s crate' }).click();
+  // The list is written after the press: counted at once it may still be empty.
+  await expect(parts(page)).not.toHaveCount(0);
   const count = await parts(page).count();
   await page.getByRole('button', { name: 'Copy a link' }).click();
   await expect(page.getByText('Copied:')).toBeVisible();
