@@ -11,7 +11,11 @@ const whatEachRingBuys = planOf('What does each ring buy?', [
   ...steps('life-size', 3, 1, 2, 4),
   ...steps('on-the-barrel', 3, 5),
   ...steps('extension', 4, 1, 2, 3, 4, 5, 6),
-  pause('A ring on your own lens', 12, 'A ruler under each camera: width of the sensor divided by what fills the picture.'),
+  pause(
+    'A ring on your own lens',
+    12,
+    'A ruler under each camera: width of the sensor divided by what fills the picture.',
+  ),
   ...steps('effective-aperture', 3, 2),
   {
     kind: 'question',

@@ -9,8 +9,7 @@ export const mostOptions = 6;
 /** Printed on one line: no characters that break it or turn it round. */
 const line = (longest: number) =>
   v.pipe(v.string(), v.minLength(1), v.maxLength(longest), v.regex(/^[^\p{Cc}\p{Cf}\u2028\u2029]*$/u));
-const count = (least: number, most: number) =>
-  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
+const count = (least: number, most: number) => v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
 
 const common = {
   id: v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,40}$/)),
@@ -72,7 +71,8 @@ export function readPlan(data: unknown, steps: StepCounts): PlanReading {
   }
   const foreign = Object.keys(stray).find((key) => key !== 'workshop');
   if (foreign !== undefined) return refused(`This plan says “${shortened(foreign)}”, which no plan has.`);
-  if (!v.is(line(longestTitle), title)) return refused(`This plan’s title takes 1 to ${longestTitle} letters on one line.`);
+  if (!v.is(line(longestTitle), title))
+    return refused(`This plan’s title takes 1 to ${longestTitle} letters on one line.`);
   if (!Array.isArray(items)) return refused('This plan holds no list of items.');
   if (items.length > mostItems) return refused(`This plan has ${items.length} items. A plan has ${mostItems} at most.`);
   const ids = new Set<string>();
@@ -99,7 +99,9 @@ function itemFault(item: unknown, steps: StepCounts): string | undefined {
   if (read.kind !== 'step') return undefined;
   const count = Object.hasOwn(steps, read.lesson) ? steps[read.lesson] : undefined;
   if (count === undefined) return `there is no lesson “${shortened(read.lesson)}” in this edition.`;
-  return read.step <= count ? undefined : `“${read.lesson}” has ${count} steps in this edition, and no step ${read.step}.`;
+  return read.step <= count
+    ? undefined
+    : `“${read.lesson}” has ${count} steps in this edition, and no step ${read.step}.`;
 }
 
 const isRecord = (data: unknown): data is Readonly<Record<string, unknown>> =>
