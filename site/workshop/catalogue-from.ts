@@ -25,7 +25,7 @@ export function catalogueFrom(
   return Object.fromEntries(written.map(({ slug }) => [slug, listed(texts[slug]!, lessonOf(slug))]));
 }
 
-function listed(text: LessonText, { slug, bench, stage }: Lesson): ListedLesson {
+function listed(text: LessonText, { slug, bench, stage, given }: Lesson): ListedLesson {
   const { question, summary, minutes, bring, prose } = text;
   const told = partOf(prose, 'instructor');
   const live = printerFor(bench.atStep({}), printAnswer);
@@ -47,6 +47,7 @@ function listed(text: LessonText, { slug, bench, stage }: Lesson): ListedLesson 
       answered: stepAddress(stage, { step: index + 1, answered: true }),
       withheld: step.withheld ?? [],
     })),
+    ...(given && { given }),
     bring,
     caution: plainText(partOf(prose, 'safety')),
     opening: said(told.split('<StageSteps />')[0]!.replace(/\s*The\s+projected\s+view\s+plays\s.*$/s, '')),

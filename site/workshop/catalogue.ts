@@ -28,6 +28,8 @@ export interface ListedLesson {
   /** Minutes for one step, from what the whole lesson takes. */
   readonly minutesOfStep: number;
   readonly steps: readonly ListedStep[];
+  /** What its figure is given while the site is built, as data. */
+  readonly given?: object;
   readonly bring: readonly string[];
   /** What is to be said aloud of risks; empty where the lesson has none. */
   readonly caution: string;

@@ -19,7 +19,7 @@ const own: Readonly<Record<string, RunCommand>> = {
  */
 export function runCommand(event: KeyboardEvent, options: number, isJumping: boolean): RunCommand | undefined {
   const { key, ctrlKey, altKey, metaKey, target } = event;
-  if (target instanceof HTMLElement && target.matches('input, textarea, select')) return undefined;
+  if ((target as Element | null)?.closest?.('input, textarea, select')) return undefined;
   const command = stageCommand(event);
   if (command?.kind === 'digit' && options > 0 && !isJumping) {
     const option = Number(command.digit) - 1;
