@@ -123,6 +123,7 @@ test('a session of ten is the same in two tabs, ends with what was slipped on, a
   await expect(page.getByText('The record of one lesson could not be read')).toBeVisible();
   await expect(page.getByText('A review that this page cannot read lies in this browser')).toBeVisible();
   await other.goto('practice/');
+  await page.bringToFront();
   await page.getByRole('button', { name: 'Begin ten questions' }).click();
   await expect(page.getByRole('heading', { name: 'Question 1 of 10' })).toBeFocused();
   // What was garbage is put aside.
