@@ -38,6 +38,12 @@ const pages: readonly SearchEntry[] = [
     'check/',
   ),
   page(
+    'Practice',
+    'problems, exercises, worksheet, quiz, review, questions, print a sheet, answers, progress',
+    'Ten questions in ten minutes, and sheets of problems to print, with answers and working apart.',
+    'practice/',
+  ),
+  page(
     'Formula sheet',
     'equations, fill in, solve',
     'Every formula, by what you want to know, with fields to fill in.',
