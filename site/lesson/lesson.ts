@@ -56,6 +56,12 @@ export function formulaCalled(name: string, { slug, bench }: Lesson): AnyFormula
   );
 }
 
+/** The name of the file that a formula comes from: `magnification-from-field`; undefined for one that stands in no file by itself. */
+export function fileOfFormula(formula: AnyFormula): string | undefined {
+  const [path] = Object.entries(formulas).find(([, exports]) => Object.values(exports).includes(formula)) ?? [];
+  return path && /([^/]+)\.formula\.ts$/.exec(path)?.[1];
+}
+
 /** The numbers that the prose shows: those of the figure at its start, or as a step of the projected view would set it. */
 export function numbersInProse({ bench }: Lesson, set: Step = {}): Readonly<Record<string, Answer>> {
   return bench.atStep(set);

@@ -1,6 +1,6 @@
 import { course } from '#site/course.ts';
 import { printerFor } from '#site/controls/workbench/workbench.ts';
-import type { Lesson } from '#site/lesson/lesson.ts';
+import { fileOfFormula, formulaCalled, type Lesson } from '#site/lesson/lesson.ts';
 import { plainText } from '#site/search/entries.ts';
 import { stepAddress } from '#site/stage/step.ts';
 import { fillCaption } from '#site/stage/steps.ts';
@@ -25,7 +25,8 @@ export function catalogueFrom(
   return Object.fromEntries(written.map(({ slug }) => [slug, listed(texts[slug]!, lessonOf(slug))]));
 }
 
-function listed(text: LessonText, { slug, bench, stage, given }: Lesson): ListedLesson {
+function listed(text: LessonText, lesson: Lesson): ListedLesson {
+  const { slug, bench, stage, given } = lesson;
   const { question, summary, minutes, bring, prose } = text;
   const told = partOf(prose, 'instructor');
   const live = printerFor(bench.atStep({}), printAnswer);
@@ -48,11 +49,19 @@ function listed(text: LessonText, { slug, bench, stage, given }: Lesson): Listed
       withheld: step.withheld ?? [],
     })),
     ...(given && { given }),
+    formulas: mainFormulas(prose, lesson),
     bring,
     caution: plainText(partOf(prose, 'safety')),
     opening: said(told.split('<StageSteps />')[0]!.replace(/\s*The\s+projected\s+view\s+plays\s.*$/s, '')),
     roomAsks: roomQuestions(told, said),
   };
+}
+
+/** The first formulas that a lesson explains, as many as a sheet for the hands has room for. */
+function mainFormulas(prose: string, lesson: Lesson): readonly string[] {
+  const named = [...partOf(prose, 'formula').matchAll(/<Formula of="([^"]+)"/g)].map(([, name]) => name!);
+  const files = named.flatMap((name) => fileOfFormula(formulaCalled(name, lesson)) ?? []);
+  return [...new Set(files)].slice(0, 3);
 }
 
 function partOf(prose: string, part: string): string {

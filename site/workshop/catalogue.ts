@@ -30,6 +30,8 @@ export interface ListedLesson {
   readonly steps: readonly ListedStep[];
   /** What its figure is given while the site is built, as data. */
   readonly given?: object;
+  /** Its main formulas, by the names of their files. */
+  readonly formulas: readonly string[];
   readonly bring: readonly string[];
   /** What is to be said aloud of risks; empty where the lesson has none. */
   readonly caution: string;

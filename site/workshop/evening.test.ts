@@ -39,6 +39,7 @@ const catalogue: Catalogue = {
     path: 'lessons/extension/',
     minutesOfStep: 4,
     steps: [step('One?'), step('Two?')],
+    formulas: [],
     bring: ['a ring'],
     caution: '',
     opening: '',

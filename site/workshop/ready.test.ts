@@ -64,6 +64,16 @@ describe('what an evening knows of the lessons', () => {
     expect(catalogue['extension']!.opening).not.toContain('projected view');
   });
 
+  it('names the formulas of each lesson that explains any, by files that there are', () => {
+    const names = Object.values(catalogue).map(({ formulas }) => formulas);
+    expect(names.filter((one) => one.length === 0).length).toBeLessThan(3);
+    expect(catalogue['extension']!.formulas).toEqual([
+      'magnification-from-extension',
+      'subject-distance',
+      'working-distance',
+    ]);
+  });
+
   it('lists what is to be brought once, and a thing for the table not beside the same for everybody', () => {
     const plan = planOf(
       'x',
