@@ -35,6 +35,14 @@ export class Conduct {
     if (asked) this.#shared.change((evening) => withHands(evening, asked, option, more));
   }
 
+  /** Counts one hand more; it is the next to be taken back. */
+  countHand(option: number): void {
+    const { asked } = this.#shared;
+    if (!asked) return;
+    this.count(option, 1);
+    this.#counted = [...this.#counted, { key: asked.key, option }];
+  }
+
   toggle(what: 'blank' | 'phones'): void {
     this.#shared.change((evening) => ({ ...evening, [what]: !evening[what] }));
   }
@@ -65,10 +73,8 @@ export class Conduct {
     else if (command.kind === 'go') shared.go(command.by);
     else if (command.kind === 'phones') this.toggle('phones');
     else if (command.kind === 'notes') this.#window.notes();
-    else if (command.kind === 'hand') {
-      this.count(command.option, 1);
-      this.#counted = [...this.#counted, { key: shared.asked!.key, option: command.option }];
-    } else if (command.kind === 'hand-back') {
+    else if (command.kind === 'hand') this.countHand(command.option);
+    else if (command.kind === 'hand-back') {
       const last = this.#counted.at(-1);
       if (last?.key !== shared.asked?.key || last === undefined) return;
       this.count(last.option, -1);
