@@ -31,7 +31,7 @@ export function isoAtFullWell({ quantumEfficiency, pixelPitch, fullWell }: Named
 export const isoAtFullWellFormula = {
   gives: 'iso',
   from: ['quantum-efficiency', 'pixel-pitch', 'full-well'],
-  tex: String.raw`\q{iso} = 4.0919423557 \times 10^{9}\,\q{quantum-efficiency}\,\q{pixel-pitch}^2\,\frac{78}{\q{full-well}}`,
+  tex: String.raw`\q{iso} = 4.092 \times 10^{9}\,\q{quantum-efficiency}\,\q{pixel-pitch}^2\,\frac{78}{\q{full-well}}`,
   evaluate: isoAtFullWell,
   says: 'The more electrons a pixel holds, the lower the ISO it allows, and the cleaner the picture there.',
   source: 'ISO 12232:2019 (from memory) and the SI definition of the candela',
