@@ -70,6 +70,13 @@ const [columns, rows] = [360, 300];
 const longest = 3 * columns;
 /** How many times as wide as the subject a picture is. */
 const margin = 1.25;
+/** Of those that would be small in it, the part that is shown: so wide, mm, and around this place. */
+const parts: Readonly<
+  Partial<Record<SubjectSlug, { readonly width: number; readonly centre: NonNullable<PictureJob['centre']> }>>
+> = {
+  'drop-on-wire': { width: 5.6, centre: { x: 0, y: 0.7 } },
+  'bay-leaf': { width: 24, centre: { x: 0, y: 0 } },
+};
 /** Farther than that from the first frame nothing of any subject here is deep, and nobody waits for more frames. */
 export const mostFrames = 240;
 /** Of the flash, as the sheet of room and light has it: from the axis, rad. */
@@ -89,18 +96,20 @@ export const isTooMany = (slug: SubjectSlug, plan: PlannedPicture) => framesWith
 /** What the plan comes to on such a subject: the merged stack without the frames that were too late, or one frame, so lit. */
 export function jobOf(slug: SubjectSlug, plan: PlannedPicture): PictureJob | undefined {
   const { magnification, effectiveFNumber, pupilMagnification, entrancePupilDistance } = plan;
-  const { width, top, focusHeight } = rendered[slug];
+  const { top, focusHeight } = rendered[slug];
   const { count, taken } = framesWithin(slug, plan);
   const isStack = plan.frameStep !== undefined && count > 1;
   if (taken < 1 || count > mostFrames) return undefined;
   const firstHeight = isStack ? top - plan.nearLimit : focusHeight;
   const middle = count >> 1;
-  const pitch = (magnification * margin * width) / columns;
+  const { width, centre } = parts[slug] ?? { width: margin * rendered[slug].width };
+  const pitch = (magnification * width) / columns;
   const { sourceAngle } = plan;
   const angularSize = sourceAngle === undefined ? undefined : Math.min(widest, sourceAngle);
   return {
     subject: slug,
     seed: 1,
+    ...(centre && { centre }),
     view: {
       magnification,
       effectiveFNumber,
