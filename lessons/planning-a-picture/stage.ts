@@ -45,6 +45,14 @@ export const stage: readonly StageStep[] = [
     sheet: 'card',
   },
   {
+    question: 'One of its frames by itself: how much of the 3 mm is sharp, half, a tenth, or less?',
+    caption: 'Less: {depth-of-field}. Left all frames merged, right one of them: a thin slice.',
+    from: { 'frame-fill': 0.35, 'settling-time': 0.3, beside: 'light' },
+    set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
+    sheet: 'picture',
+    withheld: ['depth-of-field'],
+  },
+  {
     question: 'In the sun the shutter will do. And in the shade: shutter or flash?',
     caption:
       'Daylight wants {ambient.exposure-time}, movement allows {slowest.exposure-time}. Flash: {needed.flash-power} of its power.',
