@@ -5,7 +5,7 @@ export const stage: readonly StageStep[] = [
     question: 'Marked f/8 and focused far away: how slim is the cone of light on the sensor?',
     options: ['As slim as f/8 says', 'Slimmer', 'Wider'],
     holds: 0,
-    caption: 'At {magnification} the lens works as {effective-f-number}: far away the mark and the cone agree.',
+    caption: 'At {magnification} the lens works at {effective-f-number}: far away the mark and the cone agree.',
     from: { magnification: 0.3 },
     set: { magnification: 0.02 },
   },
@@ -14,7 +14,7 @@ export const stage: readonly StageStep[] = [
     options: ['Yes', 'No'],
     holds: 1,
     caption:
-      'The same opening, farther from the sensor: it works as {effective-f-number}. Stops of light lost: {light-loss}.',
+      'The same opening, farther from the sensor: it works at {effective-f-number}. Stops of light lost: {light-loss}.',
     from: { magnification: 0.02 },
     set: { magnification: 1 },
   },
@@ -23,7 +23,7 @@ export const stage: readonly StageStep[] = [
     options: ['More', 'Less'],
     holds: 0,
     caption:
-      'More: it works as {effective-f-number}. The sensor sees the opening from behind; the pupil magnification is {pupil-magnification}.',
+      'More: it works at {effective-f-number}. The sensor sees the opening from behind; the pupil magnification is {pupil-magnification}.',
     set: { 'pupil-magnification': 0.5 },
   },
   {

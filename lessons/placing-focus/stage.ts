@@ -63,10 +63,10 @@ export const stage: readonly StageStep[] = [
     sheet: 'rocking',
   },
   {
-    question: 'Focused on the eye in the middle, then turned by 5° to frame. Is the eye still sharp?',
+    question: 'Focused on the middle of the head, then turned by 5° to frame. Is the middle still sharp?',
     options: ['Yes', 'No'],
     holds: 1,
-    caption: 'No: it is at {turned.focus-offset} from the plane, and sharpness ends {near-limit} before it.',
+    caption: 'No: the plane is now at {turned.focus-offset}, and sharpness ends {near-limit} before it.',
     from: {},
     set: { 'focus-offset': -0.463 },
   },
