@@ -44,6 +44,12 @@ const pages: readonly SearchEntry[] = [
     'practice/',
   ),
   page(
+    'Field card',
+    'depth table, pocket card, camera bag, cut marks, A6, cheat sheet, slowest shutter, f-numbers',
+    'What your lenses and rings give at every f-number, on a card to print.',
+    'field-card/',
+  ),
+  page(
     'Formula sheet',
     'equations, fill in, solve',
     'Every formula, by what you want to know, with fields to fill in.',
