@@ -32,10 +32,12 @@ export const padding = 4.5;
 export const em = {
   /** From one line to the next. */
   line: 1.22,
+  /** Of a row of numbers, with the rule above it. */
+  row: 1.3,
   /** Between two blocks. */
   gap: 0.5,
   /** What stands before the columns. */
-  label: 5.4,
+  label: 6,
   /** A column: six figures, such as 1/1600. */
   column: 3.75,
   /** A character of running text, on average: measured on this workbook's face, with a margin. */
@@ -90,7 +92,7 @@ function cardsAt(type: number, size: Size, { headings, rows, notes }: Content): 
   const cards: number[][] = [];
   let left = -1;
   headings.forEach((heading, at) => {
-    const block = (sum(heading) + rows) * em.line + em.gap;
+    const block = sum(heading) * em.line + rows * em.row + em.gap;
     if (left < block) {
       cards.push([]);
       left = room;

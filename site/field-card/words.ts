@@ -1,9 +1,11 @@
 import { plainNumber } from '#core/quantity/plain-number.ts';
 import { percent, printQuantity } from '#core/quantity/print.ts';
 import { shutterTimeSeries } from '#core/quantity/nominal.ts';
-import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { holdings } from '#site/state/crate.ts';
 import type { Conditions } from '#site/bench/conditions.ts';
+import { assumedLetters } from '#site/kit/range-words.ts';
+import type { Chain } from '#site/chain/chain.ts';
 import type { Block, LineName } from './card.ts';
 
 /** Units of length that a card can be in. */
@@ -22,8 +24,8 @@ export const lines: Readonly<
     isLength: true,
   },
   'subject-depth': {
-    short: 'one frame Z',
-    full: 'depth that one frame holds, diffraction counted as well',
+    short: 'frame Z',
+    full: 'depth that one frame holds, diffraction counted',
     quantity: 'subject-depth',
     isLength: true,
   },
@@ -99,8 +101,20 @@ export function conditionsInWords(conditions: Conditions, circles: readonly numb
     `λ ${printQuantity('wavelength', conditions.wavelength)}`,
     `steps share ${percent(conditions.overlap)}`,
     `held ${held ? held.label : rate}${stabilised}`,
-    `subject ${printQuantity('subject-speed', conditions['subject-speed'])}`,
+    conditions['subject-speed'] <= quantityOf('subject-speed').least
+      ? 'subject at rest'
+      : `subject ${printQuantity('subject-speed', conditions['subject-speed'])}`,
   ].join(', ');
+}
+
+/** Which numbers of the lenses are assumed, a sentence for each lens; the bench says how far answers may be off. */
+export function assumedInWords(chains: readonly Chain[]): string {
+  const lenses = new Map(chains.flat().map(({ thing }) => [thing.name, thing.lenses]));
+  const sentences = [...lenses].flatMap(([name, found]) => {
+    const letters = found ? assumedLetters(found) : '';
+    return letters === '' ? [] : [`Assumed of ${name}: ${letters}.`];
+  });
+  return sentences.join(' ');
 }
 
 /** The rule by which an f-number is the best, and by which one is spoiled. */
