@@ -64,9 +64,9 @@ test('a card for each set of rings says in every cell what the core gives, and i
   await expect(page.getByText('“banana” cannot be used')).toBeVisible();
   await page.getByLabel('f-numbers', { exact: true }).fill('4 8 16 32');
   await page.getByLabel('f-numbers', { exact: true }).press('Enter');
-  await page.getByLabel(/^point, px/).uncheck();
+  await page.getByRole('checkbox', { name: /point, px/ }).uncheck();
   await page.getByLabel('Lengths in').selectOption('in');
-  await page.getByLabel('Held').selectOption('hand');
+  await page.getByLabel('Held', { exact: true }).selectOption('hand');
   await expect(page).toHaveURL(/shake-rate=/);
   expect(await expectCells(page)).toBe(7 * 6 * 4);
   await page.getByRole('button', { name: 'Undo' }).click();
