@@ -2,7 +2,7 @@ import { plainNumber, readPlainNumber } from '#core/quantity/plain-number.ts';
 import { kinds, planOf, type Field } from '#site/kit/kinds.ts';
 import { acceptedWords, rangeOf } from '#site/kit/field.ts';
 import { faultOf } from '#site/kit/fault.ts';
-import { numberIn, type KitValue, type NewPart } from '#site/kit/part.ts';
+import type { KitValue, NewPart } from '#site/kit/part.ts';
 import { firstChain, mostLinks, type Chain, type Link } from './chain.ts';
 import { crateThings } from './crate-things.ts';
 import { chainKinds, isChainKind, thingOf, type ChainKind, type Thing } from './thing.ts';
@@ -134,7 +134,7 @@ function readOwn(name: string, index: number, words: readonly string[], say: (wh
   }
   const part = readPart(kind, words, say);
   if (!part) return undefined;
-  return thingOf(part, `link-${index}`, numberIn(part, 'register-distance'));
+  return thingOf(part, `link-${index}`);
 }
 
 /** The part that a link spells out; undefined, and said why, where it lacks or contradicts something. */

@@ -51,15 +51,16 @@ export function ownThing(part: KitPart, kit: Kit): Thing | undefined {
   return thing;
 }
 
-/** A part that somebody spelled out as a thing of a chain. */
-export function thingOf(part: NewPart, slug: string, register: number | undefined): Thing {
+/** A part as a thing of a chain. Of a lens that does not say its own register it is that of its mount. */
+export function thingOf(part: NewPart, slug: string, registerOfMount?: number): Thing {
+  const register = numberIn(part, 'register-distance') ?? registerOfMount;
   const thing = { slug, kind: part.kind as ChainKind, name: part.name, part, isOwn: true };
   if (part.kind !== 'lens') return thing;
   if (register === undefined) {
     return { ...thing, fault: 'its register is not known: no camera of the kit has its mount' };
   }
   // An address has to say the register, for where it is opened there is no kit to have it from.
-  const said = { ...part, 'register-distance': numberIn(part, 'register-distance') ?? register };
+  const said = { ...part, 'register-distance': register };
   try {
     return { ...thing, part: said, lenses: possibleLenses(knownLens(part, register)) };
   } catch (error) {
