@@ -8,6 +8,7 @@ import { airyDiameter } from '#core/wave/airy-diameter.formula.ts';
 import { everyEquation } from '#site/build/equations.ts';
 import { meet, isWithin } from '#site/figures/sheet/boxes.ts';
 import { sideViewLayout } from '#site/figures/side-view/layout.ts';
+import { readOwn } from '#site/chain/own-in-text.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import {
   benchChains,
@@ -117,7 +118,7 @@ describe('130 chains of all kinds, through the page', () => {
       const { chain } = both;
       const found = expectAlike(both);
       // Its address brings it back.
-      const { state, notices } = readState(writeState({ ...readState('').state, chain }));
+      const { state, notices } = readState(writeState({ ...readState('').state, chain }), readOwn);
       expect(notices).toEqual([]);
       expect(built({ chain: state.chain, parts: [] }).answers).toEqual(found.answers);
 

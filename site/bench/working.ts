@@ -39,7 +39,7 @@ const from = {
   engine: 'The numbers put in follow from two rays traced through every part of the chain.',
 } as const;
 
-const alsoTraced = 'From where the pupil looks is traced through every part.';
+const alsoTraced = 'Where the pupil stands is traced through every part.';
 
 const traced: Readonly<Partial<Record<AnsweredName, string>>> = {
   'focal-length':

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { Lens } from '#core/rig/lens.ts';
 import type { Part } from '#core/rig/part.ts';
 import type { Chain, Link } from '#site/chain/chain.ts';
-import { thingOf } from '#site/chain/thing.ts';
+import { thingOf } from '#site/chain/own-thing.ts';
 import type { NewPart } from '#site/kit/part.ts';
 import { valueIn } from './sample.ts';
 
