@@ -38,6 +38,18 @@ const pages: readonly SearchEntry[] = [
     'check/',
   ),
   page(
+    'Practice',
+    'problems, exercises, worksheet, quiz, review, questions, print a sheet, answers, progress',
+    'Ten questions in ten minutes, and sheets of problems to print, with answers and working apart.',
+    'practice/',
+  ),
+  page(
+    'Field card',
+    'depth table, pocket card, camera bag, cut marks, A6, cheat sheet, slowest shutter, f-numbers',
+    'What your lenses and rings give at every f-number, on a card to print.',
+    'field-card/',
+  ),
+  page(
     'Formula sheet',
     'equations, fill in, solve',
     'Every formula, by what you want to know, with fields to fill in.',

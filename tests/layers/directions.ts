@@ -37,6 +37,12 @@ export const exceptions: readonly Exception[] = [
     imports: '../../lessons/*/problems.ts',
     because: 'the slips that an answer is checked for are those of the lessons’ problems: there is no second list',
   },
+  {
+    file: 'site/practice/families.ts',
+    imports: '../../lessons/*/problems.ts',
+    because:
+      'a sheet or a review asks problems of any lesson, each fetched when it is asked of: there is no second list',
+  },
   ...['bench.svelte.ts', 'problems.ts', 'stage.ts'].map((name) => ({
     file: 'site/lesson/lesson.ts',
     imports: `../../lessons/*/${name}`,
