@@ -58,6 +58,12 @@ const pages: readonly SearchEntry[] = [
   page('The card', 'print, pocket, two pages', 'The formulas on two pages to print.', 'formulas/card/'),
   page('Glossary', 'words, terms, meaning, dictionary', 'Every word, first in plain words, then exactly.', 'glossary/'),
   page('Course', 'lessons, order, contents', 'All lessons in their order.', 'course/'),
+  page(
+    'Workshop',
+    'instructor, teach, evening, projector, clicker, hands, plan, club, handout',
+    'An instructor’s evening: planned from the lessons’ steps, projected as one sequence, with notes and a handout.',
+    'workshop/',
+  ),
   page('Sources', 'checks, references, books, standards, patents', 'What the numbers are checked against.', 'sources/'),
 ];
 
