@@ -3,7 +3,8 @@ import { coneOfLens } from '#core/depth/cone.ts';
 import { degree } from '#core/quantity/units.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { noCombWords } from './find-comb.ts';
-import { measureMarks, placesOfMarks } from './measure-marks.ts';
+import { measureMarks } from './measure-marks.ts';
+import { placesOfMarks } from './places-of-marks.ts';
 import { rulerPicture } from './ruler-picture.ts';
 import { offAxisOf, rulerScale } from './ruler-scale.ts';
 

@@ -1,4 +1,4 @@
-import { marksAt, placeOfMark, sampleAt } from './comb.ts';
+import { marksAt, sampleAt } from './comb.ts';
 import type { CombFit } from './comb-fit.ts';
 import { findComb, type NoComb } from './find-comb.ts';
 import { lengthOf, type GreyPhotograph, type RulerLine } from './photograph.ts';
@@ -104,12 +104,4 @@ function leanOf({ columns, rows, light }: Strip, comb: CombFit, start: number): 
 function angleOf(lean: { value: number; standardError: number }, spacing: number): MeasuredMarks['lean'] {
   const tangent = lean.value * spacing;
   return { value: Math.atan(tangent), standardError: (lean.standardError * spacing) / (1 + tangent ** 2) };
-}
-
-/** Where marks stand along the line, from 0 at its beginning to 1 at its end, in order. */
-export function placesOfMarks(comb: Pick<CombFit, 'cycles' | 'drift' | 'phase'>): readonly number[] {
-  const places: number[] = [];
-  const [first, last] = [marksAt(comb, -0.5), marksAt(comb, 0.5)];
-  for (let k = Math.ceil(first - comb.phase) + comb.phase; k <= last; k++) places.push(placeOfMark(comb, k) + 0.5);
-  return places;
 }

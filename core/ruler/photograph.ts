@@ -35,13 +35,29 @@ const codeOfLight = /* @__PURE__ */ Uint8Array.from({ length: fineCodes + 1 }, (
 export const greyOfLight = (light: number): number =>
   codeOfLight[Math.round(fineCodes * Math.min(1, Math.max(0, light)))]!;
 
-/** Writes the grey of pixels, red, green, blue and one more each, into *grey* from *start* on: the code of their luminance. */
-export function writeGrey(rgba: Uint8ClampedArray, grey: Uint8Array, start: number): void {
-  const [red, green, blue] = [luminanceOf([1, 0, 0]), luminanceOf([0, 1, 0]), luminanceOf([0, 0, 1])];
-  for (let at = 0, pixel = start; at < rgba.length; at += 4, pixel++) {
+const shares = /* @__PURE__ */ [0, 1, 2].map((primary) =>
+  luminanceOf([Number(primary === 0), Number(primary === 1), Number(primary === 2)]),
+) as [number, number, number];
+
+/**
+ * Writes the grey of a piece of a photograph, red, green, blue and one more a pixel, into the whole: the code of their luminance.
+ *
+ * @param rgba of the piece, *width* pixels wide
+ * @param whole the photograph, with its number of columns
+ * @param at where the piece's upper left corner goes
+ */
+export function writeGrey(
+  rgba: Uint8ClampedArray,
+  width: number,
+  whole: Pick<GreyPhotograph, 'columns' | 'grey'>,
+  at: Place,
+): void {
+  const [red, green, blue] = shares;
+  for (let from = 0, pixel = 0; from < rgba.length; from += 4, pixel++) {
     const light =
-      red * lightOfCode[rgba[at]!]! + green * lightOfCode[rgba[at + 1]!]! + blue * lightOfCode[rgba[at + 2]!]!;
-    grey[pixel] = codeOfLight[Math.round(fineCodes * Math.min(1, light))]!;
+      red * lightOfCode[rgba[from]!]! + green * lightOfCode[rgba[from + 1]!]! + blue * lightOfCode[rgba[from + 2]!]!;
+    const place = (at.y + Math.floor(pixel / width)) * whole.columns + at.x + (pixel % width);
+    whole.grey[place] = codeOfLight[Math.round(fineCodes * Math.min(1, light))]!;
   }
 }
 
