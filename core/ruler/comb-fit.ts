@@ -120,7 +120,8 @@ function equations(state: State, shape: CombShape): { normal: Float64Array[]; ri
       for (let other = 0; other <= one; other++) normal[one]![other]! += row[one]! * row[other]!;
     }
   }
-  for (let one = 0; one < size; one++) for (let other = 0; other < one; other++) normal[other]![one] = normal[one]![other]!;
+  for (let one = 0; one < size; one++)
+    for (let other = 0; other < one; other++) normal[other]![one] = normal[one]![other]!;
   // Before anything is known of the harmonics a step of κ and γ changes nothing: they are held.
   for (const step of [0, 1]) if (normal[step]![step] === 0) normal[step]![step] = 1;
   return { normal, right };

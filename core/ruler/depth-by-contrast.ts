@@ -51,7 +51,8 @@ export interface NoDepth {
 const whyNone = {
   flat: 'The ruler leans too little: its marks are as sharp at one end as at the other. Lean it by 30 to 50 degrees.',
   'too few': 'Too few marks are seen along the line to follow how they get softer.',
-  'no top': 'The marks are nowhere sharper than at one end of the line. Let the line go through the sharpest place and beyond.',
+  'no top':
+    'The marks are nowhere sharper than at one end of the line. Let the line go through the sharpest place and beyond.',
   even: 'The marks stay about as sharp all along the line. Open the lens wider, or lean the ruler more.',
 } as const;
 
@@ -120,10 +121,7 @@ interface Nearest {
   readonly squares: number;
 }
 
-function modelOf(
-  points: readonly { depth: number; contrast: number; density: number }[],
-  lens: Cone,
-): Model {
+function modelOf(points: readonly { depth: number; contrast: number; density: number }[], lens: Cone): Model {
   const coneAt = (focus: number, effectiveFNumber: number): Cone => ({
     effectiveFNumber,
     magnification: magnificationOffPlaneOfCone({ ...lens, offset: focus }),

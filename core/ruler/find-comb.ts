@@ -13,8 +13,10 @@ export interface NoComb {
 const whyNone = {
   'too short': 'The line is too short: it has to cross eight marks or more.',
   even: 'Nothing changes along the line: it shows one even tone.',
-  'no pattern': 'No even spacing was found along the line. Draw it across the marks, where no figures and no shadows cross them.',
-  'too fine': 'The marks are as fine as the pixels there, and may be a false pattern. Come closer, or use a coarser ruler.',
+  'no pattern':
+    'No even spacing was found along the line. Draw it across the marks, where no figures and no shadows cross them.',
+  'too fine':
+    'The marks are as fine as the pixels there, and may be a false pattern. Come closer, or use a coarser ruler.',
   uncertain: 'There is a pattern, but too faint to be measured. Draw a longer line, or where the marks are sharp.',
 } as const;
 

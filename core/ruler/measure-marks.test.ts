@@ -23,7 +23,10 @@ interface Taken {
 }
 
 /** A ruler with a mark a millimetre before a 50 mm lens of P = 1, and what the line says of it. */
-function taken({ magnification, tilt = 0, turn = 0.01, fNumber = 8, focus = 0, electrons = 800, seed = 1 }: Taken, reach = 4) {
+function taken(
+  { magnification, tilt = 0, turn = 0.01, fNumber = 8, focus = 0, electrons = 800, seed = 1 }: Taken,
+  reach = 4,
+) {
   const cone = coneOfLens({ focalLength: 50, fNumber, pupilMagnification: 1, magnification });
   const entrancePupilDistance = 1 / cone.inverseEntrancePupilDistance;
   const photograph = rulerPicture({
@@ -75,13 +78,21 @@ describe('measureMarks', () => {
 
   it('finds it along a ruler that leans by 45°, most of which is soft', () => {
     const { scale, truth } = taken({ magnification: 0.5, tilt: 45, fNumber: 4, focus: 1 }, 10);
-    expect(scale.magnification.value).toEqual(closeTo(truth, { relative: 0.006, because: 'its cosine changes by 1 % in ½°' }));
+    expect(scale.magnification.value).toEqual(
+      closeTo(truth, { relative: 0.006, because: 'its cosine changes by 1 % in ½°' }),
+    );
     expect(scale.tilt!.value / degree).toEqual(closeTo(45, { absolute: 0.5, because: 'few marks are sharp' }));
   });
 
   it('states an error that is met as often as an error should be', () => {
     const errors = Array.from({ length: 16 }, (_, seed) => {
-      const { scale, truth } = taken({ magnification: 0.25, electrons: 60, seed, turn: (seed - 8) * 0.002, tilt: (seed % 5) - 2 });
+      const { scale, truth } = taken({
+        magnification: 0.25,
+        electrons: 60,
+        seed,
+        turn: (seed - 8) * 0.002,
+        tilt: (seed % 5) - 2,
+      });
       return (scale.magnification.value - truth) / scale.magnification.standardError!;
     });
     const spread = Math.sqrt(errors.reduce((sum, one) => sum + one * one, 0) / errors.length);
@@ -111,8 +122,13 @@ describe('measureMarks', () => {
     const photograph = { columns: 400, rows: 100, grey: new Uint8Array(40000).fill(128) };
     const along = { from: { x: 10, y: 50 }, to: { x: 390, y: 50 } };
     expect(measureMarks(photograph, along, 3)).toEqual({ outcome: 'no comb', because: 'even' });
-    expect(measureMarks(photograph, { ...along, to: { x: 20, y: 50 } }, 3)).toEqual({ outcome: 'no comb', because: 'too short' });
-    expect(() => measureMarks(photograph, { ...along, to: { x: 500, y: 50 } }, 3)).toThrow(/accepted: a place in the photograph/);
+    expect(measureMarks(photograph, { ...along, to: { x: 20, y: 50 } }, 3)).toEqual({
+      outcome: 'no comb',
+      because: 'too short',
+    });
+    expect(() => measureMarks(photograph, { ...along, to: { x: 500, y: 50 } }, 3)).toThrow(
+      /accepted: a place in the photograph/,
+    );
     expect(() => measureMarks({ ...photograph, rows: 99 }, along, 3)).toThrow(/has 40000 of them/);
   });
 });

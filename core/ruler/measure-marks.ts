@@ -64,7 +64,11 @@ function steepest(strip: Strip): number {
 }
 
 /** How far marks move along the line from row to row: a straight line through the phases of the rows' own marks. */
-function leanOf({ columns, rows, light }: Strip, comb: CombFit, start: number): { value: number; standardError: number } {
+function leanOf(
+  { columns, rows, light }: Strip,
+  comb: CombFit,
+  start: number,
+): { value: number; standardError: number } {
   const phases: number[] = [];
   const middle = (rows - 1) / 2;
   const samples = columns / comb.cycles;

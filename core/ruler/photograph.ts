@@ -68,7 +68,13 @@ export const lengthOf = ({ from, to }: RulerLine): number => Math.hypot(to.x - f
  * Throws RangeError in words unless a photograph has as many pixels as it says, and a line lies in it.
  */
 export function requireLineIn({ columns, rows, grey }: GreyPhotograph, { from, to }: RulerLine): void {
-  if (!(Number.isInteger(columns) && Number.isInteger(rows) && columns > 0 && rows > 0 && grey.length === columns * rows))
+  if (!(
+    Number.isInteger(columns) &&
+    Number.isInteger(rows) &&
+    columns > 0 &&
+    rows > 0 &&
+    grey.length === columns * rows
+  ))
     throw new RangeError(`a photograph of ${columns} × ${rows} pixels has ${grey.length} of them`);
   for (const { x, y } of [from, to]) {
     if (!(x >= 0 && x <= columns && y >= 0 && y <= rows))

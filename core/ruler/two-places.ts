@@ -26,7 +26,13 @@ export interface TwoPlaces {
  *
  * @example twoPlacesScale({ length: 3000, distance: 30, setTo: 1, sensorWidth: 36, pixelsAcross: 6000 }).magnification.value // 0.6
  */
-export function twoPlacesScale({ length, distance, setTo, sensorWidth, pixelsAcross }: TwoPlaces): Omit<RulerScale, 'change'> {
+export function twoPlacesScale({
+  length,
+  distance,
+  setTo,
+  sensorWidth,
+  pixelsAcross,
+}: TwoPlaces): Omit<RulerScale, 'change'> {
   requirePositive('extension', distance);
   requirePositive('image-width', length);
   requirePositive('defocus-blur', setTo);

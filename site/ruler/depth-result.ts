@@ -7,7 +7,7 @@ import type { Result } from './results.ts';
 
 /** The depth of field along a slanted ruler; the name of what has still to be typed; or undefined for numbers that are no lens's. */
 export function depthOf(
-  { marks, sensorWidth, spacing, focalLength, fNumber, columns, rows }: KeptPhotograph,
+  { marks, sensorWidth, spacing, focalLength, pupilMagnification, fNumber, columns, rows }: KeptPhotograph,
   { magnification, tilt }: Result,
 ): DepthByContrast | NoDepth | { readonly outcome: 'missing' } | undefined {
   if (!marks || sensorWidth === undefined || spacing === undefined) return undefined;
@@ -21,6 +21,7 @@ export function depthOf(
       magnification: magnification.value,
       pitch: sensorWidth / Math.max(columns, rows),
       focalLength,
+      ...(pupilMagnification !== undefined && { pupilMagnification }),
       fNumber,
       circleOfConfusion: circleOfConfusionByWidth({ sensorWidth }),
     });

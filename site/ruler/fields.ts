@@ -36,7 +36,18 @@ export const fields: readonly RulerField[] = [
     as: 'sensor-width',
     hint: 'From the manual, to a tenth: 0.1 mm of 36 mm changes everything by 0.3 %.',
   },
-  { key: 'focalLength', label: 'Focal length, roughly', as: 'focal-length', hint: 'As engraved: it makes a drift an angle.' },
+  {
+    key: 'focalLength',
+    label: 'Focal length, roughly',
+    as: 'focal-length',
+    hint: 'As engraved: it makes a drift an angle.',
+  },
+  {
+    key: 'pupilMagnification',
+    label: 'P, pupil magnification',
+    as: 'pupil-magnification',
+    hint: 'If you know it. Otherwise 1 is assumed, and said to be.',
+  },
   { key: 'fNumber', label: 'f-number', as: 'f-number', hint: 'For the depth of field.' },
   { key: 'extension', label: 'Rings between', as: 'extension', hint: '0 without.' },
   {

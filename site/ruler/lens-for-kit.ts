@@ -17,8 +17,7 @@ export interface SaidOfLens {
 }
 
 export type LensForKit =
-  | { readonly kind: 'lens'; readonly part: NewPart }
-  | { readonly kind: 'refused'; readonly message: string };
+  { readonly kind: 'lens'; readonly part: NewPart } | { readonly kind: 'refused'; readonly message: string };
 
 /** A lens is set to infinity where its own magnification is less than that, or not told from nothing. */
 const nearInfinity = 0.01;
@@ -31,7 +30,8 @@ const nearInfinity = 0.01;
 export function lensForKit(fit: LensOfSettings, said: SaidOfLens, had?: KitPart): LensForKit {
   const { isInside, nearest } = said;
   const atInfinity = fit.settings.every(
-    ({ focusMagnification: { value, standardError } }) => Math.abs(value) < Math.max(nearInfinity, 2 * (standardError ?? 0)),
+    ({ focusMagnification: { value, standardError } }) =>
+      Math.abs(value) < Math.max(nearInfinity, 2 * (standardError ?? 0)),
   );
   if (isInside && !atInfinity) {
     return refused(

@@ -5,6 +5,8 @@ import type { RulerLine } from '#core/ruler/photograph.ts';
 export interface SaidByFile {
   readonly focalLength?: number;
   readonly fNumber?: number;
+  /** Of a sample alone: no file says it. */
+  readonly pupilMagnification?: number;
   /** Of the sensor's longer side, by the density of its pixels. */
   readonly sensorWidth?: number;
   /** Of the longer side, as the camera wrote it. */
@@ -32,7 +34,14 @@ export type RulerRequest =
 
 /** What it answers, with the question's number. */
 export type RulerReply = { readonly id: number } & (
-  | { readonly kind: 'opened'; readonly columns: number; readonly rows: number; readonly preview: ImageBitmap; readonly said: SaidByFile; readonly note: string }
+  | {
+      readonly kind: 'opened';
+      readonly columns: number;
+      readonly rows: number;
+      readonly preview: ImageBitmap;
+      readonly said: SaidByFile;
+      readonly note: string;
+    }
   | { readonly kind: 'refused'; readonly words: string }
   | { readonly kind: 'measured'; readonly marks: FoundMarks }
   | { readonly kind: 'loupe'; readonly pixels: Uint8ClampedArray<ArrayBuffer>; readonly side: number }

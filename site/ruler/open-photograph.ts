@@ -27,12 +27,15 @@ const tile = 2048;
 
 /** Decodes a file, turned upright as it says. Runs in a worker; nothing of it leaves the machine. */
 export async function openPhotograph(file: Blob): Promise<OpenedPhotograph> {
-  if (file.size > largestFile) throw new RefusedFile(`This file has ${millions(file.size)} MB. Up to ${millions(largestFile)} MB can be opened.`);
+  if (file.size > largestFile)
+    throw new RefusedFile(`This file has ${millions(file.size)} MB. Up to ${millions(largestFile)} MB can be opened.`);
   const data = await file.arrayBuffer();
   const head = headOf(data);
   const { format, columns = 0, rows = 0, said } = head;
   if (format === undefined || format === 'XML') {
-    throw new RefusedFile(`This file is ${seemingKind(new Uint8Array(data))}, whatever its name says. A JPEG, PNG or WebP picture can be opened.`);
+    throw new RefusedFile(
+      `This file is ${seemingKind(new Uint8Array(data))}, whatever its name says. A JPEG, PNG or WebP picture can be opened.`,
+    );
   }
   if (columns * rows > mostPixels) throw tooLarge(columns, rows);
   const bitmap = await decoded(file, format);
@@ -59,7 +62,9 @@ async function decoded(file: Blob, format: string): Promise<ImageBitmap> {
     return await createImageBitmap(file, { imageOrientation: 'from-image' });
   } catch {
     if (['JPEG', 'PNG', 'WebP', 'GIF'].includes(format)) {
-      throw new RefusedFile(`This ${format} file is damaged or was cut off: it cannot be decoded. Copy it from the camera once more.`);
+      throw new RefusedFile(
+        `This ${format} file is damaged or was cut off: it cannot be decoded. Copy it from the camera once more.`,
+      );
     }
     const which = format === 'TIFF' ? 'A raw or TIFF file' : `A ${format} picture`;
     throw new RefusedFile(`${which} cannot be decoded by this browser. Save it as JPEG, uncropped, and open that.`);
@@ -91,7 +96,8 @@ function previewOf(bitmap: ImageBitmap): Promise<ImageBitmap> {
 }
 
 function noteOf({ width, height }: ImageBitmap, said: SaidByFile, format: string, data: ArrayBuffer): string {
-  if (format === 'JPEG' && !isWholeJpeg(new Uint8Array(data))) return 'The file ends before the picture does: part of it is missing.';
+  if (format === 'JPEG' && !isWholeJpeg(new Uint8Array(data)))
+    return 'The file ends before the picture does: part of it is missing.';
   const across = Math.max(width, height);
   if (said.pixelsAcross === undefined || said.pixelsAcross === across) return '';
   return `The camera wrote ${said.pixelsAcross} pixels along the longer side, this file has ${across}. Made smaller, that does no harm; cropped, the numbers do not hold.`;

@@ -28,6 +28,7 @@ export const ranges = {
   distance: [0.01, 2000],
   focalLength: [4, 800],
   fNumber: [0.95, 64],
+  pupilMagnification: [0.2, 5],
   extension: [0, 400],
   workingDistance: [0.5, 3000],
 } as const;
@@ -43,12 +44,18 @@ const photograph = v.strictObject({
   reach: between(0, 1000),
   by: v.picklist(['marks', 'places']),
   marks: v.optional(marks),
-  sample: v.optional(v.pipe(v.string(), v.check((slug) => Object.hasOwn(samples, slug)))),
+  sample: v.optional(
+    v.pipe(
+      v.string(),
+      v.check((slug) => Object.hasOwn(samples, slug)),
+    ),
+  ),
   sensorWidth: v.optional(typed('sensorWidth')),
   spacing: v.optional(typed('spacing')),
   distance: v.optional(typed('distance')),
   focalLength: v.optional(typed('focalLength')),
   fNumber: v.optional(typed('fNumber')),
+  pupilMagnification: v.optional(typed('pupilMagnification')),
   extension: typed('extension'),
   setting: v.pipe(v.string(), v.maxLength(40)),
   workingDistance: v.optional(typed('workingDistance')),

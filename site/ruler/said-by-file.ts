@@ -48,8 +48,7 @@ function saidBy(exif: Record<string, Tag>): SaidByFile {
   const pixelsAcross = within(x === undefined ? undefined : Math.max(x, y ?? 0), 16, 1e6);
   const unit = millimetresOfUnit[numberOf(exif['FocalPlaneResolutionUnit']) ?? 2];
   const density = within(numberOf(exif['FocalPlaneXResolution']), 1, 1e6);
-  const sensorWidth =
-    pixelsAcross && density && unit ? within((pixelsAcross / density) * unit, 3, 100) : undefined;
+  const sensorWidth = pixelsAcross && density && unit ? within((pixelsAcross / density) * unit, 3, 100) : undefined;
   const focalLength = within(numberOf(exif['FocalLength']), 1, 2000);
   const fNumber = within(numberOf(exif['FNumber']), 0.5, 200);
   return {

@@ -32,7 +32,15 @@ export const sampleLens = {
 /** A sensor 36 mm wide of few pixels: a sample is there in a second. */
 export const sampleCamera = { columns: 1500, rows: 1000, sensorWidth: 36 } as const;
 
-const plain = { tilt: 0, turn: 1.2, fNumber: 8, focus: 0, distanceOff: 0, setting: 'nearest', focusMagnification: 0.15 };
+const plain = {
+  tilt: 0,
+  turn: 1.2,
+  fNumber: 8,
+  focus: 0,
+  distanceOff: 0,
+  setting: 'nearest',
+  focusMagnification: 0.15,
+};
 
 /** Samples by their names in what is kept. */
 export const samples: Readonly<Record<string, Sample>> = {

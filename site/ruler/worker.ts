@@ -34,10 +34,13 @@ async function answer(request: RulerRequest): Promise<void> {
     const said = {
       focalLength: sampleLens.focalLength,
       fNumber: sample.fNumber,
+      pupilMagnification: sampleLens.pupilMagnification,
       sensorWidth: sampleCamera.sensorWidth,
       pixelsAcross: sampleCamera.columns,
     };
-    reply({ id, kind: 'opened', columns: photograph.columns, rows: photograph.rows, preview, said, note: '' }, [preview]);
+    reply({ id, kind: 'opened', columns: photograph.columns, rows: photograph.rows, preview, said, note: '' }, [
+      preview,
+    ]);
   } else if (photograph && request.kind === 'measure') {
     const found = measured(photograph, request.line, request.reach);
     if (typeof found === 'string') reply({ id, kind: 'refused', words: found });

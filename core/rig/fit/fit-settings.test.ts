@@ -48,7 +48,9 @@ describe('fitSettings', () => {
     expect(one.settings[0]!.focusMagnification.standardError).toEqual(
       closeTo(other.focusMagnification.standardError!, rounding),
     );
-    expect(one.frontPrincipalDepth!.standardError).toEqual(closeTo(other.frontPrincipalDepth!.standardError!, rounding));
+    expect(one.frontPrincipalDepth!.standardError).toEqual(
+      closeTo(other.frontPrincipalDepth!.standardError!, rounding),
+    );
   });
 
   it('points at the photograph that spoils it, and says what comes out without it', () => {
@@ -78,8 +80,12 @@ describe('fitSettings', () => {
   });
 
   it('knows a field that widens with rings, and one far past infinity, for no lens', () => {
-    expect(fitSettings([photograph('', 0.9, 0), photograph('', 0.1, 12)])).toMatchObject({ because: 'field does not shrink' });
-    expect(fitSettings([photograph('', -0.1, 12), photograph('', -0.1, 24)])).toMatchObject({ because: 'past infinity' });
+    expect(fitSettings([photograph('', 0.9, 0), photograph('', 0.1, 12)])).toMatchObject({
+      because: 'field does not shrink',
+    });
+    expect(fitSettings([photograph('', -0.1, 12), photograph('', -0.1, 24)])).toMatchObject({
+      because: 'past infinity',
+    });
   });
 });
 

@@ -66,7 +66,8 @@ export function fitSettings(photographs: readonly SetPhotograph[]): LensOfSettin
   const lines = parallelLines(readings);
   if (!lines) return { outcome: 'cannot tell', because: 'one extension' };
   const fitted = readings.map(({ x, group }) => lines.groups.get(group)!.intercept + lines.slope * x);
-  if (!(lines.slope > 0 && fitted.every((m) => m > 0))) return { outcome: 'contradictory', because: 'field does not shrink' };
+  if (!(lines.slope > 0 && fitted.every((m) => m > 0)))
+    return { outcome: 'contradictory', because: 'field does not shrink' };
   const { scatter, slope, slopeVariance } = lines;
   const estimate = (value: number, variance: number): Estimate => ({
     value,
@@ -85,7 +86,10 @@ export function fitSettings(photographs: readonly SetPhotograph[]): LensOfSettin
     return { outcome: 'contradictory', because: 'past infinity' };
   const judged = leftOut(readings, lines);
   const depth = depthOf(photographs, lines, fitted);
-  const least = judged.reduce((best, one, at) => (one && one.chance < (judged[best]?.chance ?? Infinity) ? at : best), 0);
+  const least = judged.reduce(
+    (best, one, at) => (one && one.chance < (judged[best]?.chance ?? Infinity) ? at : best),
+    0,
+  );
   return {
     outcome: 'fitted',
     focalLength,

@@ -37,8 +37,7 @@ export function leftOut(readings: readonly GroupedPoint[], lines: ParallelLines)
       studentised,
       chance: Math.min(1, readings.length * studentTails(studentised, freedom - 1)),
       slope:
-        lines.slope -
-        (weight * (x - lines.groups.get(group)!.meanX) * residual * lines.slopeVariance) / (1 - leverage),
+        lines.slope - (weight * (x - lines.groups.get(group)!.meanX) * residual * lines.slopeVariance) / (1 - leverage),
     };
   });
 }

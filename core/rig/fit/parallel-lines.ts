@@ -58,7 +58,10 @@ export function parallelLines(readings: readonly GroupedPoint[]): ParallelLines 
   if (!(apart > same * farthest)) return null;
   const slope = product / spread;
   const groups = new Map(
-    [...middles].map(([group, { weight, meanX, meanY }]) => [group, { weight, meanX, intercept: meanY - slope * meanX }]),
+    [...middles].map(([group, { weight, meanX, meanY }]) => [
+      group,
+      { weight, meanX, intercept: meanY - slope * meanX },
+    ]),
   );
   const residuals = readings.map(({ group, x, y }) => y - groups.get(group)!.intercept - slope * x);
   const degreesOfFreedom = readings.length - groups.size - 1;
