@@ -20,7 +20,7 @@ type Inputs = 'quantum-efficiency' | 'pixel-pitch' | 'iso';
  * a pixel under a green filter sees little else. `photons.ts` holds the constants.
  * Source: ISO 12232:2019, standard output sensitivity (from memory); SI definitions of the candela and of the Planck constant. Derived in [README](README.md#photons).
  *
- * @example electrons({ quantumEfficiency: 0.5, pixelPitch: 0.006, iso: 100 }) // 7365.496...
+ * @example electrons({ quantumEfficiency: 0.5, pixelPitch: 0.006, iso: 100 }) // 7365.6
  */
 export function electrons({ quantumEfficiency, pixelPitch, iso }: Named<Inputs>): number {
   requireShare('quantum-efficiency', quantumEfficiency);
@@ -31,7 +31,7 @@ export function electrons({ quantumEfficiency, pixelPitch, iso }: Named<Inputs>)
 export const electronsFormula = {
   gives: 'electrons',
   from: ['quantum-efficiency', 'pixel-pitch', 'iso'],
-  tex: String.raw`\q{electrons} = 4.0919423557 \times 10^{9}\,\q{quantum-efficiency}\,\q{pixel-pitch}^2\,\frac{10}{\q{iso}}`,
+  tex: String.raw`\q{electrons} = 4.092 \times 10^{9}\,\q{quantum-efficiency}\,\q{pixel-pitch}^2\,\frac{10}{\q{iso}}`,
   evaluate: electrons,
   says: 'Twice the ISO means half the light, and most of the noise comes from that, not from the amplifier.',
   source: 'ISO 12232:2019 (from memory) and the SI definition of the candela',

@@ -28,7 +28,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'It lets us come to 60 mm. Do more chains suit, or others?',
-    caption: 'More: {suited.chain-count}. Every millimetre of room that is asked for costs chains, never adds one.',
+    caption: 'More: {suited.chain-count}. Asking for more room can cost chains, and never adds one.',
     from: {},
     set: { 'nearest.working-distance': 60 },
   },
@@ -48,10 +48,10 @@ export const stage: readonly StageStep[] = [
     withheld: ['merit'],
   },
   {
-    question: 'And the dearest lens on the list, 520 points?',
-    caption: 'It gains {gain.merit}. For this spider it reaches no size that was not there before.',
-    from: { ...spider, part: 'second-ring-36' },
-    set: { ...spider, part: 'lens-200' },
+    question: 'Back to the butterfly, from 150 mm away: what does that converter gain it?',
+    caption: 'It gains {gain.merit}: {gain.chain-count} chains more, and none better. Depth was the limit, and still is.',
+    from: { part: 'second-ring-36', 'nearest.working-distance': 150 },
+    set: { part: 'converter-2', 'nearest.working-distance': 150 },
     sheet: 'part',
     withheld: ['merit'],
   },

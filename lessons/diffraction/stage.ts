@@ -14,7 +14,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Open to f/5.6, and the disc is small again. At four times life size, is it still?',
-    caption: 'No: {airy-diameter}. Marked {f-number} works as {effective-f-number} here, and the cone is narrower.',
+    caption: 'No: {airy-diameter}. Set to {f-number}, the lens works at {effective-f-number} here, and the cone is narrower.',
     from: { 'f-number': 5.6, magnification: 0.2 },
     set: { 'f-number': 5.6, magnification: 4 },
   },

@@ -155,7 +155,7 @@ const handMeter = numberFamily({
   ],
   hint: 'By what does the f-number grow? The light falls with the square of that.',
   working: [
-    { formula: effectiveFNumberFormula, note: 'The lens works as' },
+    { formula: effectiveFNumberFormula, note: 'The lens works at' },
     {
       formula: correctedExposureTimeFormula,
       note: 'and the time grows with the square of that over the mark:',
@@ -269,7 +269,7 @@ const cases = [
 const whoKnows = choiceFamily({
   id: 'who-knows',
   question:
-    'A lens marked {f-number} is focused to {magnification} and works as {effective-f-number}. You go by {what}. What do you do about the light that is lost?',
+    'A lens marked {f-number} is focused to {magnification} and works at {effective-f-number}. You go by {what}. What do you do about the light that is lost?',
   givens: (draw) => {
     const [what, truth] = draw.pick(cases);
     const fNumber = draw.pick([5.6, 8, 11]);

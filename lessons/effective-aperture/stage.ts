@@ -3,21 +3,21 @@ import type { StageStep } from '#site/stage/step.ts';
 export const stage: readonly StageStep[] = [
   {
     question: 'Marked f/8 and focused far away: how slim is the cone of light on the sensor?',
-    caption: 'At {magnification} the lens works as {effective-f-number}: far away the mark and the cone agree.',
+    caption: 'At {magnification} the lens works at {effective-f-number}: far away the mark and the cone agree.',
     from: { magnification: 0.3 },
     set: { magnification: 0.02 },
   },
   {
     question: 'Focused to life size, nothing else touched. Is it still f/8?',
     caption:
-      'The same opening, farther from the sensor: it works as {effective-f-number}. Stops of light lost: {light-loss}.',
+      'The same opening, farther from the sensor: it works at {effective-f-number}. Stops of light lost: {light-loss}.',
     from: { magnification: 0.02 },
     set: { magnification: 1 },
   },
   {
     question: 'A lens whose opening looks half as wide from behind: does it lose more, or less?',
     caption:
-      'More: it works as {effective-f-number}. The sensor sees the opening from behind; the pupil magnification is {pupil-magnification}.',
+      'More: it works at {effective-f-number}. The sensor sees the opening from behind; the pupil magnification is {pupil-magnification}.',
     set: { 'pupil-magnification': 0.5 },
   },
   {

@@ -40,10 +40,10 @@ export const stage: readonly StageStep[] = [
     set: { power: 'p16', 'exposure-time': 0.001 },
   },
   {
-    question: 'Less power, but nearer: as bright as before. Is anything gained?',
-    caption: 'Less power is a shorter flash: its streak is {flash.motion-blur}. Near and weak freezes best.',
-    sheet: 'set-up',
-    from: { power: 'p16', 'subject-speed': 100 },
-    set: { power: 'p64', 'flash-distance': 75, 'subject-speed': 100 },
+    question: 'Full power from 600 mm, or 1/64 from 75 mm: the same light. Which holds what moves?',
+    caption: 'Near and weak: less power is a shorter flash. Its streak is {flash.motion-blur}.',
+    sheet: 'pictures',
+    from: { power: 'full', 'flash-distance': 600, 'subject-speed': 200 },
+    set: { power: 'p64', 'flash-distance': 75, 'subject-speed': 200 },
   },
 ];

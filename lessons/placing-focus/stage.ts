@@ -49,8 +49,8 @@ export const stage: readonly StageStep[] = [
     sheet: 'rocking',
   },
   {
-    question: 'Focused on the eye in the middle, then turned by 5° to frame. Is the eye still sharp?',
-    caption: 'No: it is at {turned.focus-offset} from the plane, and sharpness ends {near-limit} before it.',
+    question: 'Focused on the middle of the head, then turned by 5° to frame. Is the middle still sharp?',
+    caption: 'No: the plane is now at {turned.focus-offset}, and sharpness ends {near-limit} before it.',
     from: {},
     set: { 'focus-offset': -0.463 },
   },

@@ -45,6 +45,14 @@ export const stage: readonly StageStep[] = [
     sheet: 'card',
   },
   {
+    question: 'One of its frames by itself: how much of the 3 mm is sharp, half, a tenth, or less?',
+    caption: 'Less: {depth-of-field}. Left all frames merged, right one of them: a thin slice.',
+    from: { 'frame-fill': 0.35, 'settling-time': 0.3, beside: 'light' },
+    set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
+    sheet: 'picture',
+    withheld: ['depth-of-field'],
+  },
+  {
     question: 'In the sun the shutter will do. And in the shade: shutter or flash?',
     caption:
       'Daylight wants {ambient.exposure-time}, movement allows {slowest.exposure-time}. Flash: {needed.flash-power} of its power.',
@@ -53,15 +61,15 @@ export const stage: readonly StageStep[] = [
     sheet: 'time',
   },
   {
-    question: 'The bare head makes hard shadows. How much wider can the light be?',
-    caption: 'As wide as {source-angle}, seen from the spider: diffusing paper, and nearer.',
+    question: 'The bare head makes hard shadows. Twice as far away, or diffusing paper, nearer?',
+    caption: 'Paper, nearer: {source-angle} wide, seen from the spider. Farther off the shadows get harder.',
     from: { 'frame-fill': 0.35, 'settling-time': 0.3 },
     set: { 'frame-fill': 0.35, 'settling-time': 0.3, source: 'paper', 'flash-distance': 60 },
     sheet: 'place',
   },
   {
-    question: 'What have we forgotten?',
-    caption: 'Eyes first, and not to disturb it. What does not fit on the card is not a plan.',
+    question: 'It turns away each time the light comes near. Go after it, or leave it?',
+    caption: 'Leave it: the card’s last line. What does not fit on the card is not a plan.',
     from: { 'frame-fill': 0.35, 'settling-time': 0.3 },
     set: { 'frame-fill': 0.35, 'settling-time': 0.3, source: 'paper', 'flash-distance': 60 },
     sheet: 'card',

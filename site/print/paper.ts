@@ -32,4 +32,6 @@ function paperSize(width: number, height: number, text: number): PaperSize {
 export const wholeSize = paperSize(page.width, 74, 12);
 /** A card to cut out, A6. */
 export const cardSize = paperSize(105, 148, 13);
+/** At its foot, of the code of the address, pixels. */
+export const codeRoom = pixels(28);
 export const halfSize = paperSize((page.width - gap) / 2, 60, 10.5);

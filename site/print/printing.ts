@@ -1,3 +1,4 @@
+import { codeOf, type CodeOf } from './address-code.ts';
 import { fitOn, unfit } from './fit.ts';
 import { pagesOf, type Paper } from './paper.ts';
 
@@ -11,8 +12,13 @@ function addressOfFigure(): string {
   return `${origin}${pathname}${searchParams.size > 0 ? `?${searchParams}` : ''}`;
 }
 
+/** Draws an address as a QR code; fetched for the paper that has a place for one. */
+let drawCode: CodeOf | undefined;
+
 /** Opens the browser's dialogue for this part of the lesson. */
-export function printOut(paper: Paper): void {
+export async function printOut(paper: Paper): Promise<void> {
+  // Without a network there may be no code: the address stands there in letters as well.
+  if (paper === 'card') drawCode ??= await codeOf().catch(() => undefined);
   named()['paper'] = paper;
   window.print();
 }
@@ -24,7 +30,10 @@ export function printOut(paper: Paper): void {
 export function followPrinting(before: () => void, after: () => void): () => void {
   const begin = () => {
     before();
-    for (const place of document.querySelectorAll('[data-address]')) place.textContent = addressOfFigure();
+    const address = addressOfFigure();
+    for (const place of document.querySelectorAll('[data-address]')) place.textContent = address;
+    for (const place of document.querySelectorAll('[data-address-code]'))
+      place.replaceChildren(drawCode?.(address) ?? '');
     fitOn(pagesOf[(named()['paper'] ?? 'learner') as Paper]);
   };
   const end = () => {
@@ -36,7 +45,7 @@ export function followPrinting(before: () => void, after: () => void): () => voi
     const button = target instanceof Element ? target.closest<HTMLElement>('[data-print]') : null;
     if (!button) return;
     button.closest<HTMLElement>('[popover]')?.hidePopover();
-    printOut(button.dataset['print'] as Paper);
+    void printOut(button.dataset['print'] as Paper);
   };
   window.addEventListener('beforeprint', begin);
   window.addEventListener('afterprint', end);

@@ -46,7 +46,9 @@ export function turnAsDrawn(turn: number, ends: readonly { readonly reach: numbe
   const most = ends.map(({ reach, room }) => Math.atan(Math.max(4, room) / Math.max(Math.abs(reach), 1)));
   const angle = Math.min(drawnTurn, ...most);
   const times = angle / turn;
-  return { angle, words: times > 1.05 ? `turn drawn ×${Number(times.toPrecision(2))}` : 'turn not to scale' };
+  // Steadied so well, how many times too large it is drawn tells nobody anything.
+  const words = times > 2000 ? 'turn drawn far too large' : `turn drawn ×${Number(times.toPrecision(2))}`;
+  return { angle, words: times > 1.05 ? words : 'turn not to scale' };
 }
 
 /** One streak as a bar. */

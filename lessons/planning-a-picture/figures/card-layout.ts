@@ -1,5 +1,6 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { textWidth } from '#site/figures/dimension/text-width.ts';
+import { codeRoom } from '#site/print/paper.ts';
 import type { PlanRow } from './plan.ts';
 
 export interface CardLine {
@@ -23,7 +24,7 @@ export function wrapped(words: string, size: number, width: number): readonly st
 
 /** Pixels: a card of one line a question, what fails marked, a line of caution at the foot; text as large as its room allows, never below *text* of a wall. */
 export function cardLayout(head: string, rows: readonly PlanRow[], caution: string, box: SheetBox) {
-  const { width, height, text } = box;
+  const { width, height, text, onPaper } = box;
   const [left, right] = [0.8 * text, width - 0.8 * text];
   const at = (size: number) => {
     const titleWidth = Math.max(...rows.map(({ title }) => textWidth(title, size))) + 0.6 * size;
@@ -50,7 +51,7 @@ export function cardLayout(head: string, rows: readonly PlanRow[], caution: stri
     return { lines, foot: y };
   };
   const sizes = [2.2, 2, 1.8, 1.65, 1.5, 1.35, 1.2, 1.1, 1, 0.94, 0.88, 0.82].map((part) => part * text);
-  const room = height - 0.4 * text;
+  const room = height - (onPaper ? codeRoom : 0.4 * text);
   const fitting = sizes.map(at).find(({ foot }) => foot <= room) ?? at(sizes.at(-1)!);
   return { ...fitting, left, right };
 }

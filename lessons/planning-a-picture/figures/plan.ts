@@ -95,7 +95,7 @@ export function planRows(
     },
     {
       title: '4 f-number',
-      answer: `${print('f-number')}, works at ${print('effective-f-number')}`,
+      answer: `${print('f-number')}, works at\u00a0${print('effective-f-number')}`,
       change: frames === 'open-up' ? 'open up' : frames === 'close-further' ? 'close further' : undefined,
     },
     {
