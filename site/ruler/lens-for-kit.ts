@@ -44,12 +44,10 @@ export function lensForKit(fit: LensOfSettings, said: SaidOfLens, had?: KitPart)
     ['max-aperture', said.maxAperture],
     ['focus-distance', said.focusDistance],
   ] as const) {
+    if (text.trim() === '' && had !== undefined) continue;
     const reading = readField(fieldOf(key), text);
     if (reading.kind === 'refused') return refused(reading.message);
     if (reading.kind === 'value') typed[key] = reading.value;
-  }
-  if (typed['max-aperture'] === undefined && had === undefined) {
-    return refused('Give the widest f-number, as it is engraved: 1:1.8 is f/1.8.');
   }
   const { id: _, ...before } = had ?? { id: '' };
   const part = {

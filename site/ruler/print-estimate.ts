@@ -1,4 +1,5 @@
 import { percent, printQuantity } from '#core/quantity/print.ts';
+import { degree } from '#core/quantity/units.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Estimate } from '#core/rig/fit/lens-fit.ts';
 
@@ -17,11 +18,21 @@ export function printEstimate(name: QuantityName, { value, standardError }: Esti
   return `${number} ± ${share === finest ? 'under ' : ''}${percent(share)}`;
 }
 
-/** An angle or a length that may be about nothing, with the error in its own unit: `0.02° ± 0.04°`. */
+/** Smaller errors than these mean nothing: rulers, rings and hands are not so exact. Base units. */
+const finestOf: Partial<Record<QuantityName, number>> = {
+  'focus-magnification': 1e-4,
+  'front-principal-depth': 0.01,
+  'subject-tilt': 0.01 * degree,
+};
+
+/** A number that may be about nothing, with the error in its own unit: `0.02° ± 0.04°`. */
 export function printDifference(name: QuantityName, { value, standardError }: Estimate): string {
   const sign = value < 0 ? '−' : '';
-  const isExact = standardError === null || standardError === 0;
-  const figures = isExact ? 3 : figuresOf(value, standardError);
-  const number = `${sign}${printQuantity(name, Math.abs(value), { figures })}`;
-  return isExact ? number : `${number} ± ${printQuantity(name, standardError, { figures: 2 })}`;
+  if (standardError === null) return `${sign}${printQuantity(name, Math.abs(value))}`;
+  const finest = finestOf[name] ?? 0;
+  const error = Math.max(finest, standardError);
+  if (error === 0) return `${sign}${printQuantity(name, Math.abs(value))}`;
+  const figures = figuresOf(value, error);
+  const under = error === finest ? 'under ' : '';
+  return `${sign}${printQuantity(name, Math.abs(value), { figures })} ± ${under}${printQuantity(name, error, { figures: 2 })}`;
 }

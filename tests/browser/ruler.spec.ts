@@ -5,7 +5,13 @@ import { expectNarrow } from './walk/formulas.ts';
 import { watched } from './walk/watch.ts';
 
 /** A JPEG of a ruler, drawn by the browser: a dark mark every *period* pixels, on the grid of *columns* by *rows*. */
-async function rulerJpeg(page: Page, columns: number, rows: number, period: number, upright = false): Promise<Uint8Array> {
+async function rulerJpeg(
+  page: Page,
+  columns: number,
+  rows: number,
+  period: number,
+  upright = false,
+): Promise<Uint8Array> {
   const base64 = await page.evaluate(
     async ({ columns, rows, period, upright }) => {
       const canvas = new OffscreenCanvas(columns, rows);
@@ -132,7 +138,11 @@ test('files that are no photographs, or too large, damaged or turned, are named,
     ['half.jpg', jpeg.subarray(0, 300), 'damaged or was cut off'],
     ['phone.heic', Buffer.concat([heic, Buffer.alloc(64)]), 'HEIC'],
     ['camera.raw', tiff, 'raw or TIFF'],
-    ['noise.jpg', Buffer.from(Array.from({ length: 5000 }, (_, at) => (at * 7919) % 251)), 'no picture that this page knows'],
+    [
+      'noise.jpg',
+      Buffer.from(Array.from({ length: 5000 }, (_, at) => (at * 7919) % 251)),
+      'no picture that this page knows',
+    ],
   ] as const) {
     await choose(page, name, bytes);
     await expect(trouble(page), name).toContainText(words);
@@ -178,7 +188,10 @@ test('samples say their own truth: lean, depth of field, and the lens, which goe
   await expect(output(page, 'subject-tilt')).toBeVisible({ timeout: 60_000 });
   expect(Math.abs((await valueOf(output(page, 'subject-tilt'))) - (42 * Math.PI) / 180)).toBeLessThan(0.02);
   await expect(output(page, 'depth-of-field')).toBeVisible();
-  const [found, computed] = [await valueOf(output(page, 'depth-of-field')), await valueOf(output(page, 'expected.depth-of-field'))];
+  const [found, computed] = [
+    await valueOf(output(page, 'depth-of-field')),
+    await valueOf(output(page, 'expected.depth-of-field')),
+  ];
   expect(Math.abs(found / computed - 1)).toBeLessThan(0.08);
   await page.getByRole('button', { name: 'Remove Sample: A ruler at a slant' }).click();
 
@@ -198,7 +211,7 @@ test('samples say their own truth: lean, depth of field, and the lens, which goe
   await expect(page.locator('[data-spoiler]')).toHaveCount(0);
 
   await page.getByRole('button', { name: 'Put it into the kit' }).click();
-  await expect(page.getByText('Give the widest f-number')).toBeVisible();
+  await expect(page.getByText('Widest f-number takes')).toBeVisible();
   await page.getByLabel('Widest f-number').fill('1:1.8');
   await page.getByLabel('Name (if you like)').fill('The club’s fifty');
   await page.getByRole('button', { name: 'Put it into the kit' }).click();
