@@ -33,6 +33,8 @@ export function printDifference(name: QuantityName, { value, standardError }: Es
   const error = Math.max(finest, standardError);
   if (error === 0) return `${sign}${printQuantity(name, Math.abs(value))}`;
   const figures = figuresOf(value, error);
+  // What is not told from nothing is written so.
+  if (Math.abs(value) < error / 2) return `${printQuantity(name, 0)} ± ${printQuantity(name, error, { figures: 2 })}`;
   const under = error === finest ? 'under ' : '';
   return `${sign}${printQuantity(name, Math.abs(value), { figures })} ± ${under}${printQuantity(name, error, { figures: 2 })}`;
 }

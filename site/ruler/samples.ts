@@ -30,7 +30,7 @@ export const sampleLens = {
 } as const;
 
 /** A sensor 36 mm wide of few pixels: a sample is there in a second. */
-export const sampleCamera = { columns: 1500, rows: 1000, sensorWidth: 36 } as const;
+export const sampleCamera = { columns: 1200, rows: 800, sensorWidth: 36 } as const;
 
 const plain = {
   tilt: 0,

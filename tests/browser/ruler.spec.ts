@@ -197,7 +197,8 @@ test('samples say their own truth: lean, depth of field, and the lens, which goe
 
   await page.getByRole('button', { name: 'Four with different rings' }).click();
   await expect(output(page, 'focal-length')).toHaveAttribute('data-error', /^0\.0/, { timeout: 60_000 });
-  await expect(listed(page)).toHaveCount(4);
+  await expect(listed(page)).toHaveCount(4, { timeout: 120_000 });
+  await expect(page.locator('section[aria-labelledby="lens"] tbody tr')).toHaveCount(4, { timeout: 60_000 });
   await expect.poll(() => valueOf(output(page, 'focal-length'))).toBeCloseTo(50, 1);
   expect(await valueOf(output(page, 'focus-magnification'))).toBeCloseTo(0.15, 3);
   expect(Math.abs((await valueOf(output(page, 'front-principal-depth'))) - 22)).toBeLessThan(1.2);
