@@ -55,9 +55,21 @@ const pages: readonly SearchEntry[] = [
     'Every formula, by what you want to know, with fields to fill in.',
     'formulas/',
   ),
+  page(
+    'Ruler: measure your own lens',
+    'photograph, magnification, focal length, field width, Exif, tilt, calibrate, test',
+    'Open a photograph of a ruler: it says the magnification, and several say which lens it was.',
+    'ruler/',
+  ),
   page('The card', 'print, pocket, two pages', 'The formulas on two pages to print.', 'formulas/card/'),
   page('Glossary', 'words, terms, meaning, dictionary', 'Every word, first in plain words, then exactly.', 'glossary/'),
   page('Course', 'lessons, order, contents', 'All lessons in their order.', 'course/'),
+  page(
+    'Workshop',
+    'instructor, teach, evening, projector, clicker, hands, plan, club, handout',
+    'An instructor’s evening: planned from the lessons’ steps, projected as one sequence, with notes and a handout.',
+    'workshop/',
+  ),
   page('Sources', 'checks, references, books, standards, patents', 'What the numbers are checked against.', 'sources/'),
 ];
 
