@@ -4,10 +4,11 @@ const spider = { subject: 'jumping-spider', as: 'stack' };
 
 export const stage: readonly StageStep[] = [
   {
-    question: 'Three lenses, a zoom, three rings, two close-up lenses: how many chains for one camera?',
+    question: 'Three lenses, a zoom, three rings, two close-up lenses: ten chains, forty, or over a hundred?',
     caption: '{chain-count}, the zoom at either end counted as a lens. Each is a line in the figure.',
     from: { 'chain-rank': 9 },
     set: {},
+    withheld: ['chain-count'],
   },
   {
     question: 'A butterfly keeps 200 mm away. What do most of the chains fail by: too near, or too large?',
@@ -33,7 +34,7 @@ export const stage: readonly StageStep[] = [
     set: { 'nearest.working-distance': 60 },
   },
   {
-    question: 'A jumping spider, in a stack, by flash. How many of the chains suit?',
+    question: 'A jumping spider, in a stack, by flash. Do all of the chains suit, half, or hardly one?',
     caption: 'Only {suited.chain-count}, with every ring on it. Too small: {too-small.chain-count}.',
     from: { 'nearest.working-distance': 60 },
     set: spider,
@@ -48,8 +49,9 @@ export const stage: readonly StageStep[] = [
     withheld: ['merit'],
   },
   {
-    question: 'Back to the butterfly, from 150 mm away: what does that converter gain it?',
-    caption: 'It gains {gain.merit}: {gain.chain-count} chains more, and none better. Depth was the limit, and still is.',
+    question: 'Back to the butterfly, from 150 mm away: does that converter gain it a stop, half, or nothing?',
+    caption:
+      'It gains {gain.merit}: {gain.chain-count} chains more, and none better. Depth was the limit, and still is.',
     from: { part: 'second-ring-36', 'nearest.working-distance': 150 },
     set: { part: 'converter-2', 'nearest.working-distance': 150 },
     sheet: 'part',

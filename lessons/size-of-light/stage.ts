@@ -4,8 +4,8 @@ const [ahead, farRound] = [0, (80 * Math.PI) / 180];
 
 export const stage: readonly StageStep[] = [
   {
-    question: 'The flash comes from a metre to 300 mm. How wide is the soft rim of the shadow then?',
-    caption: 'Rim {penumbra}, for the light looks {source-angle} wide. That still passes for a hard edge.',
+    question: 'The flash comes from a metre to 300 mm. Does the soft rim of the shadow get wider or narrower?',
+    caption: 'Wider: {penumbra}, for the light looks {source-angle} wide. It still passes for a hard edge.',
     from: { 'flash-distance': 1000 },
     set: {},
   },
@@ -34,7 +34,7 @@ export const stage: readonly StageStep[] = [
     set: { 'light-angle': ahead },
   },
   {
-    question: 'The small light from the left again. The bowl instead, 60 mm away: how dark is the dark side?',
+    question: 'The small light from the left again. The bowl instead, 60 mm away: is the dark side as dark?',
     caption: 'Far less dark: left over right is {lighting-ratio}. A wide light reaches round the ball.',
     sheet: 'ball',
     from: {},
@@ -47,13 +47,13 @@ export const stage: readonly StageStep[] = [
     set: { lights: 'two', 'light-angle': farRound },
   },
   {
-    question: 'A ring round the lens. What does a shiny eye show?',
+    question: 'A ring round the lens. What does a shiny eye show: a spot, two, or a ring?',
     caption: 'A ring in each eye. Left over right {lighting-ratio}: no dark side, and little shape.',
     sheet: 'eye',
     set: { lights: 'ring', light: 'bowl', 'flash-distance': 60 },
   },
   {
-    question: 'The bowl straight ahead, 50 mm from the eye. How wide is it on the sensor at 3:1?',
+    question: 'The bowl straight ahead, 50 mm from the eye. On the sensor at 3:1, is it 0.2 mm wide, 2 or 20?',
     caption:
       '{catchlight.image-width}. On the eye {catchlight-width}; the short form says {catchlight-width-paraxial}.',
     sheet: 'ball',
