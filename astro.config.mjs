@@ -45,6 +45,14 @@ const workbookChunk = {
   name: 'workbook',
   test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.subjects|controls.practice|state.progress)|.*core.(?:practice|chance)|.*pure-rand)/,
   minShareCount: Math.ceil((2 * lessons) / 3),
+  priority: 0,
+};
+
+/** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's. */
+const everyPageChunk = {
+  name: 'every-page',
+  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity|vite.preload-helper|site.state.answer\.ts|site.controls.(?:letter|workbench.CopyAddress)/,
+  minShareCount: Math.ceil((2 * lessons) / 3),
   priority: 1,
 };
 
@@ -99,7 +107,7 @@ export default defineConfig({
     build: {
       assetsInlineLimit: 0,
       rolldownOptions: {
-        output: { codeSplitting: { groups: [storedChunk, chanceChunk, workbookChunk, practiceChunk] } },
+        output: { codeSplitting: { groups: [storedChunk, chanceChunk, everyPageChunk, workbookChunk, practiceChunk] } },
       },
     },
     preview: { strictPort: true },

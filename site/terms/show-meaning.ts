@@ -1,5 +1,24 @@
+/** A term of the prose, which leads to its entry by itself, or a letter of a formula, which the page's list explains. */
+type Asked = HTMLElement;
+
+const isTerm = (asked: Asked): asked is HTMLAnchorElement => asked instanceof HTMLAnchorElement;
+
+/** What is said of a letter, with its entry's address; its line in the list that no reader sees. */
+const lineOf = (letter: Asked) =>
+  document.querySelector<HTMLAnchorElement>(`[data-letter="${letter.dataset['quantity']!}"] a`);
+
+/** What can be asked at a place of the page. */
+function askedAt(target: EventTarget | null): Asked | undefined {
+  if (!(target instanceof Element)) return undefined;
+  const term = target.closest<HTMLAnchorElement>('a.term');
+  if (term) return term;
+  const letter = target.closest<HTMLElement>('.katex-html [data-quantity]');
+  return letter && lineOf(letter) ? letter : undefined;
+}
+
 /**
- * Shows a term's plain sentence beside the term: under a mouse, at a touch, at the keyboard's focus.
+ * Shows a term's plain sentence beside the term, and what a letter means beside the letter: under a mouse, at a touch, a term's at the
+ * keyboard's focus too. To a keyboard a formula says itself in words.
  *
  * One bubble for the page. It can be reached by the pointer, stays until something else is looked at, and Escape closes it. Where a finger
  * can only touch, the first touch shows the sentence and the bubble's link leads on; all others follow the term's own link as usual.
@@ -18,7 +37,7 @@ export function showMeanings(): void {
   bubble.append(sentence, ' ', onward);
   document.body.append(bubble);
 
-  let term: HTMLAnchorElement | undefined;
+  let term: Asked | undefined;
   let waiting: ReturnType<typeof setTimeout> | undefined;
 
   function close() {
@@ -28,39 +47,39 @@ export function showMeanings(): void {
     term = undefined;
   }
 
-  function show(link: HTMLAnchorElement) {
+  function show(asked: Asked) {
     clearTimeout(waiting);
-    if (link === term) return;
+    if (asked === term) return;
     close();
-    term = link;
-    sentence.textContent = link.dataset['plain']!;
-    onward.href = link.href;
-    link.setAttribute('aria-describedby', bubble.id);
+    term = asked;
+    const source = isTerm(asked) ? asked : lineOf(asked)!;
+    sentence.textContent = source.dataset['plain']!;
+    onward.href = source.href;
+    if (isTerm(asked)) asked.setAttribute('aria-describedby', bubble.id);
     bubble.showPopover();
-    place(bubble, link);
+    place(bubble, asked);
   }
-
-  const termAt = (target: EventTarget | null) =>
-    target instanceof Element ? (target.closest<HTMLAnchorElement>('a.term') ?? undefined) : undefined;
 
   document.addEventListener('pointerover', ({ target, pointerType }) => {
     if (pointerType === 'touch') return;
-    const link = termAt(target);
+    const asked = askedAt(target);
     clearTimeout(waiting);
-    if (link) waiting = setTimeout(() => show(link), 200);
+    if (asked) waiting = setTimeout(() => show(asked), 200);
     else if (target instanceof Node && !bubble.contains(target)) waiting = setTimeout(close, 300);
   });
   document.addEventListener('focusin', ({ target }) => {
-    const link = termAt(target);
+    const asked = askedAt(target);
     // A finger's focus comes with its click.
-    if (link?.matches(':focus-visible')) show(link);
+    if (asked?.matches(':focus-visible')) show(asked);
     else if (target instanceof Node && !bubble.contains(target)) close();
   });
   document.addEventListener('click', (event) => {
-    const link = termAt(event.target);
-    if (link && (event as PointerEvent).pointerType === 'touch' && link !== term) {
+    const asked = askedAt(event.target);
+    const isTouch = (event as PointerEvent).pointerType === 'touch';
+    if (asked && !isTerm(asked)) show(asked);
+    else if (asked && isTouch && asked !== term) {
       event.preventDefault();
-      show(link);
+      show(asked);
     } else if (event.target instanceof Node && !bubble.contains(event.target)) close();
   });
   document.addEventListener('keydown', ({ key }) => {
@@ -77,9 +96,9 @@ export function showMeanings(): void {
   document.addEventListener('scroll', follow, { passive: true, capture: true });
 }
 
-/** Below the term's first line, else above it; within the window. */
-function place(bubble: HTMLElement, link: HTMLElement) {
-  const line = link.getClientRects()[0]!;
+/** Below the first line of what is asked, else above it; within the window. */
+function place(bubble: HTMLElement, asked: Asked) {
+  const line = asked.getClientRects()[0]!;
   const { offsetWidth: width, offsetHeight: height } = bubble;
   const { clientWidth, clientHeight } = document.documentElement;
   const fitsBelow = line.bottom + height + 4 < clientHeight;

@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { sharing } from './pages.ts';
+import { lessons, sharing } from './pages.ts';
 
 const [path] = sharing;
 
@@ -30,6 +30,44 @@ test.describe('a term in a lesson', () => {
     await page.keyboard.press('Enter');
     await expect(page).toHaveURL(/glossary\/#[a-z-]+$/);
     await expect(page.locator('details.entry:target')).toHaveAttribute('open', '');
+  });
+});
+
+test.describe('a letter of a formula', () => {
+  test.use({ hasTouch: true, isMobile: true, viewport: { width: 390, height: 844 } });
+
+  test('says what it means at a touch, wherever it stands: its line stands once, where it is explained', async ({
+    page,
+  }) => {
+    await page.goto(path!);
+    const meaning = page.locator('#meaning');
+    await expect(meaning).toBeAttached();
+    const lines = await page
+      .locator('dl.letters > div')
+      .evaluateAll((rows) => rows.map((row) => (row as HTMLElement).dataset['quantity']));
+    expect(new Set(lines).size).toBe(lines.length);
+    const letter = page.locator('#example .katex-html [data-quantity="magnification"]').first();
+    await letter.evaluate((here) => here.scrollIntoView({ block: 'center' }));
+    await letter.tap();
+    await expect(meaning).toContainText('magnification, image size over subject size');
+    await meaning.getByRole('link').tap();
+    await expect(page).toHaveURL(/glossary\/#magnification$/);
+  });
+
+  test('has a line to say in every lesson, in prose and in workings', async ({ request }) => {
+    for (const lesson of lessons) {
+      const html = await (await request.get(lesson)).text();
+      const idsOf = (mark: RegExp) => new Set([...html.matchAll(mark)].map(([, id]) => id!));
+      const said = idsOf(/data-letter="([^"]+)"/g);
+      const letters = [...html.matchAll(/<span class="katex-html".*?(?=<span class="katex-mathml"|<\/div>)/gs)].flatMap(
+        ([formula]) => [...formula.matchAll(/data-quantity="([^"]+)"/g)].map(([, id]) => id!),
+      );
+      expect(letters.length, lesson).toBeGreaterThan(0);
+      expect(
+        letters.filter((id) => !said.has(id)),
+        lesson,
+      ).toEqual([]);
+    }
   });
 });
 

@@ -20,6 +20,7 @@ const benches = await Promise.all(
   }),
 );
 const withChoice = benches.filter(([, { choices }]) => 'lens' in choices || 'sensor' in choices);
+const withLight = benches.filter(([slug]) => ['planning-a-picture', 'size-of-light', 'soap-film'].includes(slug));
 
 const camera: NewPart = {
   kind: 'camera',
@@ -68,6 +69,18 @@ function offered(bench: AnyBench, kit: Kit, then: (offers: ReturnType<typeof off
 
 it('finds lessons that have a lens or a camera to choose', () => {
   expect(withChoice.length).toBeGreaterThan(10);
+});
+
+it.each(withLight)('%s offers the kit’s lights, and of its flashes those whose width it knows', (_, bench) => {
+  const softbox: NewPart = { kind: 'light', name: 'My paper', 'source-size': 123 };
+  const flash: NewPart = { kind: 'flash', name: 'My flash', 'guide-number': 24000 };
+  offered(bench, kitOf(softbox, flash), (offers) => {
+    const [[choice, some]] = Object.entries(offers) as [[string, (typeof offers)[string]]];
+    const [light, other] = Object.entries(some);
+    expect(other![1].option.apart).toContain('width of its window');
+    bench.choose(choice, light![0]);
+    expect(bench.inputs['source-size']).toBe(123);
+  });
 });
 
 describe.each(withChoice)('%s', (_, bench) => {

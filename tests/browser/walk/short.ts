@@ -1,7 +1,7 @@
 import { expect, type Page } from '@playwright/test';
 
-/** So high may a lesson be on a phone with everything folded. */
-const high = 7000;
+/** So high may a lesson be with everything folded: on a phone 7000, of which a finger's larger controls and the kept copy's buttons take 50. */
+const high = 6950;
 /** So far down may the first problem be, in windows: three flicks of a thumb. */
 const farDown = 6.75;
 
