@@ -4,13 +4,9 @@ const spider = { subject: 'jumping-spider', as: 'stack' };
 
 export const stage: readonly StageStep[] = [
   {
-<<<<<<< HEAD
-    question: 'Three lenses, a zoom, three rings, two close-up lenses: how many chains for one camera?',
-    options: ['Fewer than 20', 'About 50', 'More than 100'],
-    holds: 2,
-=======
     question: 'Three lenses, a zoom, three rings, two close-up lenses: ten chains, forty, or over a hundred?',
->>>>>>> a13
+    options: ['Ten', 'Forty', 'Over a hundred'],
+    holds: 2,
     caption: '{chain-count}, the zoom at either end counted as a lens. Each is a line in the figure.',
     from: { 'chain-rank': 9 },
     set: {},
@@ -46,13 +42,9 @@ export const stage: readonly StageStep[] = [
     set: { 'nearest.working-distance': 60 },
   },
   {
-<<<<<<< HEAD
-    question: 'A jumping spider, in a stack, by flash. How many of the chains suit?',
-    options: ['Most', 'Half of them', 'One'],
-    holds: 2,
-=======
     question: 'A jumping spider, in a stack, by flash. Do all of the chains suit, half, or hardly one?',
->>>>>>> a13
+    options: ['All', 'Half', 'Hardly one'],
+    holds: 2,
     caption: 'Only {suited.chain-count}, with every ring on it. Too small: {too-small.chain-count}.',
     from: { 'nearest.working-distance': 60 },
     set: spider,
@@ -69,13 +61,9 @@ export const stage: readonly StageStep[] = [
     withheld: ['merit'],
   },
   {
-<<<<<<< HEAD
-    question: 'Back to the butterfly, from 150 mm away: what does that converter gain it?',
-    options: ['A stop or more', 'Half a stop', 'Nothing'],
-    holds: 2,
-=======
     question: 'Back to the butterfly, from 150 mm away: does that converter gain it a stop, half, or nothing?',
->>>>>>> a13
+    options: ['A stop', 'Half', 'Nothing'],
+    holds: 2,
     caption:
       'It gains {gain.merit}: {gain.chain-count} chains more, and none better. Depth was the limit, and still is.',
     from: { part: 'second-ring-36', 'nearest.working-distance': 150 },

@@ -19,39 +19,26 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 16 },
   },
   {
-<<<<<<< HEAD
-    question: 'Back to f/8, and the camera is turned until the eyes are square to it. What is sharp?',
-    options: ['One eye', 'Both eyes alone', 'All between them, too'],
-    holds: 2,
-    caption: 'Everything between them: {sharp.subject-width}, at {f-number}. Turning costs no light.',
-=======
     question: 'Back to f/8, and the camera is turned until the eyes are square to it. Are both sharp now?',
+    options: ['Both', 'One', 'Neither'],
+    holds: 0,
     caption: 'Yes, and all between them: {sharp.subject-width}, at {f-number}. Turning costs no light.',
->>>>>>> a13
     from: {},
     set: { 'subject-tilt': 0 },
   },
   {
-<<<<<<< HEAD
-    question: 'A tripod is not at hand. Standing, of forty frames at f/8, how many have the eye sharp?',
-    options: ['About four', 'About fifteen', 'Nearly all'],
-    holds: 0,
-=======
     question: 'No tripod at hand. Of forty frames at f/8, have thirty the eye sharp, fifteen or four?',
->>>>>>> a13
+    options: ['Thirty', 'Fifteen', 'Four'],
+    holds: 2,
     caption: 'About four: {keeper-share}. For one in focus, nineteen times in twenty: {keeper-frames} frames.',
     from: { sway: 0.1 },
     set: {},
     sheet: 'rocking',
   },
   {
-<<<<<<< HEAD
-    question: 'Closed by two stops, to f/16. How many frames does one in focus take now?',
-    options: ['As many', 'Half as many', 'A quarter'],
-    holds: 1,
-=======
     question: 'Closed by two stops, to f/16: does one in focus take a quarter of the frames, or half?',
->>>>>>> a13
+    options: ['A quarter', 'Half'],
+    holds: 1,
     caption: 'Half as many: {keeper-frames}. The sharp part is {depth-of-field}, and the light a quarter.',
     withheld: ['f-number'],
     from: {},

@@ -42,17 +42,11 @@ export const stage: readonly StageStep[] = [
     sheet: 'size',
   },
   {
-<<<<<<< HEAD
-    question: 'So a stack. If it holds still for 8 s, not 30: are we done in time?',
-    options: ['Yes', 'No'],
-    holds: 1,
-    caption: 'No: {frame-count} frames take {stack-time}. In time: {in-time.frame-count}. Make it smaller.',
-    from: { 'time-limit': 30 },
-=======
     question: 'So a stack. It holds still for 8 s, not for a minute: are all frames done, half, or fewer?',
+    options: ['All', 'Half', 'Fewer'],
+    holds: 2,
     caption: 'Fewer: {in-time.frame-count}, for all take {stack-time}. Make it smaller.',
     from: patient,
->>>>>>> a13
     set: {},
     sheet: 'time',
     withheld: ['stack-time'],
@@ -67,28 +61,19 @@ export const stage: readonly StageStep[] = [
     sheet: 'card',
   },
   {
-<<<<<<< HEAD
-    question: 'One of its frames by itself: how much of the 3 mm is sharp, half, a tenth, or less?',
+    question: 'Its first frame by itself: how much of the 3 mm is sharp, half, a tenth, or less?',
     options: ['Half', 'A tenth', 'Less'],
     holds: 2,
-    caption: 'Less: {depth-of-field}. Left all frames merged, right one of them: a thin slice.',
-=======
-    question: 'Its first frame by itself: how much of the 3 mm is sharp, half, a tenth, or less?',
     caption: 'Less: {depth-of-field}. Left all frames merged, right the first: sharp at the near end only.',
->>>>>>> a13
     from: { 'frame-fill': 0.35, 'settling-time': 0.3, beside: 'light' },
     set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
     sheet: 'picture',
     withheld: ['depth-of-field'],
   },
   {
-<<<<<<< HEAD
-    question: 'In the sun the shutter will do. And in the shade: shutter or flash?',
+    question: 'At ISO 6400 daylight would do, in noise. At ISO 200: shutter or flash?',
     options: ['Shutter', 'Flash'],
     holds: 1,
-=======
-    question: 'At ISO 6400 daylight would do, in noise. At ISO 200: shutter or flash?',
->>>>>>> a13
     caption:
       'Daylight wants {ambient.exposure-time}, movement allows {slowest.exposure-time}. Flash: {needed.flash-power} of its power.',
     from: { 'frame-fill': 0.35, 'settling-time': 0.3, iso: 6400 },
