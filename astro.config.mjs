@@ -31,7 +31,8 @@ const storedChunk = { name: 'stored', test: /site.state.stored|core.quantity.art
 /** What sets and marks problems, fetched when a reader comes near them. */
 const practiceChunk = {
   name: 'practice',
-  test: /core.practice|site.(?:controls.practice|state.progress)/,
+  // Sheets and reviews of many lessons are of the page that has them.
+  test: /core.practice.(?!review|versions)|site.(?:controls.practice|state.progress)/,
 };
 
 /** By itself: a figure may deal with chance, too, and shall not bring the problems with it. */
@@ -44,7 +45,7 @@ const chanceChunk = { name: 'chance', test: /core.chance|pure-rand/, priority: 1
 const lessons = globSync('lessons/*/lesson.mdx').length;
 const workbookChunk = {
   name: 'workbook',
-  test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.subjects|controls.practice|state.progress)|.*core.(?:practice|chance|rig)|.*pure-rand)/,
+  test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.(?:subjects|lens-marks|progress)|controls.practice)|.*core.(?:practice|chance|rig)|.*pure-rand)/,
   minShareCount: Math.ceil((2 * lessons) / 3),
   priority: 0,
 };

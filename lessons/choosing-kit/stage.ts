@@ -4,12 +4,13 @@ const spider = { subject: 'jumping-spider', as: 'stack' };
 
 export const stage: readonly StageStep[] = [
   {
-    question: 'Three lenses, a zoom, three rings, two close-up lenses: how many chains for one camera?',
-    options: ['Fewer than 20', 'About 50', 'More than 100'],
+    question: 'Three lenses, a zoom, three rings, two close-up lenses: ten chains, forty, or over a hundred?',
+    options: ['Ten', 'Forty', 'Over a hundred'],
     holds: 2,
     caption: '{chain-count}, the zoom at either end counted as a lens. Each is a line in the figure.',
     from: { 'chain-rank': 9 },
     set: {},
+    withheld: ['chain-count'],
   },
   {
     question: 'A butterfly keeps 200 mm away. What do most of the chains fail by: too near, or too large?',
@@ -41,8 +42,8 @@ export const stage: readonly StageStep[] = [
     set: { 'nearest.working-distance': 60 },
   },
   {
-    question: 'A jumping spider, in a stack, by flash. How many of the chains suit?',
-    options: ['Most', 'Half of them', 'One'],
+    question: 'A jumping spider, in a stack, by flash. Do all of the chains suit, half, or hardly one?',
+    options: ['All', 'Half', 'Hardly one'],
     holds: 2,
     caption: 'Only {suited.chain-count}, with every ring on it. Too small: {too-small.chain-count}.',
     from: { 'nearest.working-distance': 60 },
@@ -60,8 +61,8 @@ export const stage: readonly StageStep[] = [
     withheld: ['merit'],
   },
   {
-    question: 'Back to the butterfly, from 150 mm away: what does that converter gain it?',
-    options: ['A stop or more', 'Half a stop', 'Nothing'],
+    question: 'Back to the butterfly, from 150 mm away: does that converter gain it a stop, half, or nothing?',
+    options: ['A stop', 'Half', 'Nothing'],
     holds: 2,
     caption:
       'It gains {gain.merit}: {gain.chain-count} chains more, and none better. Depth was the limit, and still is.',

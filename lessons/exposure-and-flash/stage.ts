@@ -10,18 +10,17 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 1 },
   },
   {
-    question: 'How much more power does that need?',
-    options: ['Twice as much', 'Four times', 'Eight times'],
+    question: 'How much more power does that need: twice as much, four times or sixteen times?',
+    options: ['Twice as much', 'Four times', 'Sixteen times'],
     holds: 1,
     caption: 'Four times as much, for two stops: {needed.flash-power} of full power, not 1/64.',
     set: { power: 'p16' },
   },
   {
-    question: 'The background goes from 20 mm to a metre behind. How dark does it get?',
-    options: ['As bright as before', 'Half as bright', 'Almost black'],
+    question: 'The background goes from 20 mm to a metre behind. Does it get one stop less flash, three or six?',
+    options: ['One stop', 'Three', 'Six'],
     holds: 2,
-    caption:
-      'Almost black: {background-underexposure} less flash than on the subject. What is left is mostly daylight.',
+    caption: 'Almost black: {background-underexposure} less flash than on the subject. The rest is mostly daylight.',
     from: { power: 'p16', 'background-distance': 20 },
     set: { power: 'p16', 'background-distance': 1000 },
   },

@@ -1,13 +1,16 @@
 import type { StageStep } from '#site/stage/step.ts';
 
+/** Time is no matter until it is asked about. */
+const patient = { 'time-limit': 60 };
+
 export const stage: readonly StageStep[] = [
   {
     question: 'A jumping spider, 6 mm wide. How large on the sensor, to take half of the picture?',
     options: ['Life size', 'Twice life size', 'Three times'],
     holds: 2,
     caption: '{magnification}: its image is half of the sensor’s width. From this all else follows.',
-    from: { 'frame-fill': 0.1 },
-    set: {},
+    from: { 'frame-fill': 0.1, ...patient },
+    set: patient,
     sheet: 'size',
   },
   {
@@ -15,8 +18,8 @@ export const stage: readonly StageStep[] = [
     options: ['One ring', 'All the rings', 'The bellows'],
     holds: 2,
     caption: '{extension} between lens and camera: past all the rings, so the bellows.',
-    from: { 'frame-fill': 0.16 },
-    set: {},
+    from: { 'frame-fill': 0.16, ...patient },
+    set: patient,
     sheet: 'place',
   },
   {
@@ -24,8 +27,8 @@ export const stage: readonly StageStep[] = [
     options: ['Yes', 'No'],
     holds: 0,
     caption: 'Yes: {working-distance} before the lens. The light comes in from the side.',
-    from: {},
-    set: { 'flash-distance': 60 },
+    from: patient,
+    set: { 'flash-distance': 60, ...patient },
     sheet: 'place',
     withheld: ['working-distance'],
   },
@@ -34,18 +37,19 @@ export const stage: readonly StageStep[] = [
     options: ['Yes', 'No'],
     holds: 1,
     caption: 'No. T is by rays alone. With diffraction one frame holds {one-frame.subject-depth} at most at this size.',
-    from: { 'f-number': 2.8 },
-    set: {},
+    from: { 'f-number': 2.8, ...patient },
+    set: patient,
     sheet: 'size',
   },
   {
-    question: 'So a stack. If it holds still for 8 s, not 30: are we done in time?',
-    options: ['Yes', 'No'],
-    holds: 1,
-    caption: 'No: {frame-count} frames take {stack-time}. In time: {in-time.frame-count}. Make it smaller.',
-    from: { 'time-limit': 30 },
+    question: 'So a stack. It holds still for 8 s, not for a minute: are all frames done, half, or fewer?',
+    options: ['All', 'Half', 'Fewer'],
+    holds: 2,
+    caption: 'Fewer: {in-time.frame-count}, for all take {stack-time}. Make it smaller.',
+    from: patient,
     set: {},
     sheet: 'time',
+    withheld: ['stack-time'],
   },
   {
     question: 'A third of the picture, and 0.3 s from frame to frame: is that in time?',
@@ -57,22 +61,22 @@ export const stage: readonly StageStep[] = [
     sheet: 'card',
   },
   {
-    question: 'One of its frames by itself: how much of the 3 mm is sharp, half, a tenth, or less?',
+    question: 'Its first frame by itself: how much of the 3 mm is sharp, half, a tenth, or less?',
     options: ['Half', 'A tenth', 'Less'],
     holds: 2,
-    caption: 'Less: {depth-of-field}. Left all frames merged, right one of them: a thin slice.',
+    caption: 'Less: {depth-of-field}. Left all frames merged, right the first: sharp at the near end only.',
     from: { 'frame-fill': 0.35, 'settling-time': 0.3, beside: 'light' },
     set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
     sheet: 'picture',
     withheld: ['depth-of-field'],
   },
   {
-    question: 'In the sun the shutter will do. And in the shade: shutter or flash?',
+    question: 'At ISO 6400 daylight would do, in noise. At ISO 200: shutter or flash?',
     options: ['Shutter', 'Flash'],
     holds: 1,
     caption:
       'Daylight wants {ambient.exposure-time}, movement allows {slowest.exposure-time}. Flash: {needed.flash-power} of its power.',
-    from: { 'frame-fill': 0.35, 'settling-time': 0.3, luminance: 200000 },
+    from: { 'frame-fill': 0.35, 'settling-time': 0.3, iso: 6400 },
     set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
     sheet: 'time',
   },

@@ -4,10 +4,10 @@ const [ahead, farRound] = [0, (80 * Math.PI) / 180];
 
 export const stage: readonly StageStep[] = [
   {
-    question: 'The flash comes from a metre to 300 mm. How wide is the soft rim of the shadow then?',
-    options: ['As wide as before', 'About three times', 'About ten times'],
-    holds: 1,
-    caption: 'Rim {penumbra}, for the light looks {source-angle} wide. That still passes for a hard edge.',
+    question: 'The flash comes from a metre to 300 mm. Does the soft rim of the shadow get wider or narrower?',
+    options: ['Wider', 'Narrower'],
+    holds: 0,
+    caption: 'Wider: {penumbra}, for the light looks {source-angle} wide. It still passes for a hard edge.',
     from: { 'flash-distance': 1000 },
     set: {},
   },
@@ -44,7 +44,7 @@ export const stage: readonly StageStep[] = [
     set: { 'light-angle': ahead },
   },
   {
-    question: 'The small light from the left again. The bowl instead, 60 mm away: how dark is the dark side?',
+    question: 'The small light from the left again. The bowl instead, 60 mm away: is the dark side as dark?',
     options: ['As dark', 'Far less dark'],
     holds: 1,
     caption: 'Far less dark: left over right is {lighting-ratio}. A wide light reaches round the ball.',
@@ -61,16 +61,16 @@ export const stage: readonly StageStep[] = [
     set: { lights: 'two', 'light-angle': farRound },
   },
   {
-    question: 'A ring round the lens. What does a shiny eye show?',
-    options: ['A point', 'A ring', 'Nothing'],
-    holds: 1,
+    question: 'A ring round the lens. What does a shiny eye show: a spot, two, or a ring?',
+    options: ['A spot', 'Two', 'A ring'],
+    holds: 2,
     caption: 'A ring in each eye. Left over right {lighting-ratio}: no dark side, and little shape.',
     sheet: 'eye',
     set: { lights: 'ring', light: 'bowl', 'flash-distance': 60 },
   },
   {
-    question: 'The bowl straight ahead, 50 mm from the eye. How wide is it on the sensor at 3:1?',
-    options: ['Less than 1 mm', '2 to 3 mm', 'More than 3 mm'],
+    question: 'The bowl straight ahead, 50 mm from the eye. On the sensor at 3:1, is it 0.2 mm wide, 2 or 20?',
+    options: ['0.2 mm', '2 mm', '20 mm'],
     holds: 1,
     caption:
       '{catchlight.image-width}. On the eye {catchlight-width}; the short form says {catchlight-width-paraxial}.',

@@ -2,11 +2,10 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
-    question: 'Soapy water has no colour. Why has a film of it?',
-    options: ['The soap is coloured', 'Two beams meet in it', 'It mirrors the sky'],
+    question: 'Soapy water has no colour. Has its film some by the soap, or by how thin it is?',
+    options: ['By the soap', 'By how thin it is'],
     holds: 1,
-    caption:
-      'At {film-thickness} the two beams are in step for {bright.wavelength} and cancel for violet. That is a colour.',
+    caption: 'How thin: at {film-thickness} the two beams are in step for {bright.wavelength} and cancel for violet.',
     from: { 'film-thickness': 0.0001 },
     set: { 'film-thickness': 0.00034 },
   },
@@ -18,8 +17,8 @@ export const stage: readonly StageStep[] = [
     set: { 'film-thickness': 0.000005 },
   },
   {
-    question: 'How thick is the film where green is first brightest?',
-    options: ['About 0.1 µm', 'About 1 µm', 'About 0.1 mm'],
+    question: 'How thick is the film where green is first brightest: about 110, 220 or 450 nm?',
+    options: ['About 110 nm', '220 nm', '450 nm'],
     holds: 0,
     caption: 'At {bright.film-thickness}. All other colours are bright there as well, so it looks white.',
     sheet: 'film',
@@ -37,19 +36,19 @@ export const stage: readonly StageStep[] = [
     set: { 'film-thickness': 0.00034, 'interference-order': 1, 'bottom.film-thickness': 0.0004 },
   },
   {
-    question: 'We look from farther aside. What happens to the colour?',
-    options: ['It stays', 'It turns red', 'It turns blue'],
-    holds: 2,
-    caption: 'It turns blue: brightest is {bright.wavelength}. Aslant the detour is shorter.',
+    question: 'We look from farther aside. Does the colour go to red, to blue, or stay?',
+    options: ['To red', 'To blue', 'It stays'],
+    holds: 1,
+    caption: 'To blue: brightest is {bright.wavelength}. Aslant the detour is shorter.',
     sheet: 'two-ways',
     from: { 'incidence-angle': 0 },
     set: { 'incidence-angle': 1.0471975512 },
   },
   {
-    question: 'A bare flash, 300 mm away, lights one spot. How wide a light fills the picture from 100 mm?',
-    options: ['About 10 mm', 'About 50 mm', 'About 100 mm'],
-    holds: 2,
-    caption: 'At least {needed.source-size}, for {field-width} of film. It has colour only where it mirrors the light.',
+    question: 'A bare flash, 60 mm wide, lights one spot. From 100 mm, will it light all, or only a wider light?',
+    options: ['All of it', 'Only a wider light will'],
+    holds: 1,
+    caption: 'A wider one, such as this bowl: {needed.source-size} at least, for {field-width} of film.',
     sheet: 'mirror',
     from: { 'source-size': 60, 'flash-distance': 300 },
     set: { 'source-size': 160, 'flash-distance': 100 },

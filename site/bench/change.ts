@@ -17,11 +17,11 @@ function asMounted(chain: Chain, thing: Thing, at: number): Link {
   return isTurned ? { thing, turned: true } : { thing };
 }
 
-/** The chain with *thing* in it, and where that stands; a camera takes the place of the camera. */
-export function withThing(chain: Chain, thing: Thing): { readonly chain: Chain; readonly at: number } {
+/** The chain with *thing* in it, where that usually stands or at *place*, and where it stands; a camera takes the place of the camera. */
+export function withThing(chain: Chain, thing: Thing, place?: number): { readonly chain: Chain; readonly at: number } {
   if (thing.kind === 'camera') return { chain: chain.with(0, { thing }), at: 0 };
   if (chain.length >= mostLinks) return { chain, at: chain.length - 1 };
-  const at = usualPlace(chain, thing);
+  const at = Math.min(chain.length, Math.max(1, place ?? usualPlace(chain, thing)));
   return { chain: chain.toSpliced(at, 0, asMounted(chain, thing, at)), at };
 }
 

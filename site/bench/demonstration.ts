@@ -67,12 +67,9 @@ export function demonstration(chains: readonly BuiltChain[]): readonly Asked[] {
     const values = chains.map(({ answers }) => answers[name]);
     if (values.length === 0 || values.some((value) => value === undefined)) return [];
     const said = values.map((value) => says(answerText(name, value!)));
-    const caption =
-      said.length === 1
-        ? `${said[0]}.`
-        : said[0] === said[1]
-          ? `Both: ${said[0]}.`
-          : `Above ${said[0]}, below ${said[1]}.`;
+    // What both have alike, because it was set so or is, is no question.
+    if (said.length > 1 && said[0] === said[1]) return [];
+    const caption = said.length === 1 ? `${said[0]}.` : `Above ${said[0]}, below ${said[1]}.`;
     return [{ question: said.length === 1 ? alone : two, caption, withheld: [name, ...(withheldWith[name] ?? [])] }];
   });
 }

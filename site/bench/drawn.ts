@@ -37,6 +37,9 @@ export function shownOf(chosen: readonly Layer[]): SideViewShown {
   };
 }
 
+const isSpacer = (chain: Chain, linkOf: readonly number[], part: number) =>
+  ['ring', 'bellows', 'reversing-ring', 'coupling-ring'].includes(chain[linkOf[part] ?? 0]!.thing.kind);
+
 /** A chain as the side view takes it: named, and dimensioned with the numbers that the page prints. */
 export function drawnChain(chain: Chain, { positions, linkOf, answers }: BuiltChain): SideViewChain {
   const spans = rigSpans(positions);
@@ -44,6 +47,16 @@ export function drawnChain(chain: Chain, { positions, linkOf, answers }: BuiltCh
     const span = spans[name];
     const value = span && span[1] - span[0];
     if (value === undefined || !(value > 0)) return [];
+    // The seat of a close-up lens is no ring that somebody put there.
+    if (
+      name === 'extension' &&
+      !isSpacer(
+        chain,
+        linkOf,
+        positions.parts.findIndex(({ from }, part) => part > 0 && from === span![0]),
+      )
+    )
+      return [];
     return [{ name, value: printQuantity(name, value) }];
   });
   // A link of two parts is named at the second: the glass, not its seat.

@@ -1,5 +1,5 @@
 import { plainNumber } from '#core/quantity/plain-number.ts';
-import { chainInAddress, readChain } from '#site/chain/chain-text.ts';
+import { addressOfChain, readChainBy, type ReadOwn } from '#site/chain/chain-in-text.ts';
 import { firstChain, type Chain } from '#site/chain/chain.ts';
 import { readAddress } from '#site/state/address.ts';
 import { conditionNames, rangeOfCondition, usualConditions, type Conditions } from './conditions.ts';
@@ -28,8 +28,11 @@ const equalities: Readonly<Record<Alike, { readonly label: string }>> = {
   'working-distance': { label: 'equal distance' },
 };
 
-/** Reads all of it from an address; what cannot be used is named, and everything else is kept. */
-export function readState(search: string): { readonly state: BenchState; readonly notices: readonly string[] } {
+/** Reads all of it from an address; what cannot be used is named, and everything else is kept. *readOwn* is needed where parts are spelled out. */
+export function readState(
+  search: string,
+  readOwn?: ReadOwn,
+): { readonly state: BenchState; readonly notices: readonly string[] } {
   const asked = new URLSearchParams(search);
   const { inputs, choices, notices } = readAddress(search, {
     inputs: Object.fromEntries(conditionNames.map((name) => [name, rangeOfCondition(name)])),
@@ -39,7 +42,7 @@ export function readState(search: string): { readonly state: BenchState; readonl
   const read = (name: 'chain' | 'beside') => {
     const text = asked.get(name);
     if (text === null) return undefined;
-    const reading = readChain(text);
+    const reading = readChainBy(text, readOwn);
     said.push(...reading.notices);
     return reading.chain;
   };
@@ -66,8 +69,8 @@ export function readState(search: string): { readonly state: BenchState; readonl
 
 /** The query that {@link readState} reads back as this state. */
 export function writeState({ chain, beside, equal, conditions, shown }: BenchState): string {
-  const said = [`chain=${chainInAddress(chain)}`];
-  if (beside) said.push(`beside=${chainInAddress(beside)}`);
+  const said = [`chain=${addressOfChain(chain)}`];
+  if (beside) said.push(`beside=${addressOfChain(beside)}`);
   if (beside && equal) said.push(`equal=${equal}`);
   for (const name of conditionNames) {
     const value = conditions[name];

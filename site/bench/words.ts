@@ -1,5 +1,5 @@
 import { printNumber, printQuantity } from '#core/quantity/print.ts';
-import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { sharpPlaneWords } from '#core/rig/solved-rig.ts';
 import type { Chain } from '#site/chain/chain.ts';
 import type { BuiltChain, ImpossibleLinks } from './answers.ts';
@@ -24,14 +24,14 @@ export function answerText(name: QuantityName, value: number): string {
   return printQuantity(name, value);
 }
 
-/** How far the second number is from the first: `1.4 times`, `+12 mm`, `alike`. */
+/** How far the second number is from the first: `× 1.4`, `+0.7 stops`, `alike`. */
 export function differenceText(name: QuantityName, first: number, second: number): string {
   const [one, other] = [answerText(name, first), answerText(name, second)];
   if (one === other) return 'alike';
   const ratio = second / first;
-  if (!(first > 0 && second > 0) || !Number.isFinite(ratio)) {
+  if (quantityOf(name).base === 'stops' || !(first > 0 && second > 0)) {
     const { number, unit } = printNumber(name, second - first);
     return Number.isFinite(second - first) ? `${second > first ? '+' : ''}${number}${unit && ` ${unit}`}` : 'differs';
   }
-  return ratio >= 1 ? `${Number(ratio.toPrecision(3))} times` : `1/${Number((1 / ratio).toPrecision(3))} of it`;
+  return Number.isFinite(ratio) && ratio > 0 ? `× ${Number(ratio.toPrecision(3))}` : 'differs';
 }

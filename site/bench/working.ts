@@ -39,6 +39,8 @@ const from = {
   engine: 'The numbers put in follow from two rays traced through every part of the chain.',
 } as const;
 
+const alsoTraced = 'Where the pupil stands is traced through every part.';
+
 const traced: Readonly<Partial<Record<AnsweredName, string>>> = {
   'focal-length':
     'Two rays are traced through every part; from where they cross, the chain acts as one lens of this focal length.',
@@ -63,13 +65,17 @@ export function workingOf(name: AnsweredName, chain: Chain, built: BuiltChain, c
   const kind = kindOf(built);
   const far: Known = built.positions.solved.sharpPlane === 'at infinity' ? { magnification: 0 } : {};
   if (kind !== 'other') {
-    const steps = route(name, { ...givenBy(chain, built, conditions, kind), ...far }, answers, []);
-    if (steps && steps.steps.length > 0) return { from: 'parts', words: from.parts, steps: steps.steps };
+    const given = { ...givenBy(chain, built, conditions, kind), ...far };
+    const found = route(name, given, { ...answers, ...pupils(built) }, seenOfPupils(built), []);
+    if (found && found.steps.length > 0) {
+      const words = found.hasTraced ? `${from.parts} ${alsoTraced}` : from.parts;
+      return { from: 'parts', words, steps: found.steps };
+    }
   }
   const lens = asOneLens(chain, built, conditions);
   if (lens && !traced[name]) {
-    const steps = route(name, { ...lens, ...far }, { ...answers, ...unmarked }, []);
-    if (steps && steps.steps.length > 0) return { from: 'one lens', words: from['one lens'], steps: steps.steps };
+    const found = route(name, { ...lens, ...far }, { ...answers, ...unmarked }, {}, []);
+    if (found && found.steps.length > 0) return { from: 'one lens', words: from['one lens'], steps: found.steps };
   }
   const { [name]: _, ...others } = answers;
   const known: Known = { ...givenBy(chain, built, conditions, 'other'), ...others, ...pupils(built) };
@@ -88,32 +94,51 @@ function pupils({ positions }: BuiltChain): Known {
   return isSharp ? { 'inverse-entrance-pupil-distance': solved.inverseEntrancePupilDistance } : {};
 }
 
+/** From how far the light comes, which short formulas do not say of every set-up. */
+function seenOfPupils(built: BuiltChain): Known {
+  const { 'entrance-pupil': pupil, 'entrance-pupil-distance': distance } = built.answers;
+  return { ...pupils(built), 'entrance-pupil': pupil, 'entrance-pupil-distance': distance };
+}
+
 interface Found {
   readonly steps: readonly WorkingStep[];
+  /** Something on the way is the engine's. */
+  readonly hasTraced: boolean;
   readonly known: Known;
 }
 
-/** Steps to a quantity from what is given; undefined where no formulas lead there and agree. */
-function route(name: QuantityName, given: Known, engine: Known, on: readonly QuantityName[]): Found | undefined {
-  if (given[name] !== undefined) return { steps: [], known: given };
+/** Steps to a quantity from what is given; where no formulas lead there and agree, as it was traced, if that may be. Else undefined. */
+function route(
+  name: QuantityName,
+  given: Known,
+  engine: Known,
+  tracedAsWell: Known,
+  on: readonly QuantityName[],
+): Found | undefined {
+  if (given[name] !== undefined) return { steps: [], hasTraced: false, known: given };
   if (on.includes(name)) return undefined;
   for (const way of ways.filter(({ gives }) => gives === name)) {
-    let found: Found | undefined = { steps: [], known: given };
+    let found: Found | undefined = { steps: [], hasTraced: false, known: given };
     for (const letter of lettersOf(way)) {
-      const next: Found | undefined = route(letter, found.known, engine, [...on, name]);
+      const next: Found | undefined = route(letter, found.known, engine, tracedAsWell, [...on, name]);
       if (!next) {
         found = undefined;
         break;
       }
-      found = { steps: [...found.steps, ...next.steps], known: next.known };
+      found = {
+        steps: [...found.steps, ...next.steps],
+        hasTraced: found.hasTraced || next.hasTraced,
+        known: next.known,
+      };
     }
     if (!found) continue;
     const value = valueBy(way, found.known);
     if (value === undefined || !agrees(value, engine[name])) continue;
     const known = { ...found.known, [name]: value };
-    return { steps: [...found.steps, stepOf(way, value, known)], known };
+    return { ...found, steps: [...found.steps, stepOf(way, value, known)], known };
   }
-  return undefined;
+  const seen = on.length > 0 ? tracedAsWell[name] : undefined;
+  return seen === undefined ? undefined : { steps: [], hasTraced: true, known: { ...given, [name]: seen } };
 }
 
 /** One formula from what the engine gives; those that would only turn the question round are left out. */

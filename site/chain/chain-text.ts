@@ -1,188 +1,19 @@
-import { plainNumber, readPlainNumber } from '#core/quantity/plain-number.ts';
-import { kinds, planOf, type Field } from '#site/kit/kinds.ts';
-import { acceptedWords, rangeOf } from '#site/kit/field.ts';
-import { faultOf } from '#site/kit/fault.ts';
-import { numberIn, type KitValue, type NewPart } from '#site/kit/part.ts';
-import { firstChain, mostLinks, type Chain, type Link } from './chain.ts';
-import { crateThings } from './crate-things.ts';
-import { chainKinds, isChainKind, thingOf, type ChainKind, type Thing } from './thing.ts';
+import { addressOfChain, readChainBy, textOfChain, type ChainReading } from './chain-in-text.ts';
+import { readOwn } from './own-in-text.ts';
 
 /*
- * A chain as a short text, for addresses: `body-36,ring-24,lens-50:f11:m0.1`. Parts from the camera outwards, each with its settings: `turned`,
- * `far` or `m0.1` for the focus, `f11` for the f-number, `e80` for the draw of bellows. A part of a reader's own is its kind with everything that is said
- * of it: `my-ring:name=thick_ring:extension=13:contacts=no`.
+ * A chain as a text and back, for those who always need both ways and a reader's own parts with them. A page that rather fetches what reads own parts where
+ * there are any goes by `chain-in-text.ts`.
  */
-
-/** What was read, and in sentences what could not be used. */
-export interface ChainReading {
-  readonly chain: Chain;
-  readonly notices: readonly string[];
-}
-
-/** Longer texts are no chain. */
-export const longestChain = 6000;
-
-const own = 'my-';
-
-/** The chain as a text; {@link readChain} reads it back, without a kit at hand. */
-export function writeChain(chain: Chain): string {
-  return chain.map(linkText).join(',');
-}
-
-/** The same as the value of a query's parameter: the separators stay as they are, for an address should be read. */
-export function chainInAddress(chain: Chain): string {
-  return encodeURIComponent(writeChain(chain)).replaceAll('%2C', ',').replaceAll('%3A', ':').replaceAll('%3D', '=');
-}
-
-function linkText({ thing, turned, focus, fNumber, extension }: Link): string {
-  const set = [
-    ...(turned ? ['turned'] : []),
-    ...(focus === undefined ? [] : [focus === 0 ? 'far' : `m${plainNumber(focus)}`]),
-    ...(fNumber === undefined ? [] : [`f${plainNumber(fNumber)}`]),
-    ...(extension === undefined ? [] : [`e${plainNumber(extension)}`]),
-  ];
-  return [thing.isOwn ? ownText(thing) : thing.slug, ...set].join(':');
-}
-
-function ownText({ kind, part }: Thing): string {
-  const said = planOf(kind).fields.flatMap(({ key }) => {
-    const value = part[key];
-    return value === undefined ? [] : [`${key}=${valueText(value)}`];
-  });
-  return [`${own}${kind}`, `name=${escaped(part.name)}`, ...said].join(':');
-}
-
-function valueText(value: KitValue): string {
-  if (typeof value === 'number') return plainNumber(value);
-  return typeof value === 'string' ? escaped(value) : `${plainNumber(value.value)}~${plainNumber(value.error)}`;
-}
-
-/** Without the characters that mean something here; a space is an underscore. */
-const escaped = (words: string) =>
-  words.replace(/[!,:=_~]/g, (letter) => `!${letter.charCodeAt(0).toString(16)}`).replaceAll(' ', '_');
-
-const unescaped = (text: string) =>
-  text.replaceAll('_', ' ').replace(/!([0-9a-f]{2})/g, (_, code: string) => String.fromCharCode(parseInt(code, 16)));
-
-/** Foreign text is quoted back in part. */
-const quoted = (text: string) => `“${text.length > 30 ? `${text.slice(0, 30)}…` : text}”`;
 
 /**
- * Reads a chain from a text. No text makes it throw: what cannot be used is left out and named, with what is accepted, and the rest is kept.
- *
- * @returns a chain that begins with its one camera; that it can be built is for the engine to say
+ * Reads a chain from a text as {@link writeChain} writes it: parts of the crate by their slugs, a reader's own as they are spelled out. No text makes it
+ * throw; what cannot be used is left out and named.
  */
-export function readChain(text: string): ChainReading {
-  const notices: string[] = [];
-  if (text.length > longestChain) {
-    return { chain: firstChain(), notices: ['The link’s chain is longer than any chain. The usual one is shown.'] };
-  }
-  const links: Link[] = [];
-  for (const [index, piece] of text.split(',').entries()) {
-    if (piece.trim() === '') continue;
-    if (links.length === mostLinks) {
-      notices.push(`A chain has ${mostLinks} parts at most; the link’s others are left out.`);
-      break;
-    }
-    const link = readLink(piece, index, notices);
-    if (link) links.push(link);
-  }
-  const cameras = links.filter(({ thing }) => thing.kind === 'camera');
-  if (cameras.length > 1) notices.push(`A chain has one camera: ${cameras[0]!.thing.name} is kept.`);
-  if (cameras.length === 0) notices.push('The link names no camera: the crate’s first is taken.');
-  const camera = cameras[0] ?? firstChain()[0]!;
-  return { chain: [camera, ...links.filter(({ thing }) => thing.kind !== 'camera')], notices };
-}
+export const readChain = (text: string): ChainReading => readChainBy(text, readOwn);
 
-function readLink(piece: string, index: number, notices: string[]): Link | undefined {
-  const [name = '', ...words] = piece.split(':');
-  const say = (what: string) => void notices.push(`Part ${index + 1} of the link, ${quoted(name)}: ${what}`);
-  const thing = name.startsWith(own) ? readOwn(name, index, words, say) : crateThings.get(name);
-  if (!thing) {
-    if (!name.startsWith(own)) {
-      say(`the crate has nothing of that name. It is left out. The crate has ${[...crateThings.keys()].join(', ')}.`);
-    }
-    return undefined;
-  }
-  let link: Link = { thing };
-  for (const word of words.filter((one) => !one.includes('='))) {
-    const set = readSetting(thing, word);
-    if (typeof set === 'string') say(set);
-    else link = { ...link, ...set };
-  }
-  return link;
-}
+/** The chain as a text. */
+export const writeChain = textOfChain;
 
-/** What a word sets of a thing, or a sentence why it sets nothing. */
-function readSetting({ kind }: Thing, word: string): Omit<Link, 'thing'> | string {
-  const left = `${quoted(word)} is no setting of ${kinds[kind].one}. It is left out.`;
-  if (kind === 'lens' && word === 'turned') return { turned: true };
-  if (kind === 'lens' && word === 'far') return { focus: 0 };
-  const value = readPlainNumber(word.slice(1));
-  if (value === undefined) return left;
-  if (kind === 'lens' && word.startsWith('m') && value >= 0 && value <= 5) return { focus: value };
-  if (kind === 'lens' && word.startsWith('f') && value >= 0.5 && value <= 128) return { fNumber: value };
-  if (kind === 'bellows' && word.startsWith('e') && value > 0 && value <= 1000) return { extension: value };
-  return left;
-}
-
-function readOwn(name: string, index: number, words: readonly string[], say: (what: string) => void) {
-  const kind = name.slice(own.length);
-  if (!isChainKind(kind)) {
-    say(`there is no such kind of part. It is left out. There are ${chainKinds.map((one) => own + one).join(', ')}.`);
-    return undefined;
-  }
-  const part = readPart(kind, words, say);
-  if (!part) return undefined;
-  return thingOf(part, `link-${index}`, numberIn(part, 'register-distance'));
-}
-
-/** The part that a link spells out; undefined, and said why, where it lacks or contradicts something. */
-function readPart(kind: ChainKind, words: readonly string[], say: (what: string) => void): NewPart | undefined {
-  const { fields, one } = planOf(kind);
-  const values: Record<string, KitValue> = {};
-  let called = one.replace(/^an? /, '');
-  for (const word of words) {
-    const [key = '', text] = word.split('=');
-    if (text === undefined) continue;
-    if (key === 'name') {
-      // Nothing that breaks a line or turns it round.
-      called =
-        unescaped(text)
-          .replace(/[\p{Cc}\p{Cf}\u2028\u2029]/gu, '')
-          .trim()
-          .slice(0, 80) || called;
-      continue;
-    }
-    const field = fields.find((each) => each.key === key);
-    const value = field && readValue(field, text);
-    if (!field) say(`${quoted(key)} is nothing that is said of ${one}. It is left out.`);
-    else if (value === undefined) say(`${field.label} takes ${acceptedWords(field)}; ${quoted(text)} is left out.`);
-    else values[key] = value;
-  }
-  const missing = fields.filter(({ key, needed }) => needed && values[key] === undefined);
-  const part: NewPart = { kind, name: called, ...values };
-  if (missing.length > 0) {
-    say(`it does not say ${missing.map(({ key }) => key).join(', ')}. It is left out.`);
-    return undefined;
-  }
-  const fault = faultOf(part);
-  if (fault) {
-    say(`${fault.message} It is left out.`);
-    return undefined;
-  }
-  return part;
-}
-
-function readValue({ reads }: Field, text: string): KitValue | undefined {
-  if (reads.by === 'text') return unescaped(text).slice(0, 80);
-  if (reads.by === 'choice') return Object.hasOwn(reads.options, text) ? text : undefined;
-  const [number = '', error] = text.split('~');
-  const value = readPlainNumber(number);
-  const { least, most } = rangeOf(reads);
-  if (value === undefined || value < least || value > most) return undefined;
-  if (reads.by === 'count') return Number.isInteger(value) ? value : undefined;
-  if (error === undefined) return value;
-  const off = readPlainNumber(error);
-  return reads.withError && off !== undefined && off >= 0 && off <= most ? { value, error: off } : undefined;
-}
+/** The same as the value of a query's parameter. */
+export const chainInAddress = addressOfChain;

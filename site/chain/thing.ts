@@ -1,10 +1,6 @@
-import { OutOfRange } from '#core/quantity/errors.ts';
 import type { PossibleLenses } from '#core/rig/assumed/known-lens.ts';
-import { possibleLenses } from '#core/rig/assumed/possible-lenses.ts';
 import type { Kind } from '#site/kit/kinds.ts';
-import { knownLens, registerOf } from '#site/kit/known-lens.ts';
-import { numberIn, type Kit, type KitPart, type NewPart } from '#site/kit/part.ts';
-import { refusalInWords } from '#site/state/answer.ts';
+import type { NewPart } from '#site/kit/part.ts';
 
 /** The kinds of parts that a chain is made of; flashes, lights and supports stand beside it. */
 export const chainKinds = [
@@ -36,34 +32,4 @@ export interface Thing {
   readonly lenses?: PossibleLenses;
   /** Why it can stand in no chain. */
   readonly fault?: string;
-}
-
-const made = new WeakMap<NewPart, { readonly register: number | undefined; readonly thing: Thing }>();
-
-/** A part of a reader's kit as a thing of a chain; undefined for what stands beside one. The same part is the same thing. */
-export function ownThing(part: KitPart, kit: Kit): Thing | undefined {
-  if (!isChainKind(part.kind)) return undefined;
-  const register = part.kind === 'lens' ? registerOf(part, kit) : undefined;
-  const known = made.get(part);
-  if (known && known.register === register) return known.thing;
-  const thing = thingOf(part, `my-${part.id}`, register);
-  made.set(part, { register, thing });
-  return thing;
-}
-
-/** A part that somebody spelled out as a thing of a chain. */
-export function thingOf(part: NewPart, slug: string, register: number | undefined): Thing {
-  const thing = { slug, kind: part.kind as ChainKind, name: part.name, part, isOwn: true };
-  if (part.kind !== 'lens') return thing;
-  if (register === undefined) {
-    return { ...thing, fault: 'its register is not known: no camera of the kit has its mount' };
-  }
-  // An address has to say the register, for where it is opened there is no kit to have it from.
-  const said = { ...part, 'register-distance': numberIn(part, 'register-distance') ?? register };
-  try {
-    return { ...thing, part: said, lenses: possibleLenses(knownLens(part, register)) };
-  } catch (error) {
-    if (!(error instanceof OutOfRange)) throw error;
-    return { ...thing, part: said, fault: refusalInWords(error) };
-  }
 }

@@ -8,6 +8,7 @@ const score = { seed: 3, tries: 1, closed: true, worked: 3, atOnce: 3, later: 0 
 const right: Progress = { 'ring-on-a-lens': score };
 const whole: WholeRecord = {
   lessons: { extension: right },
+  sheets: { 'a-4-8-A-7': [{ text: '12 mm', first: 'right' }, { text: '' }] },
   review: reviewAfter(
     { asked: 0, kinds: {} },
     { kind: 'extension/room-left', seed: 2, isRight: false, mistake: 'from-h' },
@@ -28,6 +29,7 @@ describe('the file of a record', () => {
     [fileOfRecord(whole).replace('extension":', 'astronomy":'), '“astronomy”, which is not here'],
     [fileOfRecord(whole).replace('"worked": 3', '"worked": -3'), 'cannot be true'],
     [fileOfRecord(whole).replace('"asked": 1', '"asked": "one"'), 'review cannot be read'],
+    [fileOfRecord(whole).replace('"text": ""', '"text": 5'), 'answers to sheets'],
     ['{"practice":"ring-and-ruler","version":1}', 'no list of lessons'],
   ])('is refused in words where it is not: %s', (text, words) => {
     expect(readRecord(text, slugs)).toContain(words);

@@ -7,6 +7,9 @@ import { stored } from '#site/state/stored.ts';
 /** What a reader has answered on one sheet, problem by problem; *first* is how the first answer was. */
 export type SheetAnswers = readonly { readonly text: string; readonly first?: 'right' | 'slip' | undefined }[];
 
+/** Answers by the text of their sheet, the one worked last at the end. */
+export type AllAnswers = Readonly<Record<string, SheetAnswers>>;
+
 /** The review, kept on the reader's own machine. */
 export const keptReview = stored<Review>({
   key: 'review',
@@ -17,7 +20,7 @@ export const keptReview = stored<Review>({
 });
 
 /** What was answered on sheets, by their text, the last one worked at the end. */
-export const keptAnswers = stored<Readonly<Record<string, SheetAnswers>>>({
+export const keptAnswers = stored<AllAnswers>({
   key: 'sheet-answers',
   words: 'answers to sheets',
   renewed: 'What you type now is kept.',
@@ -28,7 +31,7 @@ export const keptAnswers = stored<Readonly<Record<string, SheetAnswers>>>({
 /** So many sheets' answers are kept. */
 const mostSheets = 20;
 
-function isAnswers(value: unknown): value is Readonly<Record<string, SheetAnswers>> {
+function isAnswers(value: unknown): value is AllAnswers {
   if (typeof value !== 'object' || value === null || Array.isArray(value)) return false;
   return Object.values(value).every(
     (answers) =>
@@ -44,11 +47,7 @@ function isAnswers(value: unknown): value is Readonly<Record<string, SheetAnswer
 }
 
 /** *kept* with the answers to one sheet, and without the oldest where there are too many. */
-export function withAnswers(
-  kept: Readonly<Record<string, SheetAnswers>>,
-  sheet: string,
-  answers: SheetAnswers,
-): Readonly<Record<string, SheetAnswers>> {
+export function withAnswers(kept: AllAnswers, sheet: string, answers: SheetAnswers): AllAnswers {
   const { [sheet]: _, ...others } = kept;
   return { ...Object.fromEntries(Object.entries(others).slice(1 - mostSheets)), [sheet]: answers };
 }
@@ -79,11 +78,15 @@ export function countInLesson(lesson: string, family: string, seed: number, even
 export interface WholeRecord {
   readonly lessons: AllProgress;
   readonly review: Review;
+  readonly sheets: AllAnswers;
 }
 
+/** Nothing kept. */
+export const emptyRecord: WholeRecord = { lessons: {}, review: { asked: 0, kinds: {} }, sheets: {} };
+
 /** The text of a file with the whole record. */
-export function fileOfRecord({ lessons, review }: WholeRecord): string {
-  return `${JSON.stringify({ practice: 'ring-and-ruler', version: 1, lessons, review }, undefined, 1)}\n`;
+export function fileOfRecord(record: WholeRecord): string {
+  return `${JSON.stringify({ practice: 'ring-and-ruler', version: 1, ...record }, undefined, 1)}\n`;
 }
 
 /** Reads a file that {@link fileOfRecord} has written; in words what is wrong with any other. Lessons that are not of this workbook are refused. */
@@ -94,10 +97,9 @@ export function readRecord(text: string, slugs: readonly string[]): WholeRecord 
   } catch {
     return 'This file is not JSON: it was not saved here, or it was damaged on its way.';
   }
-  const { practice, version, lessons, review } = (typeof value === 'object' && value !== null ? value : {}) as Record<
-    string,
-    unknown
-  >;
+  const { practice, version, lessons, review, sheets } = (
+    typeof value === 'object' && value !== null ? value : {}
+  ) as Record<string, unknown>;
   if (practice !== 'ring-and-ruler')
     return 'This file is no record of practice: it lacks “practice”: “ring-and-ruler”.';
   if (version !== 1) return `This file is of version ${String(version).slice(0, 8)}; this workbook reads version 1.`;
@@ -108,13 +110,15 @@ export function readRecord(text: string, slugs: readonly string[]): WholeRecord 
     if (!isProgress(progress)) return `What this file says of the lesson “${slug}” cannot be true.`;
   }
   if (!isReview(review)) return 'What this file says of the review cannot be read.';
-  return { lessons: lessons as AllProgress, review };
+  if (!isAnswers(sheets)) return 'What this file says of answers to sheets cannot be read.';
+  return { lessons: lessons as AllProgress, review, sheets };
 }
 
 /** Puts a whole record in the place of what is kept: an empty one erases it. */
-export function keepRecord({ lessons, review }: WholeRecord, slugs: readonly string[]): void {
+export function keepRecord({ lessons, review, sheets }: WholeRecord, slugs: readonly string[]): void {
   for (const slug of slugs) progressOf(slug).write(lessons[slug] ?? {});
   keptReview.write(review);
+  keptAnswers.write(sheets);
 }
 
 /** Whether a kind was slipped on in its lesson: not every problem of it was right at the first answer. */
@@ -122,5 +126,5 @@ export const wasSlippedOn = ({ worked, atOnce }: FamilyScore): boolean => atOnce
 
 /** Whether a key of the browser's storage is of what practice keeps. */
 export function isOfRecord(key: string): boolean {
-  return /^ring-and-ruler\.(?:review|progress\.)/.test(key);
+  return /^ring-and-ruler\.(?:review$|sheet-answers$|progress\.)/.test(key);
 }

@@ -44,10 +44,22 @@ const pages: readonly SearchEntry[] = [
     'practice/',
   ),
   page(
+    'Field card',
+    'depth table, pocket card, camera bag, cut marks, A6, cheat sheet, slowest shutter, f-numbers',
+    'What your lenses and rings give at every f-number, on a card to print.',
+    'field-card/',
+  ),
+  page(
     'Formula sheet',
     'equations, fill in, solve',
     'Every formula, by what you want to know, with fields to fill in.',
     'formulas/',
+  ),
+  page(
+    'Ruler: measure your own lens',
+    'photograph, magnification, focal length, field width, Exif, tilt, calibrate, test',
+    'Open a photograph of a ruler: it says the magnification, and several say which lens it was.',
+    'ruler/',
   ),
   page('The card', 'print, pocket, two pages', 'The formulas on two pages to print.', 'formulas/card/'),
   page('Glossary', 'words, terms, meaning, dictionary', 'Every word, first in plain words, then exactly.', 'glossary/'),

@@ -2,6 +2,7 @@ import { expect, test, type Page } from '@playwright/test';
 import type { ProblemFamily } from '#core/practice/family.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import type { SheetProblem } from '#core/practice/versions.ts';
+import { qrCode } from '#site/kit/qr.ts';
 import { drawnFrom, readSheetText } from '#site/practice/sheet.ts';
 import { everyLessonFile } from '../support/lessons.ts';
 import { readPdf } from '../support/pdf.ts';
@@ -94,6 +95,9 @@ test('a sheet is made, marked with its slips, kept, printed in two sizes, and it
   await expect(field(page, 3)).toHaveValue('');
   await page.getByText('Open it on another screen').click();
   await expect(page.getByRole('img', { name: 'QR code of this sheet' })).toBeVisible();
+  // Whatever reads the code goes where the address bar says.
+  const code = await page.getByRole('img', { name: 'QR code of this sheet' }).locator('path').getAttribute('d');
+  expect(code).toBe(qrCode(page.url())!.path);
   await expectNarrow(page);
   await page.emulateMedia({ colorScheme: 'dark' });
   expect(await reported(page, 'main')).toEqual([]);
