@@ -326,15 +326,15 @@ test('the handout is one print: running order, a page for each lesson, problems 
     const pages = await readPdf(await page.pdf({ preferCSSPageSize: true }));
     expect(Math.round(pages[0]!.height)).toBe(paper === 'A4' ? 297 : 279);
     const text = pages.map((one) => one.text);
-    expect(text[0]).toContain('running order');
+    expect(text[0]).toContain('Running order');
     expect(text[0]).toContain('Say aloud before hands are on the gear');
     // A page for each lesson, with no answer on it.
-    const first = text.findIndex((one) => one.includes('How big is it') && !one.includes('running order'));
+    const first = text.findIndex((one) => one.includes('How big is it') && !one.includes('Running order'));
     const titles = ['How big is it', 'What do the numbers', 'What does each extension ring', 'Why does f/8'];
     for (const [place, title] of titles.entries()) expect(text[first + place]).toContain(title);
     expect(text.slice(first, first + 4).join(' ')).not.toContain('0.87×');
     expect(text[first + 4]).toContain('Problems, What does each ring buy?');
-    expect(text.at(-1)).not.toContain('running order');
+    expect(text.at(-1)).not.toContain('Running order');
     expect(text.join(' ')).toContain('The whole working');
     expect(Math.min(...pages.map(({ smallest }) => smallest))).toBeGreaterThanOrEqual(5);
     await page.reload();
