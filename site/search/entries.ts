@@ -70,6 +70,12 @@ const pages: readonly SearchEntry[] = [
     'An instructor’s evening: planned from the lessons’ steps, projected as one sequence, with notes and a handout.',
     'workshop/',
   ),
+  page(
+    'A step by its number',
+    'phone, short address, wall, demonstration',
+    'The figure of a step that a wall shows, to drag on a phone.',
+    'go/',
+  ),
   page('Sources', 'checks, references, books, standards, patents', 'What the numbers are checked against.', 'sources/'),
 ];
 

@@ -196,6 +196,10 @@ test('a figure that was dragged goes to the phones as it stands, and opens there
   await page.getByLabel('Address for phones').blur();
   await page.getByRole('button', { name: 'Go on with the evening' }).click();
   await at(page, '8 answer');
+  await page.keyboard.press('p');
+  const short = await page.locator('.phones .address').innerText();
+  expect(short).toMatch(/^192\.168\.7\.20:4321\/(?:.*\/)?go\/\?4-3a$/);
+  await page.keyboard.press('p');
   const handle = wall(page).locator('.lesson:not([data-away]) svg [role=slider]').first();
   await handle.focus();
   await page.keyboard.press('ArrowLeft');
@@ -207,6 +211,10 @@ test('a figure that was dragged goes to the phones as it stands, and opens there
   expect(await codeIn(page.locator('.phones svg'))).toBe(`http://${address}`);
 
   await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto('go/?4-3a');
+  await expect(page).toHaveURL(/lessons\/extension\/\?extension=72$/);
+  await page.goto('go/?4-33');
+  await expect(page.getByText('“4-33” is the number of no step')).toBeVisible();
   await page.goto(`lessons/extension/${new URL(`http://${address}`).search}`);
   await expect(page.getByRole('slider', { name: /xtension/ }).first()).toBeVisible();
   await expect(page.locator('.stage')).toHaveCount(0);
