@@ -463,6 +463,7 @@ export { FaultyKit, type KitRow, type KitSubject } from './rig/kit/kit.ts';
 export { kitReach, kitReachByFront, type ChainReach } from './rig/kit/reach.ts';
 export { searchKit } from './rig/kit/search-kit.ts';
 export type { ChainJudgement, KitSearch } from './rig/kit/search-sound-kit.ts';
+export { depthLeftByDiffraction } from './wave/depth-left-by-diffraction.ts';
 export { finestEffectiveFNumber, finestEffectiveFNumberFormula } from './wave/finest-effective-f-number.formula.ts';
 export { verdictWords, type Verdict as KitVerdict } from './rig/kit/verdict.ts';
 export {
