@@ -439,7 +439,7 @@ export {
   extensionForReversedLensFormula,
 } from './rig/extension-for-reversed-lens.formula.ts';
 export { extensionFor, focusMagnificationFor, focusRange, type FocusRange } from './rig/focusing.ts';
-export { fitDistances, type LensByDistances } from './rig/fit/fit-distances.ts';
+export { fitDistances, type JudgedDistance, type LensByDistances } from './rig/fit/fit-distances.ts';
 export { fitLens, type FitOptions } from './rig/fit/fit-lens.ts';
 export { fitSettings, type JudgedPhotograph, type LensOfSettings, type SetPhotograph } from './rig/fit/fit-settings.ts';
 export { leftOut, type LeftOut } from './rig/fit/left-out.ts';
