@@ -10,6 +10,7 @@ import { foldParts } from './site/build/fold-parts.ts';
 import { lessonGlue } from './site/build/lesson-glue.ts';
 import { onServerAlone } from './site/build/on-server-alone.ts';
 import { partsInOrder } from './site/build/parts-in-order.ts';
+import { problemTexts } from './site/build/problem-texts.ts';
 import { setWithinExamples } from './site/build/set-within-examples.ts';
 import { spareSvelte } from './site/build/spare-svelte.ts';
 import { stylesOnce } from './site/build/styles-once.ts';
@@ -44,6 +45,14 @@ const lessons = globSync('lessons/*/lesson.mdx').length;
 const workbookChunk = {
   name: 'workbook',
   test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.subjects|controls.practice|state.progress)|.*core.(?:practice|chance)|.*pure-rand)/,
+  minShareCount: Math.ceil((2 * lessons) / 3),
+  priority: 0,
+};
+
+/** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's. */
+const everyPageChunk = {
+  name: 'every-page',
+  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity|vite.preload-helper|site.state.answer\.ts|site.controls.(?:letter|workbench.CopyAddress)/,
   minShareCount: Math.ceil((2 * lessons) / 3),
   priority: 1,
 };
@@ -88,6 +97,7 @@ export default defineConfig({
     plugins: [
       lessonGlue(),
       equations(),
+      problemTexts(),
       katexWoff2(),
       subsetFonts(),
       leavePrintedTextBehind(),
@@ -99,7 +109,7 @@ export default defineConfig({
     build: {
       assetsInlineLimit: 0,
       rolldownOptions: {
-        output: { codeSplitting: { groups: [storedChunk, chanceChunk, workbookChunk, practiceChunk] } },
+        output: { codeSplitting: { groups: [storedChunk, chanceChunk, everyPageChunk, workbookChunk, practiceChunk] } },
       },
     },
     preview: { strictPort: true },

@@ -18,9 +18,12 @@ const faint = new Set(['subject', 'object', 'lens', 'image', 'print', 'flash']);
 
 /** What the words before and after a number name it, the longest phrase first: only what a number so written can be, or could but for its size. */
 export function namedBy(number: string, before: string, after: string): readonly QuantityName[] {
-  const told = [...phrasesIn(lastWords(before)), ...phrasesIn(firstWords(after)), ...letterBefore(before)];
+  const own = before.replace(ofSomething, '');
+  const told = [...phrasesIn(lastWords(own)), ...phrasesIn(firstWords(after)), ...letterBefore(own)];
   const ids = told.sort((one, other) => other.weight - one.weight).flatMap(({ ids }) => ids);
-  if (lightBefore.test(before) && awayAfter.test(after)) ids.unshift('flash-distance');
+  if (lightBefore.test(own) && awayAfter.test(after)) ids.unshift('flash-distance');
+  if (printBefore.test(own) && wideAfter.test(after)) ids.unshift('print-width');
+  if (indexBefore.test(own) && anIndex.test(number)) ids.unshift('refractive-index');
   return [...new Set(ids)].filter((id) => readQuantity(id, number).kind !== 'unreadable');
 }
 
@@ -126,17 +129,29 @@ export function wholePhrase(text: string): QuantityName | undefined {
   const asked = questions.find(([words]) => words.test(bare));
   if (asked) return asked[1];
   const isQuestion = /\b(?:which|what|how)\b/i.test(bare);
-  const phrase = bare
-    .toLowerCase()
-    .replace(/ (?:for|of|to|from|between)\b.*$/, (rest) => (lexicon.has(bare.toLowerCase()) ? rest : ''))
-    .replace(
-      /\b(?:what|which|how|much|many|large|is|are|the|a|an|my|its|and|will|be|do|i|get|find|compute|work out|wanted|asked|there)\b/g,
-      ' ',
-    )
-    .replace(/ +/g, ' ')
-    .trim();
-  return gear.has(phrase) && !isQuestion ? undefined : lexicon.get(phrase)?.[0];
+  const whole = bare.toLowerCase();
+  // “Angle of view of the lens”: all of it, or what stands before the last such word, or before the one before that.
+  const ends = [...whole.matchAll(/ (?:for|of|to|from|between)\b/g)].map(({ index }) => index).reverse();
+  const phrase = [whole.length, ...ends]
+    .map((end) => withoutFillers(whole.slice(0, end)))
+    .find((one) => lexicon.has(one));
+  return phrase === undefined || (gear.has(phrase) && !isQuestion) ? undefined : lexicon.get(phrase)![0];
 }
+
+const fillers =
+  /\b(?:what|which|how|much|many|large|is|are|the|a|an|my|its|and|will|be|do|i|get|find|compute|work out|wanted|asked|there)\b/g;
+const withoutFillers = (text: string) => text.replace(fillers, ' ').replace(/ +/g, ' ').trim();
+
+/** “Nearest focus of a 50 mm lens”: what stands before is asked of the thing that the number is of. */
+const ofSomething = /^.*\bof (?:an?|my|our|the)\s*$/i;
+
+/** A print that is so wide, in two places as well. */
+const printBefore = /\bprint(?:ed)?\s*$/i;
+const wideAfter = /^\s*(?:wide|across)\b/i;
+
+/** Books of optics write n for the index of glass; no count of frames has a decimal. */
+const indexBefore = /\bn\s*[=:]?\s*$/;
+const anIndex = /^[12][.,]\d/;
 
 interface Told {
   readonly ids: readonly QuantityName[];

@@ -150,6 +150,10 @@ function anyNumber({ to, value }: Route): readonly Slip[] {
     times(2, 'double', 'That is exactly twice as much: a diameter taken for a radius, or both sides for one?'),
     times(1 / 2, 'half', 'That is exactly half: a radius taken for a diameter, or one side for both?'),
   );
+  if (to === 'frame-count') {
+    const because = 'One is missing: there is a frame at either end, so one more than steps between them.';
+    slips.push({ id: 'one-missing', value: value - 1, because, tier: 2 });
+  }
   if (base === '' && writing === 'ratio' && value !== 0) {
     slips.push({
       id: 'upside-down',

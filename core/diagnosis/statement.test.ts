@@ -5,6 +5,7 @@ import { quantityIds, quantityOf, vocabulary } from '#core/quantity/vocabulary.t
 import { statements } from '#tests/support/statements.ts';
 import { longestStatement } from './longest-statement.ts';
 import { readStatement } from './statement.ts';
+import { setUps } from './usual.ts';
 
 /** What was read, in one line. */
 function read(text: string): string {
@@ -24,6 +25,10 @@ describe('a statement', () => {
 
   it.each(statements)('is read: %s', (text, expected) => {
     expect(read(text)).toBe(expected);
+  });
+
+  it.each([...new Set(Object.values(setUps))])('can speak of every set-up: %s', (setUp) => {
+    expect(statements.some(([, expected]) => expected.includes(`setup ${setUp}`))).toBe(true);
   });
 
   it('says how finely each number is written', () => {

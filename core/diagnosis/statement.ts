@@ -41,9 +41,9 @@ export interface Statement {
   readonly unread: readonly Unread[];
 }
 
-/** Ends of what belongs to a number; “focused at” and the like go on. */
+/** Ends of what belongs to a number, a colon right after it among them; “focused at” and the like go on. */
 const separators =
-  /[,;?]|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image) )\b(?:on|at)\b/giu;
+  /^\s*:|[,;?]|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image) )\b(?:on|at)\b/giu;
 
 /** Set-ups by the words for them. */
 const spokenOf: readonly (readonly [words: RegExp, setUp: string])[] = [
@@ -54,7 +54,21 @@ const spokenOf: readonly (readonly [words: RegExp, setUp: string])[] = [
   [/\b(?:best|optimum|sharpest|finest)\b/i, 'best f-number'],
   [/\b(?:one|single) (?:frame|exposure|shot|picture)\b/i, 'one frame'],
   [/\bfocus(?:ing)? (?:by the |with the )?ring\b/i, 'focusing by the ring'],
+  [/\b(?:by|from|of) (?:the |its )?diagonal\b|\bdiagonal (?:over|rule|divided)\b/i, 'circle by the diagonal'],
+  [/\bviewing distance\b|\bby viewing\b|\b(?:viewed|seen|looked at) (?:from|at)\b/i, 'circle by viewing'],
+  // “Closest focus 0.3 m” is what stands on a lens, not what no lens of its focal length can pass.
+  [
+    /\bnearest (?:possible )?focus\b|\b(?:least|shortest|smallest) (?:possible )?(?:focus )?distance\b/i,
+    'nearest focus',
+  ],
+  [/\bfar (?:away|off|subject)\b|\bdistant\b/i, 'far subject'],
+  [/\bp[- ]polari[sz]ed\b|\bvibrating in the plane\b/i, 'light vibrating in the plane'],
+  [/\btwo beams?\b/i, 'two beams'],
+  [/\binverse[- ]square\b/i, 'inverse square'],
+  [/\babout (?:the |its )?(?:entrance )?pupil\b/i, 'turning about the pupil'],
 ];
+
+const lights: readonly QuantityName[] = ['source-size', 'guide-number'];
 
 const nothingElse = { halfFigure: 0, others: [], isSaid: true } as const;
 
@@ -174,6 +188,9 @@ function addStated(
     number.ofPair === 2
       ? named.flatMap((id) => otherSide[id] ?? [])
       : [...named, ...goneOn(before, after, isCarrier, numbers, isReversed)];
+  // “100 mm away” is the light's distance where a light is spoken of.
+  if (/^\s*(?:away|off)\b/i.test(after) && numbers.some(({ quantity }) => lights.includes(quantity)))
+    names.unshift('flash-distance');
   const meant = [
     ...names,
     ...byWriting(
@@ -185,9 +202,10 @@ function addStated(
   const fitting = readings.flatMap(({ quantity, reading }) =>
     reading.kind === 'value' ? [{ quantity, ...reading }] : [],
   );
-  const refused = readings.find(
-    ({ quantity, reading }) => names[0] === quantity && reading.kind === 'out-of-range',
-  )?.reading;
+  // A film may be a sensor or a soap film: what it cannot be is refused only where it can be nothing else that it is called.
+  const refused = fitting.some(({ quantity }) => names.includes(quantity))
+    ? undefined
+    : readings.find(({ quantity, reading }) => names[0] === quantity && reading.kind === 'out-of-range')?.reading;
   const [first, ...rest] = refused ? [] : fitting;
   if (!first) {
     if (number.ofPair === 2) return;
@@ -296,6 +314,10 @@ const asking = new RegExp(`${separators.source}|[:.]`, 'giu');
 /** What is named and stands alone, without a number. */
 function askedIn(text: string, numbers: readonly WrittenNumber[]): readonly QuantityName[] {
   let left = text;
-  for (const { start, end } of numbers) left = left.slice(0, start) + ','.repeat(end - start) + left.slice(end);
+  for (const { start, end } of numbers) {
+    // An n before a number is its letter, whichever quantity it turned out to be.
+    const before = left.slice(0, start).replace(/\bn\s*[=:]?\s*$/, (letter) => ','.repeat(letter.length));
+    left = before + ','.repeat(end - start) + left.slice(end);
+  }
   return [...new Set(left.split(asking).flatMap((part) => wholePhrase(part) ?? []))];
 }

@@ -19,6 +19,7 @@ export const usual: readonly Assumption[] = [
   { quantity: 'flash-power', value: 1, words: 'the flash fires at full power' },
   { quantity: 'iso', value: 100, words: 'ISO is 100' },
   { quantity: 'subject-tilt', value: 0, words: 'the subject is not tilted' },
+  { quantity: 'incidence-angle', value: 0, words: 'the light comes straight on' },
 ];
 
 /** Formulas that say the same letters of another set-up, by the name of their file: taken only where that set-up is spoken of. */
@@ -49,7 +50,18 @@ export const setUps: Readonly<Record<string, string>> = {
   'scale-change-focusing': 'focusing by the ring',
 };
 
-type Bridged = 'depth-of-field' | 'depth-of-field-close-up' | 'entrance-pupil-distance' | 'f-number' | 'sensor-width';
+type Bridged =
+  | 'depth-of-field'
+  | 'depth-of-field-close-up'
+  | 'effective-f-number'
+  | 'entrance-pupil-distance'
+  | 'f-number'
+  | 'frame-step'
+  | 'magnification'
+  | 'objective-magnification'
+  | 'pupil-magnification'
+  | 'sensor-width'
+  | 'subject-depth';
 
 const bridge = <Ids extends Bridged>(
   id: string,
@@ -92,6 +104,13 @@ export const bridges: readonly RouteFormula[] = [
     evaluate: ({ depthOfField }) => depthOfField / 2,
     says: 'Close up half of the depth lies behind the sharp plane.',
   }),
+  bridge('light-lost-whatever-the-mark', {
+    gives: 'light-loss',
+    from: ['magnification', 'pupil-magnification'],
+    tex: String.raw`\q{light-loss} = 2 \log_2\left(1 + \frac{\q{magnification}}{\q{pupil-magnification}}\right)`,
+    evaluate: ({ magnification, pupilMagnification }) => 2 * Math.log2(1 + magnification / pupilMagnification),
+    says: 'The mark is not given, and has no part in it: the effective f-number is as many times any mark.',
+  }),
   bridge('height-at-three-to-two', {
     gives: 'sensor-height',
     from: ['sensor-width'],
@@ -125,5 +144,35 @@ export const lastly: readonly { readonly by: RouteFormula; readonly answers: rea
       says: 'Nothing says how near the subject is. Far away the lens works at its mark.',
     }),
     answers: tabled,
+  },
+  {
+    by: bridge('mark-to-set-far-away', {
+      gives: 'f-number',
+      from: ['effective-f-number'],
+      tex: String.raw`\q{f-number} = \q{effective-f-number}`,
+      evaluate: ({ effectiveFNumber }) => effectiveFNumber,
+      says: 'Nothing says how near the subject is. Far away the mark is what the lens works at.',
+    }),
+    answers: ['f-number'],
+  },
+  {
+    by: bridge('objective-as-it-is-made-for', {
+      gives: 'magnification',
+      from: ['objective-magnification'],
+      tex: String.raw`\q{magnification} = \q{objective-magnification}`,
+      evaluate: ({ objectiveMagnification }) => objectiveMagnification,
+      says: 'On the length of tube that it is made for, an objective gives the magnification that stands on it.',
+    }),
+    answers: ['magnification', 'field-width', 'field-height', 'effective-f-number'],
+  },
+  {
+    by: bridge('frames-by-their-step', {
+      gives: 'frame-count',
+      from: ['subject-depth', 'frame-step'],
+      tex: String.raw`\q{frame-count} = 1 + \left\lceil\frac{\q{subject-depth}}{\q{frame-step}}\right\rceil`,
+      evaluate: ({ subjectDepth, frameStep }) => 1 + Math.ceil(subjectDepth / frameStep - 1e-9),
+      says: 'Nothing says how deep one frame is: counted from a sharp plane at one end to one at the other.',
+    }),
+    answers: ['frame-count', 'stack-time', 'stack-travel'],
   },
 ];

@@ -19,7 +19,7 @@ type Inputs = 'quantum-efficiency' | 'pixel-pitch' | 'full-well';
  * Assumes a saturation exposure of 78/S lx s, by ISO 12232, and light counted as in `electrons`.
  * Source: ISO 12232:2019, saturation-based speed S = 78/H (from memory). Derived in [README](README.md#photons).
  *
- * @example isoAtFullWell({ quantumEfficiency: 0.5, pixelPitch: 0.006, fullWell: 57450 }) // 100.001...
+ * @example isoAtFullWell({ quantumEfficiency: 0.5, pixelPitch: 0.006, fullWell: 57450 }) // 100.0029...
  */
 export function isoAtFullWell({ quantumEfficiency, pixelPitch, fullWell }: Named<Inputs>): number {
   requireShare('quantum-efficiency', quantumEfficiency);

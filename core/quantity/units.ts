@@ -45,7 +45,7 @@ const measures: readonly Measure[] = [
   { words: 'an illuminance', base: 'lx', worth: { lx: 1, lux: 1 } },
   { words: 'a luminance', base: 'cd/m²', worth: { 'cd/m²': 1, 'cd/m2': 1 } },
   { words: 'an angle', base: 'rad', worth: { rad: 1, '°': degree, deg: degree, degree, degrees: degree } },
-  { words: 'a rate of turning', base: 'rad/s', worth: { 'rad/s': 1, '°/s': degree, 'deg/s': degree } },
+  { words: 'a rate of turning', base: 'rad/s', worth: { 'rad/s': 1, 'mrad/s': 0.001, '°/s': degree, 'deg/s': degree } },
   { words: 'a speed', base: 'mm/s', worth: { 'mm/s': 1, 'cm/s': 10, 'm/s': 1000 } },
   { words: 'a number of stops', base: 'stops', worth: { stops: 1, stop: 1, ev: 1 } },
   { words: 'a number of pixels', base: 'px', worth: { px: 1, pixel: 1, pixels: 1 } },

@@ -25,17 +25,19 @@ import { framesBeforeDeadline, framesBeforeDeadlineFormula } from '#core/stack/f
 import { stackTimeFormula } from '#core/stack/stack-time.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
 import { finestEffectiveFNumberFormula } from '#core/wave/finest-effective-f-number.formula.ts';
-import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
+import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import type { ChoicePlan, Inputs } from '#site/state/choice.ts';
 import { bodies, holdings, lenses, lights, nameOf, type LensSlug, twinArm } from '#site/state/crate.ts';
 import { roomInWords } from '#site/state/edges.ts';
 import { lensAt } from '#site/state/lens-in-use.ts';
 import { metered } from '#site/state/metered.ts';
+import { changes } from './figures/changes.ts';
 import { framesInWords, inTimeInWords, isoInWords, powerInWords } from './figures/in-words.ts';
 import { ofSubject, sources, subjects } from './figures/subjects.ts';
 
-const ofLens = [
+/** What a lens brings along. */
+export const ofLens = [
   'focal-length',
   'focus-magnification',
   'front-principal-depth',
@@ -99,6 +101,7 @@ export const bench = new Bench({
     holding: choiceOf('Held', holdings, ['shake-rate', 'sideways-speed']),
     source: choiceOf('What shines on it', sources, ['source-size']),
     light: choiceOf('Daylight', lights, ['luminance']),
+    beside: keptChoice('Beside the picture, the plan', changes),
     sensor: choiceOf('Camera', bodies, ['sensor-width']),
     [circleChoice]: circleByBody,
   },

@@ -47,6 +47,21 @@ describe('answers', () => {
     expect(check('50 mm, m 1', 'ring 100 mm')[0]).toMatchObject({ verdict: 'slip', slipLesson: 'extension' });
   });
 
+  it.each([
+    ['keeper share 10 %', 'frames 29', 'keeper-frames', 'right'],
+    ['subject 3 mm deep, step 0.2 mm', 'frames 16', 'frame-count', 'right'],
+    ['subject 3 mm deep, step 0.2 mm', 'frames 15', 'frame-count', 'slip'],
+    ['10x/0.25 objective', 'effective f-number 20', 'effective-f-number', 'right'],
+    ['10x objective, 36 mm sensor', 'field 3.6 mm', 'field-width', 'right'],
+    ['diffuser 60 mm wide, 100 mm away', 'source angle 33.4°', 'source-angle', 'right'],
+    ['100 mm macro at 1:1', 'light lost 2 stops', 'light-loss', 'right'],
+    ['GN 32, 1 m, ISO 100', 'f/32', 'f-number', 'right'],
+    ['36 x 24 mm, circle of confusion by the diagonal', 'c 0.0288 mm', 'circle-of-confusion', 'right'],
+    ['250 nm film, n 1.33, light 550 nm, two beams', 'film reflectance 3.0 %', 'film-reflectance', 'right'],
+  ])('of a few words only: %s → %s', (have, found, asks, verdict) => {
+    expect(check(have, found)).toMatchObject([{ asks, verdict }]);
+  });
+
   it('cannot be told without what they need', () => {
     const [told] = check('f/8', 'room 100 mm');
     expect(told).toMatchObject({ verdict: 'cannot', title: 'Cannot be told' });

@@ -96,9 +96,16 @@ export function checkedAnswers(have: ReadText, found: ReadText, grounds: Grounds
   const before: Partial<Record<QuantityName, number>> = {};
   const answers = found.numbers.filter(({ isLeftOut }) => !isLeftOut);
   const checked = answers.map((answer) => {
-    const enquiry = { asks: answer.quantity, given, answer, setUps, foundBefore: { ...before } };
-    before[answer.quantity] = answer.value;
-    return told(answer, diagnose(enquiry, grounds));
+    const question = { given, setUps, foundBefore: { ...before } };
+    const diagnosed = (number: ReadNumber) =>
+      [number, diagnose({ asks: number.quantity, answer: number, ...question }, grounds)] as const;
+    const first = diagnosed(answer);
+    // A number may be of several quantities: frames of a stack, or frames for one in focus. The likeliest that can be told is meant.
+    const others = first[1].verdict === 'cannot' ? answer.others.map((id) => diagnosed(corrected(answer, id))) : [];
+    const [meant, diagnosis] =
+      others.find(([{ isLeftOut }, { verdict }]) => !isLeftOut && verdict !== 'cannot') ?? first;
+    before[meant.quantity] = meant.value;
+    return told(meant, diagnosis);
   });
   const asked = [...new Set([...have.asked, ...found.asked])].filter((id) => !(id in given) && !(id in before));
   return [...checked, ...asked.map((asks) => answered({ asks, given, setUps }, grounds))];

@@ -2,6 +2,7 @@ import { letterOf } from '#site/controls/letter/letter-of.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import { ownRings } from '#site/state/own-rings.svelte.ts';
+import { ownParts } from '#site/state/own-parts.svelte.ts';
 import { keptKit } from './kept-kit.ts';
 import { offersOf, type Offers } from './offers.ts';
 import { numberIn, partsOf, type Kit } from './part.ts';
@@ -23,13 +24,16 @@ export function kitIn(bench: AnyBench): KitInLesson {
 
   function bring(kit: Kit) {
     offers = offersOf({ starts: bench.starts, choices: plain, range: (name) => bench.range(name) }, kit);
-    bench.offer(
-      Object.fromEntries(
-        Object.entries(offers).map(([choice, some]) => [
-          choice,
-          Object.fromEntries(Object.entries(some).map(([slug, { option }]) => [slug, option])),
-        ]),
-      ),
+    const own = Object.fromEntries(
+      Object.entries(offers).map(([choice, some]) => [
+        choice,
+        Object.fromEntries(Object.entries(some).map(([slug, { option }]) => [slug, option])),
+      ]),
+    );
+    bench.offer(own);
+    void ownParts.load?.().then(
+      ({ searchIn }) => searchIn(bench as never, own as never, kit as never),
+      () => undefined,
     );
     ownRings.lengths = partsOf(kit, 'ring').map((ring) => numberIn(ring, 'extension')!);
     const isUsable = ['lens', 'sensor'].some((choice) => firstUsable(offers, choice) !== undefined);

@@ -42,11 +42,23 @@ const kindsOfChoices: Readonly<Record<string, Kind>> = {
   'close-up': 'close-up-lens',
 };
 
+/** What shines: a choice of it fills its width, and goes by other names in other lessons. */
+const shining: readonly Kind[] = ['light', 'flash'];
+
+function kindsOf(choice: string, plan: Plan): readonly Kind[] {
+  const kind = kindsOfChoices[choice];
+  if (kind !== undefined) return [kind];
+  const options = Object.values(plan.options).filter(({ own }) => !own);
+  const isLight = options.every(
+    ({ fills }) => typeof fills !== 'function' && Object.keys(fills).join() === 'source-size',
+  );
+  return isLight ? shining : [];
+}
+
 /** Every part of the kit in the choices of a lesson: as an option that fills what the crate's fill, or with why it cannot be one. */
 export function offersOf(bench: OfferingBench, kit: Kit): Offers {
   const offers = Object.entries(bench.choices).flatMap(([choice, plan]) => {
-    const kind = kindsOfChoices[choice];
-    const parts = kind === undefined ? [] : partsOf(kit, kind);
+    const parts = kindsOf(choice, plan).flatMap((kind) => partsOf(kit, kind));
     if (parts.length === 0) return [];
     return [[choice, Object.fromEntries(parts.map((part) => [`my-${part.id}`, offerOf(part, plan, bench, kit)]))]];
   });

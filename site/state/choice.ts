@@ -54,10 +54,11 @@ export class Choices<Input extends QuantityName> {
     this.#range = range;
   }
 
-  /** The first option of every choice that is kept. */
+  /** The first option of every choice that is kept; none of the reader's own kit, which stands before them. */
   get firstKept(): Kept {
     const kept = Object.entries(this.plans).filter(([, plan]) => plan.kept);
-    return Object.fromEntries(kept.map(([choice, { options }]) => [choice, Object.keys(options)[0]!]));
+    const first = (options: ChoicePlan<Input>['options']) => Object.entries(options).find(([, { own }]) => !own)![0];
+    return Object.fromEntries(kept.map(([choice, { options }]) => [choice, first(options)]));
   }
 
   /** Choices whose options are computed from other inputs. */

@@ -1,12 +1,9 @@
 import type { KitLens, KitRow } from '#core/rig/kit/kit.ts';
 import { closeUpPowers, lenses, nameOf, parts, rings, type LensSlug } from './crate.ts';
 import { crateLens, crateRegister, marks } from './lens-marks.ts';
+import { ownParts, type OwnCamera } from './own-parts.svelte.ts';
 
-/**
- * Things that a search puts together: rows as `searchKit` takes them, all but the camera, and what each is called.
- *
- * A kit of the reader's own is one more of these: whoever keeps it gives its rows and names, and it stands first in the choice.
- */
+/** Things that a search puts together: rows as `searchKit` takes them, all but the camera. */
 export interface SearchedKit {
   readonly label: string;
   readonly rows: readonly KitRow[];
@@ -95,7 +92,8 @@ export const kits = {
   crate: { label: 'the whole crate', rows: crateRows },
 } as const satisfies Readonly<Record<string, SearchedKit>>;
 
-export type KitSlug = keyof typeof kits;
+/** One of those, or the reader's own, where one is kept. */
+export type KitSlug = keyof typeof kits | 'own';
 
 /** What could be bought, with invented prices in the club's points. */
 const wishes = {
@@ -114,27 +112,71 @@ export const wishSlugs = Object.keys(wishes) as readonly WishSlug[];
 /** A thing of the wish list. */
 export const wish = (slug: WishSlug): KitRow => wishes[slug];
 
+/** Of what a kit of one's own holds as well, whatever it is called there, one is enough. */
+function isLike(row: KitRow, wanted: KitRow): boolean {
+  if (row.part !== wanted.part) return false;
+  if (row.part === 'converter') return row.converterFactor === (wanted as typeof row).converterFactor;
+  return row.part === 'reversing ring' || row.part === 'coupling ring';
+}
+
 /** Whether a kit has it already. */
-export const has = (kit: KitSlug, slug: WishSlug) => kits[kit].rows.some(({ id }) => id === slug);
+export function has(kit: KitSlug, slug: WishSlug): boolean {
+  if (kit !== 'own') return kits[kit].rows.some(({ id }) => id === slug);
+  return ownParts.found?.cameras.some(({ rows }) => rows.some((row) => isLike(row, wishes[slug]))) ?? false;
+}
 
 /** What of the wish list a kit lacks and *budget* would pay by itself. */
 export function affordable(kit: KitSlug, budget: number): readonly WishSlug[] {
   return wishSlugs.filter((slug) => !has(kit, slug) && wishes[slug].price <= budget);
 }
 
-/** The camera that all is put on. */
-export function cameraRow(sensorWidth: number, circleOfConfusion: number): KitRow {
+/** The camera that all is put on: one of the crate's, or of the reader's own with its mount and depth. */
+export function cameraRow(
+  sensorWidth: number,
+  circleOfConfusion: number,
+  { mount: on, registerDistance }: Pick<OwnCamera, 'mount' | 'registerDistance'> = {
+    mount,
+    registerDistance: crateRegister,
+  },
+): KitRow {
   return {
     part: 'camera',
     id: 'camera',
     price: 0,
-    mount,
-    registerDistance: crateRegister,
+    mount: on,
+    registerDistance,
     sensorWidth,
     sensorHeight: (2 / 3) * sensorWidth,
     circleOfConfusion,
   };
 }
+
+/** The same thing as it is sold for another mount. */
+function forMount(row: KitRow, { mount: on, registerDistance }: OwnCamera): KitRow {
+  if (row.part === 'lens') return { ...row, mount: on, lens: { ...row.lens, registerDistance } };
+  return 'mount' in row ? { ...row, mount: on } : row;
+}
+
+/** A kit on a camera with such a sensor, mm, and what is *added* to it from the wish list. */
+export function rowsOn(
+  kit: KitSlug,
+  added: readonly WishSlug[],
+  given: { readonly sensorWidth: number; readonly circleOfConfusion: number },
+): readonly KitRow[] {
+  const { sensorWidth, circleOfConfusion } = given;
+  const cameras = kit === 'own' ? ownParts.found?.cameras : undefined;
+  const own = cameras && (cameras.find((camera) => camera.sensorWidth === sensorWidth) ?? cameras[0]);
+  if (own) {
+    const more = added.map((slug) => forMount(wishes[slug], own));
+    return [cameraRow(sensorWidth, circleOfConfusion, own), ...own.rows, ...more];
+  }
+  // A kit that another tab has emptied meanwhile is the bag until the choice follows.
+  const { rows } = kits[kit === 'own' ? 'bag' : kit];
+  return [cameraRow(sensorWidth, circleOfConfusion), ...rows, ...added.map(wish)];
+}
+
+/** Tells one kit from another, and from itself before it was changed. */
+export const keyOf = (kit: KitSlug) => (kit === 'own' ? `own ${ownParts.found?.edition}` : kit);
 
 /** What a row is called in a list of the wishes. */
 export const wishNames: Readonly<Record<WishSlug, string>> = {
@@ -151,6 +193,8 @@ const isLens = (id: string): id is LensSlug => id in lenses;
 
 /** What a row is called in a chain; nothing for a ring that only holds the next thing. */
 function shortName(id: string): string {
+  const own = ownParts.found?.names[id];
+  if (own !== undefined) return own;
   if (isLens(id)) return `${isZoom(id) ? 'zoom at ' : ''}${marks[id]['focal-length']} mm`;
   const [, length] = /^(?:second-)?ring-(\d+)$/.exec(id) ?? [];
   if (length !== undefined) return `ring ${length}`;
@@ -162,7 +206,7 @@ function shortName(id: string): string {
 /** The parts of a chain in words, from the camera outwards and without it. */
 export function namesOfChain(ids: readonly string[]): readonly string[] {
   return ids.map((id, index) => {
-    const isTurned = ['reversing-ring', 'coupling-ring'].includes(ids[index - 1] ?? '');
+    const isTurned = /(?:reversing|coupling)-ring/.test(ids[index - 1] ?? '');
     return isTurned ? `${shortName(id)} turned` : shortName(id);
   });
 }

@@ -6,7 +6,7 @@ import { listen } from '../support/listen.ts';
 import { moodyServer, type Mood, type MoodyServer } from '../support/moody-server.ts';
 import { root } from '../support/run.ts';
 import { builtBase } from '../support/built-base.ts';
-import { lessons } from './pages.ts';
+import { lessons, pages } from './pages.ts';
 import { comeToProblems } from './walk/problems.ts';
 
 test.use({ serviceWorkers: 'allow', reuseContext: false });
@@ -30,21 +30,12 @@ async function visit(page: Page) {
   });
 }
 
-for (const mood of ['silent', 'log-in page', 'sends elsewhere'] satisfies Mood[])
-  test(`with a copy kept, a network that is there and dead (${mood}) keeps nothing from opening`, async ({ page }) => {
-    await visit(page);
-    moody.mood = mood;
-    await page.goto(address + lessons[0]!.replace(/\/$/, '?stage=1'), { timeout: 5000 });
-    await expect(page.locator('.stage .question')).toBeVisible();
-    expect(page.url()).toContain(`${address}${lessons[0]}?stage=1`);
-    await page.goto(`${address}no/such/page/`, { timeout: 15_000 });
-    if (mood === 'silent') await expect(page.getByRole('heading', { level: 1 })).toHaveText(/no page at this address/);
-    await page.goto(`${address}glossary/`, { timeout: 5000 });
-    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-  });
-
-test('with a copy kept, what a page has not fetched yet opens where the network goes away', async ({ page }) => {
+test('with a copy kept, a network that is there and dead keeps nothing from opening, nor does none', async ({
+  page,
+  context,
+}) => {
   await visit(page);
+  // Before it dies: what a page has not fetched yet opens all the same.
   await page.goto(address + lessons[0]);
   await expect(page.locator('.readings output').first()).toBeVisible();
   moody.mood = 'silent';
@@ -52,6 +43,29 @@ test('with a copy kept, what a page has not fetched yet opens where the network 
   await expect(page.locator('.stage .question')).toBeVisible();
   await page.keyboard.press('Escape');
   await comeToProblems(page);
+
+  for (const mood of ['silent', 'log-in page', 'sends elsewhere'] satisfies Mood[])
+    await test.step(mood, async () => {
+      moody.mood = mood;
+      await page.goto(address + lessons[0]!.replace(/\/$/, '?stage=1'), { timeout: 5000 });
+      await expect(page.locator('.stage .question')).toBeVisible();
+      expect(page.url()).toContain(`${address}${lessons[0]}?stage=1`);
+      await page.goto(`${address}no/such/page/`, { timeout: 15_000 });
+      if (mood === 'silent')
+        await expect(page.getByRole('heading', { level: 1 })).toHaveText(/no page at this address/);
+      await page.goto(`${address}glossary/`, { timeout: 5000 });
+      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    });
+
+  await test.step('none at all: every page, and what is fetched only when it is asked for', async () => {
+    await context.setOffline(true);
+    for (const path of pages) {
+      await page.goto(address + path);
+      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    }
+    await page.goto(`${address}formulas/?formula=effective-f-number`);
+    await expect(page.locator('#effective-f-number output')).toBeVisible();
+  });
 });
 
 test('a projected view that the network does not give is told, and the page goes on', async ({ page }) => {
@@ -81,7 +95,9 @@ test('nothing that is not the workbook’s own gets into the copy', async ({ pag
   expect(stored).toEqual([]);
 });
 
-test('a newer edition is fetched behind, offered, and shown when it is asked for', async ({ page }) => {
+test('a newer edition is fetched behind, offered, and shown when it is asked for; a copy is removed and made again at a press', async ({
+  page,
+}) => {
   await visit(page);
   const newer = mkdtempSync(join(tmpdir(), 'edition-'));
   try {
@@ -98,22 +114,17 @@ test('a newer edition is fetched behind, offered, and shown when it is asked for
     await offer.click();
     await expect(page.getByRole('heading', { level: 1 })).toContainText('second edition');
     expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(1);
+
+    await page.getByRole('button', { name: 'Remove the copy' }).click();
+    await expect(page.locator('[data-copy-words]')).toContainText('not kept on this device');
+    await page.reload();
+    await expect(page.locator('[data-copy-words]')).toContainText('not kept on this device');
+    expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(0);
+    await page.getByRole('button', { name: 'Keep the course on this device' }).click();
+    await expect(page.locator('[data-copy-words]')).toContainText('kept on this device (');
   } finally {
     rmSync(newer, { recursive: true });
   }
-});
-
-test('the copy is removed at a press, not made again by the next visit, and made again at a press', async ({
-  page,
-}) => {
-  await visit(page);
-  await page.getByRole('button', { name: 'Remove the copy' }).click();
-  await expect(page.locator('[data-copy-words]')).toContainText('not kept on this device');
-  await page.reload();
-  await expect(page.locator('[data-copy-words]')).toContainText('not kept on this device');
-  expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(0);
-  await page.getByRole('button', { name: 'Keep the course on this device' }).click();
-  await expect(page.locator('[data-copy-words]')).toContainText('kept on this device (');
 });
 
 /** The worker that the build would write for what *folder* holds now. */

@@ -28,7 +28,7 @@ export default defineConfig({
     baseURL,
     // A new context costs as much as a page: the last one's is taken, emptied. What is emptied only in part has its own, where `reuseContext` says so.
     reuseContext: true,
-    // Only the offline spec wants a worker between it and the pages.
+    // Only the dead-network spec wants a worker between it and the pages.
     serviceWorkers: 'block',
     launchOptions: { executablePath, args: [...browserFlags] },
     // A trace costs as much again as the test: it is asked for where a failure is not understood, by TRACE=1.

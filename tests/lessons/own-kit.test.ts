@@ -1,12 +1,14 @@
 import { globSync } from 'node:fs';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import { printAnswer, type Answer } from '#site/state/answer.ts';
 import { crateKit } from '#site/kit/crate-kit.ts';
 import { kitOf } from '#site/kit/change.ts';
 import { emptyKit, type Kit, type NewPart } from '#site/kit/part.ts';
 import { offersOf } from '#site/kit/offers.ts';
+import { searchIn } from '#site/kit/searched-parts.ts';
+import { ownParts } from '#site/state/own-parts.svelte.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 
@@ -18,6 +20,7 @@ const benches = await Promise.all(
   }),
 );
 const withChoice = benches.filter(([, { choices }]) => 'lens' in choices || 'sensor' in choices);
+const withLight = benches.filter(([slug]) => ['planning-a-picture', 'size-of-light', 'soap-film'].includes(slug));
 
 const camera: NewPart = {
   kind: 'camera',
@@ -66,6 +69,18 @@ function offered(bench: AnyBench, kit: Kit, then: (offers: ReturnType<typeof off
 
 it('finds lessons that have a lens or a camera to choose', () => {
   expect(withChoice.length).toBeGreaterThan(10);
+});
+
+it.each(withLight)('%s offers the kit’s lights, and of its flashes those whose width it knows', (_, bench) => {
+  const softbox: NewPart = { kind: 'light', name: 'My paper', 'source-size': 123 };
+  const flash: NewPart = { kind: 'flash', name: 'My flash', 'guide-number': 24000 };
+  offered(bench, kitOf(softbox, flash), (offers) => {
+    const [[choice, some]] = Object.entries(offers) as [[string, (typeof offers)[string]]];
+    const [light, other] = Object.entries(some);
+    expect(other![1].option.apart).toContain('width of its window');
+    bench.choose(choice, light![0]);
+    expect(bench.inputs['source-size']).toBe(123);
+  });
 });
 
 describe.each(withChoice)('%s', (_, bench) => {
@@ -211,4 +226,47 @@ it('has no kit that makes a bench throw', () => {
     }),
     { numRuns: 150 },
   );
+});
+
+describe('where chains are searched', () => {
+  const [, bench] = benches.find(([slug]) => slug === 'choosing-kit')!;
+  const found = () => [bench.kept['kit'], bench.number('chain-count' as QuantityName)];
+  const bring = (kit: Kit, search = '') => {
+    vi.stubGlobal('location', { search });
+    searchIn(bench, {}, kit);
+  };
+  afterEach(() => {
+    vi.unstubAllGlobals();
+    ownParts.found = undefined;
+    bench.offer({});
+    bench.read('');
+  });
+  const ring: NewPart = { kind: 'ring', name: 'My 20', extension: 20, contacts: 'yes' };
+
+  it('has the whole kit to choose from, and begins with the bag all the same', () => {
+    bring(kitOf(camera, byMarks, ring));
+    expect(found()).toEqual(['bag', 160]);
+    bench.choose('kit', 'own');
+    // One lens, with a ring and without, on the camera that is in the kit.
+    expect(found()).toEqual(['own', 2]);
+    expect(bench.number('sensor-width')).toBe(22.3);
+    expect(bench.write('')).toContain('kit=own');
+    bring(kitOf(camera, byMarks, macro, ring));
+    expect(found()).toEqual(['own', 4]);
+  });
+
+  it('takes over an address that names it, once it is here', () => {
+    bring(kitOf(camera, byMarks), '?kit=own&budget=20');
+    // Two lengths, a second ring of the wish list or none; the lens turned round or not. A second lens for the coupling ring there is not.
+    expect(found()).toEqual(['own', 4]);
+  });
+
+  it('goes back to the bag where another tab has emptied the kit, or left no chain in it', () => {
+    for (const less of [emptyKit, kitOf(byMarks)]) {
+      bring(kitOf(camera, byMarks, ring));
+      bench.choose('kit', 'own');
+      bring(less);
+      expect(bench.kept['kit']).toBe('bag');
+    }
+  });
 });

@@ -1,7 +1,7 @@
 import type { Named } from '#core/quantity/formula.ts';
 import { kitReachByFront, type ChainReach } from '#core/rig/kit/reach.ts';
 import { searchSoundKit, type KitSearch } from '#core/rig/kit/search-sound-kit.ts';
-import { cameraRow, kits, wish, type KitSlug, type WishSlug } from '#site/state/kits.ts';
+import { keyOf, rowsOn, type KitSlug, type WishSlug } from '#site/state/kits.ts';
 
 /** What is asked of a chain, as the bench has it. */
 export type Asked = Readonly<
@@ -54,13 +54,6 @@ function kept<Value>(key: string, find: () => Value): Value {
   return value;
 }
 
-/** The kit and what is added to it, on the camera. */
-const rowsOf = (kit: KitSlug, added: readonly WishSlug[], asked: Asked) => [
-  cameraRow(asked.sensorWidth, asked.circleOfConfusion),
-  ...kits[kit].rows,
-  ...added.map(wish),
-];
-
 /**
  * Every chain of a kit with what is added to it, judged.
  *
@@ -73,10 +66,10 @@ export function search(
   as: string | undefined,
   budget = Infinity,
 ): KitSearch {
-  const rows = rowsOf(kit, added, asked);
+  const rows = rowsOn(kit, added, asked);
   // Where nothing costs anything all budgets are one.
   const limit = rows.every(({ price }) => price === 0) ? Infinity : budget;
-  return kept(JSON.stringify([kit, added, asked, as, limit]), () =>
+  return kept(JSON.stringify([keyOf(kit), added, asked, as, limit]), () =>
     searchSoundKit(
       rows,
       {
@@ -90,6 +83,10 @@ export function search(
     ),
   );
 }
+
+/** Neither sensor nor circle have a part in where a chain is sharp, but for a kit with cameras of its own. */
+export const reachKey = (kit: KitSlug, added: readonly WishSlug[], { sensorWidth }: Pick<Asked, 'sensorWidth'>) =>
+  [keyOf(kit), ...added, ...(kit === 'own' ? [sensorWidth] : [])].join();
 
 /** Settings of each lens that its line in the plot is drawn through. */
 const settings = 14;
@@ -118,9 +115,8 @@ export function reaches(
   asked: Asked,
   ongrown: (pieces: Reaches) => void,
 ): { readonly now: Reaches; readonly stop: () => void } {
-  // Neither sensor nor circle have a part in where a chain is sharp.
-  const found = kept<Reaching>(`reach ${kit} ${added.join()}`, () => ({
-    rest: kitReachByFront(rowsOf(kit, added, asked), settings),
+  const found = kept<Reaching>(`reach ${reachKey(kit, added, asked)}`, () => ({
+    rest: kitReachByFront(rowsOn(kit, added, asked), settings),
     pieces: [],
     isWhole: false,
   }));
@@ -136,7 +132,7 @@ export function reaches(
 
 /** All of it at once, for a page that is being built and not looked at. */
 export function allReaches(kit: KitSlug, added: readonly WishSlug[], asked: Asked): Reaches {
-  return [[...kitReachByFront(rowsOf(kit, added, asked), settings)].flat()];
+  return [[...kitReachByFront(rowsOn(kit, added, asked), settings)].flat()];
 }
 
 /** Adds a piece. */
