@@ -10,6 +10,7 @@ import { foldParts } from './site/build/fold-parts.ts';
 import { lessonGlue } from './site/build/lesson-glue.ts';
 import { onServerAlone } from './site/build/on-server-alone.ts';
 import { partsInOrder } from './site/build/parts-in-order.ts';
+import { problemTexts } from './site/build/problem-texts.ts';
 import { setWithinExamples } from './site/build/set-within-examples.ts';
 import { spareSvelte } from './site/build/spare-svelte.ts';
 import { stylesOnce } from './site/build/styles-once.ts';
@@ -96,6 +97,7 @@ export default defineConfig({
     plugins: [
       lessonGlue(),
       equations(),
+      problemTexts(),
       katexWoff2(),
       subsetFonts(),
       leavePrintedTextBehind(),

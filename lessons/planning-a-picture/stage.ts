@@ -6,6 +6,8 @@ const patient = { 'time-limit': 60 };
 export const stage: readonly StageStep[] = [
   {
     question: 'A jumping spider, 6 mm wide. How large on the sensor, to take half of the picture?',
+    options: ['Life size', 'Twice life size', 'Three times'],
+    holds: 2,
     caption: '{magnification}: its image is half of the sensor’s width. From this all else follows.',
     from: { 'frame-fill': 0.1, ...patient },
     set: patient,
@@ -13,6 +15,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'The macro lens goes to life size by itself. What must be added?',
+    options: ['One ring', 'All the rings', 'The bellows'],
+    holds: 2,
     caption: '{extension} between lens and camera: past all the rings, so the bellows.',
     from: { 'frame-fill': 0.16, ...patient },
     set: patient,
@@ -20,6 +24,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'It lets nothing come nearer than 30 mm. Is there room, also for a light at 60 mm?',
+    options: ['Yes', 'No'],
+    holds: 0,
     caption: 'Yes: {working-distance} before the lens. The light comes in from the side.',
     from: patient,
     set: { 'flash-distance': 60, ...patient },
@@ -28,6 +34,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'It is 3 mm deep. Will one frame do, closed further?',
+    options: ['Yes', 'No'],
+    holds: 1,
     caption: 'No. T is by rays alone. With diffraction one frame holds {one-frame.subject-depth} at most at this size.',
     from: { 'f-number': 2.8, ...patient },
     set: patient,
@@ -35,6 +43,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'So a stack. It holds still for 8 s, not for a minute: are all frames done, half, or fewer?',
+    options: ['All', 'Half', 'Fewer'],
+    holds: 2,
     caption: 'Fewer: {in-time.frame-count}, for all take {stack-time}. Make it smaller.',
     from: patient,
     set: {},
@@ -43,6 +53,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'A third of the picture, and 0.3 s from frame to frame: is that in time?',
+    options: ['Yes', 'No'],
+    holds: 0,
     caption: '{frame-count} frames in {stack-time}: done. The card had said which answer to change.',
     from: {},
     set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
@@ -50,6 +62,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Its first frame by itself: how much of the 3 mm is sharp, half, a tenth, or less?',
+    options: ['Half', 'A tenth', 'Less'],
+    holds: 2,
     caption: 'Less: {depth-of-field}. Left all frames merged, right the first: sharp at the near end only.',
     from: { 'frame-fill': 0.35, 'settling-time': 0.3, beside: 'light' },
     set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
@@ -57,6 +71,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'At ISO 6400 daylight would do, in noise. At ISO 200: shutter or flash?',
+    options: ['Shutter', 'Flash'],
+    holds: 1,
     caption:
       'Daylight wants {ambient.exposure-time}, movement allows {slowest.exposure-time}. Flash: {needed.flash-power} of its power.',
     from: { 'frame-fill': 0.35, 'settling-time': 0.3, iso: 6400 },
@@ -65,6 +81,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'The bare head makes hard shadows. Twice as far away, or diffusing paper, nearer?',
+    options: ['Twice as far away', 'Paper, nearer'],
+    holds: 1,
     caption: 'Paper, nearer: {source-angle} wide, seen from the spider. Farther off the shadows get harder.',
     from: { 'frame-fill': 0.35, 'settling-time': 0.3 },
     set: { 'frame-fill': 0.35, 'settling-time': 0.3, source: 'paper', 'flash-distance': 60 },
@@ -72,6 +90,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'It turns away each time the light comes near. Go after it, or leave it?',
+    options: ['Go after it', 'Leave it'],
+    holds: 1,
     caption: 'Leave it: the card’s last line. What does not fit on the card is not a plan.',
     from: { 'frame-fill': 0.35, 'settling-time': 0.3 },
     set: { 'frame-fill': 0.35, 'settling-time': 0.3, source: 'paper', 'flash-distance': 60 },

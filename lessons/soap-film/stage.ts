@@ -3,17 +3,23 @@ import type { StageStep } from '#site/stage/step.ts';
 export const stage: readonly StageStep[] = [
   {
     question: 'Soapy water has no colour. Has its film some by the soap, or by how thin it is?',
+    options: ['By the soap', 'By how thin it is'],
+    holds: 1,
     caption: 'How thin: at {film-thickness} the two beams are in step for {bright.wavelength} and cancel for violet.',
     from: { 'film-thickness': 0.0001 },
     set: { 'film-thickness': 0.00034 },
   },
   {
     question: 'As thin as it gets: bright, coloured or black?',
+    options: ['Bright', 'Coloured', 'Black'],
+    holds: 2,
     caption: 'Black: {film-reflectance} comes back. It is film, not a hole: one of the two beams is turned over.',
     set: { 'film-thickness': 0.000005 },
   },
   {
     question: 'How thick is the film where green is first brightest: about 110, 220 or 450 nm?',
+    options: ['About 110 nm', '220 nm', '450 nm'],
+    holds: 0,
     caption: 'At {bright.film-thickness}. All other colours are bright there as well, so it looks white.',
     sheet: 'film',
     withheld: ['bright.film-thickness'],
@@ -22,6 +28,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'It drains. Which way do the bands go?',
+    options: ['Up', 'Down'],
+    holds: 1,
     caption: 'Down: each colour stays with its thickness, and that moves down. The black grows from the top.',
     sheet: 'film',
     from: { 'film-thickness': 0.00034, 'interference-order': 1 },
@@ -29,6 +37,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'We look from farther aside. Does the colour go to red, to blue, or stay?',
+    options: ['To red', 'To blue', 'It stays'],
+    holds: 1,
     caption: 'To blue: brightest is {bright.wavelength}. Aslant the detour is shorter.',
     sheet: 'two-ways',
     from: { 'incidence-angle': 0 },
@@ -36,6 +46,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'A bare flash, 60 mm wide, lights one spot. From 100 mm, will it light all, or only a wider light?',
+    options: ['All of it', 'Only a wider light will'],
+    holds: 1,
     caption: 'A wider one, such as this bowl: {needed.source-size} at least, for {field-width} of film.',
     sheet: 'mirror',
     from: { 'source-size': 60, 'flash-distance': 300 },
@@ -43,6 +55,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Seen aslant, is the film sharp from side to side?',
+    options: ['Yes', 'No'],
+    holds: 1,
     caption: 'No: {subject-depth} deep across the picture, {depth-of-field} sharp. Straight on it is shallowest.',
     sheet: 'mirror',
     from: { 'incidence-angle': 0 },

@@ -90,6 +90,8 @@ export interface SideViewHandle {
    */
   readonly onmove: (at: number, taken: { readonly at: number; readonly value: number }) => void;
   readonly onstep: (value: number) => void;
+  /** The hand is *moved* pixels from where it took hold, and has let go there once *isHeld* is false: for what may be pulled off the drawing. */
+  readonly onpull?: (moved: { readonly x: number; readonly y: number }, isHeld: boolean) => void;
 }
 
 /** How several chains stand above each other. */

@@ -1,0 +1,75 @@
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import type { AnsweredName, BuiltChain } from './answers.ts';
+import { answerText } from './words.ts';
+
+/** One question for the room about the chains as they stand, its answer, and what the figure leaves out until then. */
+export interface Asked {
+  readonly question: string;
+  readonly caption: string;
+  readonly withheld: readonly QuantityName[];
+}
+
+interface Plan {
+  readonly name: AnsweredName;
+  readonly alone: string;
+  readonly two: string;
+  readonly says: (value: string) => string;
+}
+
+const plans: readonly Plan[] = [
+  {
+    name: 'magnification',
+    alone: 'How large is the picture on the sensor?',
+    two: 'Which chain shows the subject larger?',
+    says: (value) => `m = ${value}`,
+  },
+  {
+    name: 'field-width',
+    alone: 'How wide is what fills the picture?',
+    two: 'Which chain takes in more?',
+    says: (value) => `${value} wide`,
+  },
+  {
+    name: 'working-distance',
+    alone: 'How much room is left in front?',
+    two: 'Which chain leaves more room in front?',
+    says: (value) => `w = ${value}`,
+  },
+  {
+    name: 'effective-f-number',
+    alone: 'Which f-number does the light pass?',
+    two: 'Which chain is darker?',
+    says: (value) => `effective ${value}`,
+  },
+  {
+    name: 'depth-of-field',
+    alone: 'How deep is what looks sharp?',
+    two: 'Which chain sees deeper?',
+    says: (value) => `T = ${value}`,
+  },
+  {
+    name: 'airy-diameter',
+    alone: 'How wide is a point on the sensor, at best?',
+    two: 'Which chain blurs a point more?',
+    says: (value) => `${value} across`,
+  },
+];
+
+/** What a drawing says of a quantity beside its own dimension. */
+const withheldWith: Readonly<Partial<Record<AnsweredName, readonly QuantityName[]>>> = {
+  'working-distance': ['focus-distance'],
+  magnification: ['field-width'],
+};
+
+/** Questions about one chain or two, as far as they have answers, in the order in which one photographs. */
+export function demonstration(chains: readonly BuiltChain[]): readonly Asked[] {
+  return plans.flatMap(({ name, alone, two, says }) => {
+    const values = chains.map(({ answers }) => answers[name]);
+    if (values.length === 0 || values.some((value) => value === undefined)) return [];
+    const said = values.map((value) => says(answerText(name, value!)));
+    // What both have alike, because it was set so or is, is no question.
+    if (said.length > 1 && said[0] === said[1]) return [];
+    const caption = said.length === 1 ? `${said[0]}.` : `Above ${said[0]}, below ${said[1]}.`;
+    return [{ question: said.length === 1 ? alone : two, caption, withheld: [name, ...(withheldWith[name] ?? [])] }];
+  });
+}

@@ -1,0 +1,108 @@
+import { closestMagnification } from '#core/rig/lens-in-use.ts';
+import { drawOf, usualLens, type Chain, type Link } from '#site/chain/chain.ts';
+import { numberIn } from '#site/kit/part.ts';
+import { builtChain } from './answers.ts';
+import { usualConditions } from './conditions.ts';
+
+/** What two chains may have alike. */
+export const alike = ['magnification', 'working-distance'] as const;
+
+export type Alike = (typeof alike)[number];
+
+/** A chain set to a wanted value, or from where to where it goes where it does not reach it. */
+export type Matched =
+  | { readonly kind: 'matched'; readonly chain: Chain }
+  | { readonly kind: 'out of reach'; readonly least: number; readonly most: number }
+  /** Nothing in it can be set. */
+  | { readonly kind: 'fixed' };
+
+/** So many settings are tried between the ends; between two of them that lie on both sides the rest is halving. */
+const tries = 48;
+const halvings = 60;
+
+/** What can be turned or drawn out: the focus of each lens the right way round, then the bellows. */
+function settings(chain: Chain): readonly { at: number; least: number; most: number; set: (value: number) => Link }[] {
+  const focused = chain.flatMap((link, at) => {
+    if (link.thing.kind !== 'lens' || link.turned) return [];
+    const most = closestMagnification(usualLens(link.thing));
+    return most > 0 ? [{ at, least: 0, most, set: (focus: number): Link => ({ ...link, focus }) }] : [];
+  });
+  const drawn = chain.flatMap((link, at) => {
+    if (link.thing.kind !== 'bellows') return [];
+    const [least, most] = [numberIn(link.thing.part, 'shortest')!, numberIn(link.thing.part, 'longest')!];
+    return [{ at, least, most, set: (extension: number): Link => ({ ...link, extension }) }];
+  });
+  return [...focused, ...drawn];
+}
+
+/** *name* of the chain; undefined where it has none, or where no picture is to be had. */
+export function measured(chain: Chain, name: Alike | 'focus-distance'): number | undefined {
+  const built = builtChain(chain, usualConditions);
+  if (built.kind !== 'built' || built.positions.solved.sharpPlane !== 'in front') return undefined;
+  return built.answers[name];
+}
+
+/**
+ * The chain set so that it gives *value* of *name*: by the focus of its lens where that reaches it, else by its bellows, else by both: bellows are drawn out
+ * with the lens at its closest.
+ *
+ * Of several settings that give it the nearest to how it is set now is taken.
+ */
+export function matchedTo(chain: Chain, name: Alike | 'focus-distance', value: number): Matched {
+  if (chain.some(({ thing }) => thing.fault !== undefined)) return { kind: 'fixed' };
+  const now = measured(chain, name);
+  if (now !== undefined && isSame(now, value)) return { kind: 'matched', chain };
+  const all = settings(chain);
+  if (all.length === 0) return { kind: 'fixed' };
+  let [low, high] = [Infinity, -Infinity];
+  for (const { at, least, most, set } of all) {
+    const ask = (setting: number) => measured(chain.with(at, set(setting)), name);
+    const from = current(chain[at]!, least, most);
+    const roots: number[] = [];
+    let before: { setting: number; found: number } | undefined;
+    for (let index = 0; index <= tries; index++) {
+      const setting = least + ((most - least) * index) / tries;
+      const found = ask(setting);
+      if (found === undefined) {
+        before = undefined;
+        continue;
+      }
+      low = Math.min(low, found);
+      high = Math.max(high, found);
+      if (isSame(found, value)) roots.push(setting);
+      else if (before && found > value !== before.found > value) {
+        const root = between(ask, before.setting, setting, value);
+        if (root !== undefined) roots.push(root);
+      }
+      before = { setting, found };
+    }
+    if (roots.length > 0) {
+      const root = roots.reduce((best, one) => (Math.abs(one - from) < Math.abs(best - from) ? one : best));
+      return { kind: 'matched', chain: chain.with(at, set(root)) };
+    }
+  }
+  return low <= high ? { kind: 'out of reach', least: low, most: high } : { kind: 'fixed' };
+}
+
+const isSame = (one: number, other: number) => Math.abs(one - other) <= 1e-9 * Math.abs(other);
+
+function current(link: Link, least: number, most: number): number {
+  if (link.thing.kind === 'bellows') return drawOf(link);
+  return Math.min(most, Math.max(least, link.focus ?? most));
+}
+
+function between(ask: (setting: number) => number | undefined, one: number, other: number, value: number) {
+  let [low, high] = [one, other];
+  const lowIsAbove = (ask(low) ?? NaN) > value;
+  for (let step = 0; step < halvings; step++) {
+    const middle = (low + high) / 2;
+    const found = ask(middle);
+    if (found === undefined) return undefined;
+    if (found > value === lowIsAbove) low = middle;
+    else high = middle;
+  }
+  const root = (low + high) / 2;
+  const found = ask(root);
+  // A jump from one side to the other is no way through the middle.
+  return found !== undefined && Math.abs(found - value) <= 1e-6 * Math.abs(value) ? root : undefined;
+}

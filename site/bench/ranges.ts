@@ -1,0 +1,56 @@
+import type { AnswerSpan } from '#core/rig/assumed/span-over.ts';
+import type { Lens } from '#core/rig/lens.ts';
+import { usualLens, type Chain } from '#site/chain/chain.ts';
+import type { Thing } from '#site/chain/thing.ts';
+import { isOneNumber, leanWords } from '#site/kit/range-words.ts';
+import { builtChain, type AnsweredName, type Answers, type BuiltChain } from './answers.ts';
+import type { Conditions } from './conditions.ts';
+
+/** Between what answers lie because something of a lens is assumed or measured with an error, and what that is, a sentence for each such lens. */
+export interface Ranges {
+  readonly spans: Readonly<Partial<Record<AnsweredName, AnswerSpan>>>;
+  readonly because: readonly string[];
+}
+
+/** So many chains are asked at most; where two lenses are open in many ways each is tried with the other as usual. */
+const most = 128;
+
+/** The ranges of a chain's answers; none where everything about its lenses is known. */
+export function rangesOf(chain: Chain, { answers: usual }: BuiltChain, conditions: Conditions): Ranges {
+  const open = [...new Set(chain.map(({ thing }) => thing))].filter(({ lenses }) => (lenses?.extremes.length ?? 0) > 1);
+  if (open.length === 0) return { spans: {}, because: [] };
+  const all = waysOf(open).map((way) => answersWith(chain, conditions, way));
+  const spans: Partial<Record<AnsweredName, AnswerSpan>> = {};
+  for (const name of Object.keys(usual) as AnsweredName[]) {
+    const values = all.flatMap((answers) => answers?.[name] ?? []);
+    if (values.length === 0) continue;
+    const span = {
+      usual: usual[name],
+      least: Math.min(...values),
+      most: Math.max(...values),
+      isOpen: values.length < all.length,
+    };
+    if (!isOneNumber(name, span)) spans[name] = span;
+  }
+  const because = open.map(({ name, lenses }) => `${name}: ${leanWords(lenses!)}.`);
+  return { spans, because };
+}
+
+type Way = ReadonlyMap<Thing, Lens>;
+
+function waysOf(open: readonly Thing[]): readonly Way[] {
+  const count = open.reduce((product, { lenses }) => product * lenses!.extremes.length, 1);
+  if (count > most) {
+    return open.flatMap((thing) => thing.lenses!.extremes.map((lens) => new Map([[thing, lens]])));
+  }
+  return open.reduce<readonly Way[]>(
+    (ways, thing) => ways.flatMap((way) => thing.lenses!.extremes.map((lens) => new Map([...way, [thing, lens]]))),
+    [new Map()],
+  );
+}
+
+/** Undefined where a chain with such lenses cannot be built. */
+function answersWith(chain: Chain, conditions: Conditions, way: Way): Answers | undefined {
+  const built = builtChain(chain, conditions, (thing) => way.get(thing) ?? usualLens(thing));
+  return built.kind === 'built' ? built.answers : undefined;
+}

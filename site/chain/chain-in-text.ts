@@ -1,0 +1,136 @@
+import { plainNumber, readPlainNumber } from '#core/quantity/plain-number.ts';
+import type { KitValue } from '#site/kit/part.ts';
+import { firstChain, mostLinks, type Chain, type Link } from './chain.ts';
+import { crateThings } from './crate-things.ts';
+import type { Thing } from './thing.ts';
+
+/*
+ * A chain as a short text, for addresses: `body-36,ring-24,lens-50:f11:m0.1`. Parts from the camera outwards, each with its settings: `turned`,
+ * `far` or `m0.1` for the focus, `f11` for the f-number, `e80` for the draw of bellows. A part of a reader's own is its kind with everything that is said
+ * of it: `my-ring:name=thick_ring:extension=13:contacts=no`.
+ */
+
+/** What was read, and in sentences what could not be used. */
+export interface ChainReading {
+  readonly chain: Chain;
+  readonly notices: readonly string[];
+}
+
+/** Longer texts are no chain. */
+export const longestChain = 6000;
+
+const own = 'my-';
+
+/** The chain as a text; `readChain` reads it back, without a kit at hand. */
+export function textOfChain(chain: Chain): string {
+  return chain.map(linkText).join(',');
+}
+
+/** The same as the value of a query's parameter: the separators stay as they are, for an address should be read. */
+export function addressOfChain(chain: Chain): string {
+  return encodeURIComponent(textOfChain(chain)).replaceAll('%2C', ',').replaceAll('%3A', ':').replaceAll('%3D', '=');
+}
+
+function linkText({ thing, turned, focus, fNumber, extension }: Link): string {
+  const set = [
+    ...(turned ? ['turned'] : []),
+    ...(focus === undefined ? [] : [focus === 0 ? 'far' : `m${plainNumber(focus)}`]),
+    ...(fNumber === undefined ? [] : [`f${plainNumber(fNumber)}`]),
+    ...(extension === undefined ? [] : [`e${plainNumber(extension)}`]),
+  ];
+  return [thing.isOwn ? ownText(thing) : thing.slug, ...set].join(':');
+}
+
+function ownText({ kind, part }: Thing): string {
+  const said = Object.entries(part).flatMap(([key, value]) =>
+    value === undefined || ['id', 'kind', 'name'].includes(key) ? [] : [`${key}=${valueText(value)}`],
+  );
+  return [`${own}${kind}`, `name=${escaped(part.name)}`, ...said].join(':');
+}
+
+function valueText(value: KitValue): string {
+  if (typeof value === 'number') return plainNumber(value);
+  return typeof value === 'string' ? escaped(value) : `${plainNumber(value.value)}~${plainNumber(value.error)}`;
+}
+
+/** Without the characters that mean something here; a space is an underscore. */
+const escaped = (words: string) =>
+  words.replace(/[!,:=_~]/g, (letter) => `!${letter.charCodeAt(0).toString(16)}`).replaceAll(' ', '_');
+
+/** What {@link escaped} made, as it was. */
+export const unescaped = (text: string) =>
+  text.replaceAll('_', ' ').replace(/!([0-9a-f]{2})/g, (_, code: string) => String.fromCharCode(parseInt(code, 16)));
+
+/** Foreign text is quoted back in part. */
+export const quoted = (text: string) => `“${text.length > 30 ? `${text.slice(0, 30)}…` : text}”`;
+
+/** Makes a thing of what a link spells out: its kind, and words such as `extension=13`; undefined, and said why, where it cannot. */
+export type ReadOwn = (
+  kind: string,
+  index: number,
+  words: readonly string[],
+  say: (what: string) => void,
+) => Thing | undefined;
+
+/** Whether a text spells out parts of a reader's own: only then has anybody to read them. */
+export const spellsOut = (text: string) => text.includes(own);
+
+/**
+ * Reads a chain from a text. No text makes it throw: what cannot be used is left out and named, with what is accepted, and the rest is kept.
+ *
+ * @param readOwn reads parts that are spelled out; without it they are left out
+ * @returns a chain that begins with its one camera; that it can be built is for the engine to say
+ */
+export function readChainBy(text: string, readOwn: ReadOwn | undefined): ChainReading {
+  const notices: string[] = [];
+  if (text.length > longestChain) {
+    return { chain: firstChain(), notices: ['The link’s chain is longer than any chain. The usual one is shown.'] };
+  }
+  const links: Link[] = [];
+  for (const [index, piece] of text.split(',').entries()) {
+    if (piece.trim() === '') continue;
+    if (links.length === mostLinks) {
+      notices.push(`A chain has ${mostLinks} parts at most; the link’s others are left out.`);
+      break;
+    }
+    const link = readLink(piece, index, notices, readOwn);
+    if (link) links.push(link);
+  }
+  const cameras = links.filter(({ thing }) => thing.kind === 'camera');
+  if (cameras.length > 1) notices.push(`A chain has one camera: ${cameras[0]!.thing.name} is kept.`);
+  if (cameras.length === 0) notices.push('The link names no camera: the crate’s first is taken.');
+  const camera = cameras[0] ?? firstChain()[0]!;
+  return { chain: [camera, ...links.filter(({ thing }) => thing.kind !== 'camera')], notices };
+}
+
+function readLink(piece: string, index: number, notices: string[], readOwn: ReadOwn | undefined): Link | undefined {
+  const [name = '', ...words] = piece.split(':');
+  const say = (what: string) => void notices.push(`Part ${index + 1} of the link, ${quoted(name)}: ${what}`);
+  const thing = name.startsWith(own) ? readOwn?.(name.slice(own.length), index, words, say) : crateThings.get(name);
+  if (!thing) {
+    if (!name.startsWith(own)) {
+      say(`the crate has nothing of that name. It is left out. The crate has ${[...crateThings.keys()].join(', ')}.`);
+    }
+    return undefined;
+  }
+  let link: Link = { thing };
+  for (const word of words.filter((one) => !one.includes('='))) {
+    const set = readSetting(thing, word);
+    if (typeof set === 'string') say(set);
+    else link = { ...link, ...set };
+  }
+  return link;
+}
+
+/** What a word sets of a thing, or a sentence why it sets nothing. */
+function readSetting({ kind, name }: Thing, word: string): Omit<Link, 'thing'> | string {
+  const left = `${quoted(word)} is no setting of ${name}. It is left out.`;
+  if (kind === 'lens' && word === 'turned') return { turned: true };
+  if (kind === 'lens' && word === 'far') return { focus: 0 };
+  const value = readPlainNumber(word.slice(1));
+  if (value === undefined) return left;
+  if (kind === 'lens' && word.startsWith('m') && value >= 0 && value <= 5) return { focus: value };
+  if (kind === 'lens' && word.startsWith('f') && value >= 0.5 && value <= 128) return { fNumber: value };
+  if (kind === 'bellows' && word.startsWith('e') && value > 0 && value <= 1000) return { extension: value };
+  return left;
+}

@@ -1,0 +1,91 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { benchChains } from '#tests/support/bench-chains.ts';
+import { chainInAddress, readChain, writeChain } from './chain-text.ts';
+import { engineChain, firstChain, mostLinks } from './chain.ts';
+import { crateThings } from './crate-things.ts';
+
+const slugs = [...crateThings.keys()];
+const ofCrate = fc.array(
+  fc.tuple(
+    fc.constantFrom(...slugs.slice(2)),
+    fc.constantFrom('', ':turned', ':far', ':m0.1', ':f11', ':e80', ':f4:m0.05'),
+  ),
+  { maxLength: 8 },
+);
+
+describe('a chain as a text', () => {
+  it('is short where all of it is of the crate', () => {
+    expect(writeChain(firstChain())).toBe('body-36,ring-24,lens-50');
+    expect(chainInAddress(readChain('body-23,reversing-ring,lens-28:turned:f11').chain)).toBe(
+      'body-23,reversing-ring,lens-28:turned:f11',
+    );
+  });
+
+  it('is read back as the same chain, own parts spelled out so that no kit is needed', () => {
+    fc.assert(
+      fc.property(benchChains, ({ chain }) => {
+        const text = new URLSearchParams(`?chain=${chainInAddress(chain)}`).get('chain')!;
+        const { chain: again, notices } = readChain(text);
+        expect(notices).toEqual([]);
+        expect(engineChain(again)).toEqual(engineChain(chain));
+        expect(writeChain(again)).toBe(writeChain(chain));
+      }),
+      { seed: 5, numRuns: 300 },
+    );
+  });
+
+  it('keeps names whatever is in them', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme', minLength: 1, maxLength: 60 }), (name) => {
+        const part = { kind: 'ring', name, extension: 13, contacts: 'no' } as const;
+        const thing = { slug: 'x', kind: 'ring', name, part, isOwn: true } as const;
+        const text = new URLSearchParams(`?chain=${chainInAddress([...firstChain(), { thing }])}`).get('chain')!;
+        const { chain, notices } = readChain(text);
+        expect(notices).toEqual([]);
+        const plain = name.replace(/[\p{Cc}\p{Cf}\u2028\u2029]/gu, '').trim();
+        expect(chain[3]!.thing.name).toBe(plain === '' ? 'extension ring' : plain);
+      }),
+      { seed: 6, numRuns: 300 },
+    );
+  });
+
+  it.each([
+    ['body-36,ring-99,lens-50', /“ring-99”: the crate has nothing of that name.*lens-50/s, 'body-36,lens-50'],
+    ['ring-24,lens-50', /names no camera/, 'body-36,ring-24,lens-50'],
+    ['body-36,body-23,lens-50', /has one camera/, 'body-36,lens-50'],
+    ['body-36,ring-24:turned,lens-50', /“turned” is no setting of 24 mm ring/, 'body-36,ring-24,lens-50'],
+    ['body-36,lens-50:f-3', /“f-3” is no setting of 50 mm/, 'body-36,lens-50'],
+    ['body-36,lens-50:mNaN', /“mNaN” is no setting/, 'body-36,lens-50'],
+    ['body-36,my-ring:contacts=no,lens-50', /does not say extension/, 'body-36,lens-50'],
+    ['body-36,my-ring:extension=-3:contacts=no', /Length takes a length from 0\.1/, 'body-36'],
+    ['body-36,my-sofa:extension=3', /no such kind of part/, 'body-36'],
+    ['body-36,my-bellows:shortest=90:longest=40', /“Longest” has to be more/, 'body-36'],
+    ['body-36,__proto__,constructor', /“__proto__”/, 'body-36'],
+  ])('says what is wrong with “%s” and keeps what can be kept', (text, words, kept) => {
+    const { chain, notices } = readChain(text);
+    expect(notices.join(' ')).toMatch(words);
+    expect(writeChain(chain)).toBe(kept);
+  });
+
+  it('has an end', () => {
+    const { chain, notices } = readChain(`body-36,${'ring-12,'.repeat(60)}lens-50`);
+    expect(chain.length).toBeLessThanOrEqual(mostLinks);
+    expect(notices.join(' ')).toMatch(/parts at most/);
+    expect(readChain('ring-12,'.repeat(5000)).notices.join(' ')).toMatch(/longer than any chain/);
+  });
+
+  it('makes of anything a chain that begins with its one camera', () => {
+    const pieces = ofCrate.map((all) => all.map(([slug, set]) => slug + set).join(','));
+    fc.assert(
+      fc.property(fc.oneof(fc.string({ maxLength: 200 }), pieces), (text) => {
+        const { chain } = readChain(text);
+        expect(chain.map(({ thing }) => thing.kind).indexOf('camera')).toBe(0);
+        expect(chain.filter(({ thing }) => thing.kind === 'camera')).toHaveLength(1);
+        // Written again it is what it was read as.
+        expect(writeChain(readChain(writeChain(chain)).chain)).toBe(writeChain(chain));
+      }),
+      { seed: 7, numRuns: 1000 },
+    );
+  });
+});

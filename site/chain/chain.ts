@@ -1,0 +1,176 @@
+import { closestMagnification } from '#core/rig/lens-in-use.ts';
+import type { Lens } from '#core/rig/lens.ts';
+import type { Part } from '#core/rig/part.ts';
+import { numberIn, wordsIn } from '#site/kit/part.ts';
+import { parts as owned } from '#site/state/crate.ts';
+import { crateThing } from './crate-things.ts';
+import type { Thing } from './thing.ts';
+
+/** A thing where it stands in a chain, and how it is set. */
+export interface Link {
+  readonly thing: Thing;
+  /** A lens with its front towards the camera. */
+  readonly turned?: boolean;
+  /** *m₀*, of a lens; where left out it is set as it usually is there, see {@link focusOf}. */
+  readonly focus?: number;
+  /** *N*, of a lens; where left out see {@link fNumberOf}. */
+  readonly fNumber?: number;
+  /** mm, of bellows; where left out they are closed. */
+  readonly extension?: number;
+}
+
+/** From the camera outwards; the first is the camera, and the only one. */
+export type Chain = readonly Link[];
+
+/** So many parts nobody mounts. */
+export const mostLinks = 16;
+
+const usualFNumber = 8;
+
+/** Of an objective's shoulder before the rim of the lens that it is on, and from its shoulder to the specimen, mm: common practice. */
+const adapter = 3;
+const parfocal = 45;
+/** From its shoulder to its front at least, mm: assumed. */
+const shortestObjective = 20;
+
+/** A chain to begin with. */
+export const firstChain = (): Chain => ['body-36', 'ring-24', 'lens-50'].map((slug) => ({ thing: crateThing(slug) }));
+
+/** Whether light goes through another lens before it comes to this one. */
+const isBehindGlass = (chain: Chain, at: number) =>
+  chain.slice(at + 1).some(({ thing }) => thing.kind === 'lens' || thing.kind === 'objective');
+
+const hasGlassBehind = (chain: Chain, at: number) => chain.slice(0, at).some(({ thing }) => thing.kind === 'lens');
+
+/**
+ * *m₀* to which a lens of the chain is set: what is said of it, as far as it reaches; else its closest; infinity where it is turned round or another lens or
+ * an objective stands before it.
+ *
+ * @param lens which of the possible lenses it is taken to be
+ */
+export function focusOf(chain: Chain, at: number, lens: Lens): number {
+  const { turned, focus } = chain[at]!;
+  const closest = closestMagnification(lens);
+  if (focus !== undefined) return Math.min(focus, closest);
+  return turned === true || isBehindGlass(chain, at) ? 0 : closest;
+}
+
+/** Between which f-numbers a lens opens and closes. */
+export function fNumbersOf({ part }: Thing): { readonly least: number; readonly most: number } {
+  const least = numberIn(part, 'max-aperture') ?? 1;
+  return { least, most: Math.max(least, numberIn(part, 'smallest-aperture') ?? 64) };
+}
+
+/** *N* of a lens of the chain: what is said of it; else f/8, or wide open where it hangs on another lens. */
+export function fNumberOf(chain: Chain, at: number): number {
+  const { thing, fNumber } = chain[at]!;
+  const { least, most } = fNumbersOf(thing);
+  const usual = hasGlassBehind(chain, at) ? least : usualFNumber;
+  return Math.min(most, Math.max(least, fNumber ?? usual));
+}
+
+/** Length of the bellows, mm. */
+export function drawOf({ thing: { part }, extension }: Link): number {
+  const [shortest, longest] = [numberIn(part, 'shortest')!, numberIn(part, 'longest')!];
+  return Math.min(longest, Math.max(shortest, extension ?? shortest));
+}
+
+/** What the engine takes, and which link of the chain each of its parts belongs to. */
+export interface EngineChain {
+  readonly parts: readonly Part[];
+  readonly linkOf: readonly number[];
+}
+
+/**
+ * The chain as the rig engine takes it: `assembleRig(engineChain(chain).parts)`.
+ *
+ * A close-up lens is two parts, its seat and its glass, and so is an objective on a lens, which needs an adapter.
+ *
+ * @param lensOf which of the possible lenses each lens is taken to be; the usual one where left out
+ * @throws Error for a thing with a fault: see {@link faultIn}
+ */
+export function engineChain(chain: Chain, lensOf: (thing: Thing) => Lens = usualLens): EngineChain {
+  const register = numberIn(chain[0]!.thing.part, 'register-distance')!;
+  const parts: Part[] = [];
+  const linkOf: number[] = [];
+  chain.forEach((_, at) => {
+    const found = partsOf(chain, at, register, lensOf);
+    parts.push(...found);
+    linkOf.push(...found.map(() => at));
+  });
+  return { parts, linkOf };
+}
+
+/** The lens that a thing is taken to be. Throws for a thing that is none. */
+export function usualLens({ lenses, name }: Thing): Lens {
+  if (!lenses) throw new Error(`${name} is no lens that can stand in a chain`);
+  return lenses.usual;
+}
+
+/** The first link that can stand in no chain whatever is around it, and why. */
+export function faultIn(chain: Chain): { readonly at: number; readonly why: string } | undefined {
+  const at = chain.findIndex(({ thing }) => thing.fault !== undefined);
+  return at < 0 ? undefined : { at, why: chain[at]!.thing.fault! };
+}
+
+function partsOf(chain: Chain, at: number, registerDistance: number, lensOf: (thing: Thing) => Lens): Part[] {
+  const link = chain[at]!;
+  const { thing } = link;
+  const { part } = thing;
+  const number = (key: string) => numberIn(part, key)!;
+  const rim = numberIn(part, 'rim-diameter') ?? numberIn(part, 'thread');
+  const outside = rim === undefined ? {} : { rimDiameter: rim };
+  const coupled = wordsIn(part, 'contacts') === 'yes';
+  switch (thing.kind) {
+    case 'camera':
+      return [
+        {
+          part: 'camera',
+          registerDistance,
+          sensorWidth: number('sensor-width'),
+          sensorHeight: number('sensor-height'),
+        },
+      ];
+    case 'ring':
+      return [{ part: 'ring', extension: number('extension'), coupled }];
+    case 'reversing-ring':
+    case 'coupling-ring':
+      return [{ part: 'ring', extension: number('extension'), coupled: false }];
+    case 'bellows': {
+      const [shortest, longest] = [number('shortest'), number('longest')];
+      return [{ part: 'bellows', extension: drawOf(link), shortest, longest, coupled: false }];
+    }
+    case 'converter':
+      return [
+        {
+          part: 'converter',
+          converterFactor: number('converter-factor'),
+          converterLength: number('converter-length'),
+          registerDistance,
+          coupled,
+        },
+      ];
+    case 'lens': {
+      const lens = lensOf(thing);
+      const set = { focusMagnification: focusOf(chain, at, lens), fNumber: fNumberOf(chain, at) };
+      return [{ part: 'lens', lens, ...set, ...outside, reversed: link.turned === true }];
+    }
+    case 'close-up-lens':
+      return [
+        { part: 'ring', extension: owned['close-up-seat'].extension, ...outside },
+        { part: 'close-up lens', closeUpPower: number('close-up-power'), ...outside },
+      ];
+    case 'objective':
+      return [
+        ...(hasGlassBehind(chain, at) ? [{ part: 'ring', extension: adapter } as const] : []),
+        {
+          part: 'objective',
+          objectiveMagnification: number('objective-magnification'),
+          numericalAperture: number('numerical-aperture'),
+          workingDistance: number('working-distance'),
+          design: { tubeFocalLength: number('tube-focal-length') },
+          parfocalDistance: Math.max(parfocal, number('working-distance') + shortestObjective),
+        },
+      ];
+  }
+}

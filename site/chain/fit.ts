@@ -1,0 +1,76 @@
+import { wordsIn } from '#site/kit/part.ts';
+import type { Chain, Link } from './chain.ts';
+
+/** What a part offers to the next one in front of it. */
+type End =
+  | { readonly by: 'mount'; readonly name: string }
+  /** The thread in front of a lens, for filters. */
+  | { readonly by: 'filter thread' }
+  /** The thread of a reversing or coupling ring, which goes into the front of a lens. */
+  | { readonly by: 'ring’s thread' }
+  /** The back of a lens that is turned round. */
+  | { readonly by: 'nothing' };
+
+/** Two parts that do not hold on to each other as they are: which, and what is to be done. */
+export interface Misfit {
+  readonly at: number;
+  readonly words: string;
+}
+
+/**
+ * Where a chain lacks something that holds one part on another: a lens turned round without a reversing ring, two mounts that differ.
+ *
+ * The optics are as they would be; who builds it needs one thing more, and that takes up length.
+ */
+export function misfitsOf(chain: Chain): readonly Misfit[] {
+  const misfits: Misfit[] = [];
+  let end: End = { by: 'nothing' };
+  let before = '';
+  chain.forEach((link, at) => {
+    const words = at === 0 ? undefined : misfit(link, end, before);
+    if (words !== undefined) misfits.push({ at, words });
+    end = endOf(link, end);
+    before = link.thing.name;
+  });
+  return misfits;
+}
+
+function endOf({ thing, turned }: Link, end: End): End {
+  switch (thing.kind) {
+    case 'camera':
+    case 'ring':
+    case 'bellows':
+    case 'converter':
+      return { by: 'mount', name: wordsIn(thing.part, 'mount') || (end.by === 'mount' ? end.name : '') };
+    case 'reversing-ring':
+    case 'coupling-ring':
+      return { by: 'ring’s thread' };
+    case 'lens':
+      return { by: turned ? 'nothing' : 'filter thread' };
+    case 'close-up-lens':
+      return { by: 'filter thread' };
+    case 'objective':
+      return { by: 'nothing' };
+  }
+}
+
+function misfit({ thing, turned }: Link, end: End, before: string): string | undefined {
+  const { kind, name, part } = thing;
+  if (kind === 'objective') return undefined;
+  if (kind === 'close-up-lens' || kind === 'coupling-ring') {
+    if (end.by === 'filter thread') return undefined;
+    return `${name} goes into the thread in front of a lens, and ${before} has none there.`;
+  }
+  if (kind === 'lens' && turned) {
+    if (end.by === 'ring’s thread') return undefined;
+    const needs = end.by === 'filter thread' ? 'coupling ring' : 'reversing ring';
+    return `${name}, turned round, needs a ${needs} behind it, which takes up length, too.`;
+  }
+  if (end.by !== 'mount') {
+    return `${name} goes on a mount, and ${before} has ${end.by === 'nothing' ? 'none in front' : 'a thread in front'}.`;
+  }
+  const own = wordsIn(part, 'mount');
+  return own !== '' && end.name !== '' && own !== end.name
+    ? `${name} has another mount than ${before}: an adapter has to go between, which takes up length, too.`
+    : undefined;
+}
