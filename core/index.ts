@@ -347,6 +347,9 @@ export { drawProblem, type Problem } from './practice/problem.ts';
 export { drawFrom, type Draw } from './practice/random.ts';
 export { isProgress, progressAfter, type Progress, type PracticeEvent } from './practice/score.ts';
 export { isSeed, mostSeed, nextSeed } from './practice/seed.ts';
+export { reviewAfter, nextKind, type ReviewRecord, type ReviewAnswer } from './practice/review.ts';
+export { sessionBegun, sessionAnswered, sessionGoneOn, type Review, type Session } from './practice/review-session.ts';
+export { drawVersions, type SheetKind, type SheetProblem } from './practice/versions.ts';
 export { workingNumbers, type WorkedStep } from './practice/working.ts';
 export type { Known } from './practice/text.ts';
 
