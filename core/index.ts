@@ -347,6 +347,9 @@ export { drawProblem, type Problem } from './practice/problem.ts';
 export { drawFrom, type Draw } from './practice/random.ts';
 export { isProgress, progressAfter, type Progress, type PracticeEvent } from './practice/score.ts';
 export { isSeed, mostSeed, nextSeed } from './practice/seed.ts';
+export { reviewAfter, nextKind, type ReviewRecord, type ReviewAnswer } from './practice/review.ts';
+export { sessionBegun, sessionAnswered, sessionGoneOn, type Review, type Session } from './practice/review-session.ts';
+export { drawVersions, type SheetKind, type SheetProblem } from './practice/versions.ts';
 export { workingNumbers, type WorkedStep } from './practice/working.ts';
 export type { Known } from './practice/text.ts';
 
@@ -436,8 +439,20 @@ export {
   extensionForReversedLensFormula,
 } from './rig/extension-for-reversed-lens.formula.ts';
 export { extensionFor, focusMagnificationFor, focusRange, type FocusRange } from './rig/focusing.ts';
+export { fitDistances, type JudgedDistance, type LensByDistances } from './rig/fit/fit-distances.ts';
 export { fitLens, type FitOptions } from './rig/fit/fit-lens.ts';
-export { lensFitWords, type Estimate, type FittedLens, type LensFit } from './rig/fit/lens-fit.ts';
+export { fitSettings, type JudgedPhotograph, type LensOfSettings, type SetPhotograph } from './rig/fit/fit-settings.ts';
+export { leftOut, type LeftOut } from './rig/fit/left-out.ts';
+export { parallelLines, type GroupedPoint, type ParallelLines } from './rig/fit/parallel-lines.ts';
+export { studentTails } from './rig/fit/student-tails.ts';
+export {
+  lensFitWords,
+  type ContradictoryLens,
+  type Estimate,
+  type FittedLens,
+  type LensFit,
+  type UntoldLens,
+} from './rig/fit/lens-fit.ts';
 export { FaultyPhotograph, type RulerPhotograph } from './rig/fit/photograph.ts';
 export { pupilMagnificationByDiameters, type PupilDiameters } from './rig/fit/pupil-magnification-by-diameters.ts';
 export { straightLine, type StraightLine, type WeightedPoint } from './rig/fit/straight-line.ts';
@@ -451,6 +466,7 @@ export { FaultyKit, type KitRow, type KitSubject } from './rig/kit/kit.ts';
 export { kitReach, kitReachByFront, type ChainReach } from './rig/kit/reach.ts';
 export { searchKit } from './rig/kit/search-kit.ts';
 export type { ChainJudgement, KitSearch } from './rig/kit/search-sound-kit.ts';
+export { depthLeftByDiffraction } from './wave/depth-left-by-diffraction.ts';
 export { finestEffectiveFNumber, finestEffectiveFNumberFormula } from './wave/finest-effective-f-number.formula.ts';
 export { verdictWords, type Verdict as KitVerdict } from './rig/kit/verdict.ts';
 export {
@@ -602,3 +618,19 @@ export {
   fNumberForEffectiveFNumberFormula,
 } from './gaussian/f-number-for-effective-f-number.formula.ts';
 export { finderLoss, finderLossFormula } from './gaussian/finder-loss.formula.ts';
+export { type CombFit } from './ruler/comb-fit.ts';
+export { type CombShape } from './ruler/comb.ts';
+export { contrastAlong, type LocalContrast } from './ruler/contrast-along.ts';
+export {
+  depthByContrast,
+  noDepthWords,
+  type DepthByContrast,
+  type NoDepth,
+  type SlantedMarks,
+} from './ruler/depth-by-contrast.ts';
+export { findComb, noCombWords, type FoundComb, type NoComb } from './ruler/find-comb.ts';
+export { measureMarks, type MeasuredMarks } from './ruler/measure-marks.ts';
+export { type GreyPhotograph, type RulerLine } from './ruler/photograph.ts';
+export { placesOfMarks } from './ruler/places-of-marks.ts';
+export { offAxisOf, rulerScale, type RulerScale, type ScaleOfMarks } from './ruler/ruler-scale.ts';
+export { twoPlacesScale, type TwoPlaces } from './ruler/two-places.ts';

@@ -12,6 +12,8 @@ const lessons = defineCollection({
     summary: z.string(),
     /** How long it takes to read and play through at home. */
     minutes: z.number().int().positive(),
+    /** What an instructor brings to teach it, thing by thing, as a list for the evening names them. */
+    bring: z.array(z.string()).min(1),
     /** Lessons this one leans on. */
     leansOn: z.array(z.string()).default([]),
   }),

@@ -4,13 +4,18 @@ const spider = { subject: 'jumping-spider', as: 'stack' };
 
 export const stage: readonly StageStep[] = [
   {
-    question: 'Three lenses, a zoom, three rings, two close-up lenses: how many chains for one camera?',
+    question: 'Three lenses, a zoom, three rings, two close-up lenses: ten chains, forty, or over a hundred?',
+    options: ['Ten', 'Forty', 'Over a hundred'],
+    holds: 2,
     caption: '{chain-count}, the zoom at either end counted as a lens. Each is a line in the figure.',
     from: { 'chain-rank': 9 },
     set: {},
+    withheld: ['chain-count'],
   },
   {
     question: 'A butterfly keeps 200 mm away. What do most of the chains fail by: too near, or too large?',
+    options: ['Too near', 'Too large'],
+    holds: 1,
     caption:
       'Too large: {too-large.chain-count}. Rings keep them from focusing far enough away. {suited.chain-count} suit.',
     from: { 'nearest.working-distance': 0 },
@@ -20,6 +25,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Three chains of different parts: do they need different light?',
+    options: ['Yes', 'No'],
+    holds: 1,
     caption: 'The same light: {best.effective-f-number}. Size and depth decide how far to close, not the parts.',
     from: {},
     set: { 'nearest.working-distance': 150 },
@@ -28,18 +35,24 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'It lets us come to 60 mm. Do more chains suit, or others?',
+    options: ['More', 'Others', 'Fewer'],
+    holds: 0,
     caption: 'More: {suited.chain-count}. Asking for more room can cost chains, and never adds one.',
     from: {},
     set: { 'nearest.working-distance': 60 },
   },
   {
-    question: 'A jumping spider, in a stack, by flash. How many of the chains suit?',
+    question: 'A jumping spider, in a stack, by flash. Do all of the chains suit, half, or hardly one?',
+    options: ['All', 'Half', 'Hardly one'],
+    holds: 2,
     caption: 'Only {suited.chain-count}, with every ring on it. Too small: {too-small.chain-count}.',
     from: { 'nearest.working-distance': 60 },
     set: spider,
   },
   {
     question: 'Which part would help the spider most?',
+    options: ['A second 36 mm ring', 'The ×2 converter'],
+    holds: 1,
     caption:
       'The converter: {gain.merit}, and {gain.chain-count} chains more. A part is worth what the best chain gains.',
     from: { ...spider, part: 'second-ring-36' },
@@ -48,8 +61,11 @@ export const stage: readonly StageStep[] = [
     withheld: ['merit'],
   },
   {
-    question: 'Back to the butterfly, from 150 mm away: what does that converter gain it?',
-    caption: 'It gains {gain.merit}: {gain.chain-count} chains more, and none better. Depth was the limit, and still is.',
+    question: 'Back to the butterfly, from 150 mm away: does that converter gain it a stop, half, or nothing?',
+    options: ['A stop', 'Half', 'Nothing'],
+    holds: 2,
+    caption:
+      'It gains {gain.merit}: {gain.chain-count} chains more, and none better. Depth was the limit, and still is.',
     from: { part: 'second-ring-36', 'nearest.working-distance': 150 },
     set: { part: 'converter-2', 'nearest.working-distance': 150 },
     sheet: 'part',

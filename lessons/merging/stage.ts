@@ -15,6 +15,8 @@ export const stage: readonly StageStep[] = [
   {
     question:
       'Only part of the lens can see this band. With the edge three times as high, is the band wider or narrower?',
+    options: ['Wider', 'Narrower'],
+    holds: 0,
     caption: 'Wider, about three times: {hidden-band}. Seen from there, the edge covers part of the lens.',
     from: { 'edge-height': 1 },
     set: { 'edge-height': 3 },
@@ -22,18 +24,24 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Twice as many frames, half as far apart. Does the band get narrower?',
+    options: ['Yes', 'No'],
+    holds: 1,
     caption: 'No: {frame-count} frames, and still {hidden-band}. Each of them looks past the same edge.',
     set: { overlap: 0.65 },
     sheet: 'edge',
   },
   {
     question: 'Stop down by two stops. Does the band get narrower?',
+    options: ['Yes', 'No'],
+    holds: 0,
     caption: 'Yes, half as wide: {hidden-band}. The pupil is half as wide, too.',
     set: { overlap: 0.65, 'f-number': 11 },
     sheet: 'edge',
   },
   {
     question: 'A drop on a wire before a flower, merged, at f/11. Open to f/2.8: what happens along the outlines?',
+    options: ['Nothing', 'A halo comes', 'It doubles'],
+    holds: 1,
     caption: 'A halo: the band is {hidden-band} now. Enlarged. Left: {frame-count} frames, merged. Right: all sharp.',
     from: { ...drop, 'f-number': 11 },
     set: { ...drop, 'f-number': 2.8 },
@@ -43,6 +51,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'The camera moves one step nearer. What moves more: the middle of the picture, or its sides?',
+    options: ['The middle', 'Its sides'],
+    holds: 1,
     caption: 'The sides: by {edge-shift}; the middle stays. Uncorrected, edges there come out double.',
     from: { magnification: 0.25, overlap: 0.9 },
     set: { magnification: 0.25 },
@@ -50,6 +60,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'From a quarter of life size to life size: which changes the size more now, rail or focus ring?',
+    options: ['The rail', 'The ring'],
+    holds: 1,
     caption:
       'The ring: {focus-ring.scale-change}, the rail {whole-stack.scale-change}. There, the ring hardly moves the sharp plane.',
     set: { magnification: 1 },
@@ -57,6 +69,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'This crystal was taken with the ring. What happens if the sizes of the frames are not corrected?',
+    options: ['Nothing', 'Edges double', 'Stripes come'],
+    holds: 1,
     caption: 'Edges are double. Left: {frame-count} frames, sizes uncorrected. Right: everything sharp.',
     from: { subject: 'frost-crystal', by: 'focus-ring', scale: 'known' },
     set: { subject: 'frost-crystal', by: 'focus-ring', scale: 'uncorrected' },
@@ -64,6 +78,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'A slanted ruler, merged. Now the step becomes three times as long as a frame is deep. What is missing?',
+    options: ['Its far end', 'Stripes all along', 'Nothing'],
+    holds: 1,
     caption:
       'Soft stripes: {frame-step} a step, {depth-of-field} a frame (blur: {circle-of-confusion}). Between, none is sharp.',
     from: ruler,

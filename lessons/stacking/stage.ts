@@ -3,6 +3,8 @@ import type { StageStep } from '#site/stage/step.ts';
 export const stage: readonly StageStep[] = [
   {
     question: 'There is time for one frame only. Will half of this crystal be sharp in it?',
+    options: ['Yes', 'No'],
+    holds: 1,
     caption:
       'No: {depth-of-field} of its {subject-depth}, for a blur of {circle-of-confusion}. Other frames must add the rest.',
     set: { 'time-limit': 1 },
@@ -10,6 +12,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'These frames just touch. Is a step as long as a frame is deep a good one?',
+    options: ['Yes', 'No'],
+    holds: 1,
     caption: 'No: where frames touch, both are only just sharp. Better {frame-step}, so that they share {overlap}.',
     from: { overlap: 0 },
     set: { overlap: 0.25 },
@@ -17,6 +21,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'A crystal 2 mm deep. Stop down by two stops: are half as many frames enough?',
+    options: ['Yes', 'No'],
+    holds: 0,
     caption: 'Yes: {frame-count}. Each frame is twice as deep, but diffraction blurs every one of them more.',
     from: { 'subject-depth': 2 },
     set: { 'subject-depth': 2, 'f-number': 11 },
@@ -24,6 +30,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'From life size to twice life size. Twice as many frames, or more?',
+    options: ['Twice as many', 'More'],
+    holds: 1,
     caption: 'More: {frame-count}. The depth of a frame shrinks faster than the picture grows.',
     from: { 'time-limit': 600 },
     set: { magnification: 2, 'time-limit': 600 },
@@ -31,6 +39,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Back at life size, the step grows to one and a half times a frame’s depth. Does it show in the picture?',
+    options: ['Yes', 'No'],
+    holds: 0,
     caption: 'Yes: the shaded slices are sharp in no frame, and stay soft in the finished picture.',
     from: { overlap: 0.25 },
     set: { overlap: -0.5 },
@@ -38,6 +48,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'No rail at hand. Will the focus ring do?',
+    options: ['Yes', 'Better not'],
+    holds: 1,
     caption:
       'Better not: each frame has another size, {focus-ring.scale-change} from first to second. Frames: {focus-ring.frame-count}.',
     from: { overlap: 0.25 },
@@ -46,6 +58,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Twice life size needs 17 frames, and the crystal is melting: 40 s are left. Are we done in time?',
+    options: ['Yes', 'No'],
+    holds: 1,
     caption: 'No: the stack takes {stack-time}, and {time-limit} are left. Finished in time: {in-time.frame-count}.',
     from: { magnification: 2, 'time-limit': 90 },
     set: { magnification: 2, 'time-limit': 40 },
@@ -53,6 +67,8 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'Where does most of the time go: into the exposures, or between them?',
+    options: ['Into the exposures', 'Between them'],
+    holds: 1,
     caption: 'Between them. With a flash and a rail that comes to rest in {settling-time}, {stack-time} are enough.',
     set: { magnification: 2, 'settling-time': 0.5, 'exposure-time': 0.005 },
     sheet: 'time',

@@ -2,12 +2,10 @@ import { letterOf } from '#site/controls/letter/letter-of.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import { ownRings } from '#site/state/own-rings.svelte.ts';
-import type { ChoicePlan, Inputs } from '#site/state/choice.ts';
 import { ownParts } from '#site/state/own-parts.svelte.ts';
 import { keptKit } from './kept-kit.ts';
 import { offersOf, type Offers } from './offers.ts';
 import { numberIn, partsOf, type Kit } from './part.ts';
-import { searchedParts } from './searched-parts.ts';
 import { isOneNumber, leanWords, rangeWords } from './range-words.ts';
 
 /** The reader's kit in a lesson. */
@@ -26,17 +24,17 @@ export function kitIn(bench: AnyBench): KitInLesson {
 
   function bring(kit: Kit) {
     offers = offersOf({ starts: bench.starts, choices: plain, range: (name) => bench.range(name) }, kit);
-    bench.offer({
-      ...Object.fromEntries(
-        Object.entries(offers).map(([choice, some]) => [
-          choice,
-          Object.fromEntries(Object.entries(some).map(([slug, { option }]) => [slug, option])),
-        ]),
-      ),
-      ...(kitChoice in plain && { [kitChoice]: ownKit(kit) }),
-    });
-    // What another tab has taken away cannot stay chosen.
-    if (bench.kept[kitChoice] === 'own' && !ownParts.found) bench.choose(kitChoice, firstOf(plain[kitChoice]!));
+    const own = Object.fromEntries(
+      Object.entries(offers).map(([choice, some]) => [
+        choice,
+        Object.fromEntries(Object.entries(some).map(([slug, { option }]) => [slug, option])),
+      ]),
+    );
+    bench.offer(own);
+    void ownParts.load?.().then(
+      ({ searchIn }) => searchIn(bench as never, own as never, kit as never),
+      () => undefined,
+    );
     ownRings.lengths = partsOf(kit, 'ring').map((ring) => numberIn(ring, 'extension')!);
     const isUsable = ['lens', 'sensor'].some((choice) => firstUsable(offers, choice) !== undefined);
     for (const button of document.querySelectorAll('[data-example-switch]')) {
@@ -45,8 +43,6 @@ export function kitIn(bench: AnyBench): KitInLesson {
   }
 
   bring(keptKit.read().value);
-  // An address that names it was read before it was here.
-  if (ownParts.found && new URLSearchParams(location.search).get(kitChoice) === 'own') bench.read(location.search);
   const stop = keptKit.onChanged(({ value }) => bring(value));
   return {
     ranges: (readings) =>
@@ -66,27 +62,6 @@ export function kitIn(bench: AnyBench): KitInLesson {
     },
     stop,
   };
-}
-
-/** Where all parts are searched for chains. */
-const kitChoice = 'kit';
-const firstOf = ({ options }: ChoicePlan<QuantityName>) => Object.keys(options)[0]!;
-
-let edition = 0;
-
-/** The whole kit as an option beside the crate's; its first camera comes with it. */
-function ownKit(kit: Kit): ChoicePlan<QuantityName>['options'] {
-  if (kit.parts.length === 0) {
-    ownParts.found = undefined;
-    return {};
-  }
-  const found = searchedParts(kit, ++edition);
-  ownParts.found = typeof found === 'string' ? undefined : found;
-  if (typeof found === 'string') return { own: { label: 'my own kit', own: true, fills: {}, apart: found } };
-  const widths = found.cameras.map(({ sensorWidth }) => sensorWidth);
-  const brings = (given: Inputs<QuantityName>) =>
-    widths.includes(given['sensor-width']) ? {} : { 'sensor-width': widths[0]! };
-  return { own: { label: 'my own kit', own: true, fills: {}, brings } };
 }
 
 const firstUsable = (offers: Offers, choice: string) =>

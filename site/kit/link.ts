@@ -1,3 +1,4 @@
+import { packed, unpacked } from '#site/state/packed.ts';
 import { kindNames, planOf } from './kinds.ts';
 import type { Kit, KitPart, KitValue } from './part.ts';
 import { largestFile } from './file.ts';
@@ -16,14 +17,14 @@ const form = 1;
  */
 export async function hashOf(kit: Kit): Promise<string> {
   const rows = kit.parts.map(rowOf);
-  return mark + lettersOf(await packed(JSON.stringify([form, ...rows])));
+  return mark + (await packed(JSON.stringify([form, ...rows])));
 }
 
 /** Reads a kit from the part of an address behind its #; undefined where that speaks of none. No address makes this throw. */
 export async function readHash(hash: string): Promise<KitReading | undefined> {
   if (!hash.startsWith(mark)) return undefined;
   try {
-    const data: unknown = JSON.parse(await unpacked(bytesOf(hash.slice(mark.length))));
+    const data: unknown = JSON.parse(await unpacked(hash.slice(mark.length), largestFile));
     if (!Array.isArray(data)) return broken;
     if (data[0] !== form) return { kind: 'refused', message: 'This link was made by another edition of the workbook.' };
     return readKit({ kit: 'ring-and-ruler', version: 1, parts: data.slice(1).map(partOfRow) });
@@ -69,36 +70,3 @@ function partOfRow(row: unknown, index: number): unknown {
 }
 
 const valueOf = (cell: unknown) => (Array.isArray(cell) ? ({ value: cell[0], error: cell[1] } as KitValue) : cell);
-
-async function packed(text: string): Promise<Uint8Array> {
-  const stream = new Blob([text]).stream().pipeThrough(new CompressionStream('deflate-raw'));
-  return new Uint8Array(await new Response(stream).arrayBuffer());
-}
-
-/** Throws for what is not packed so, and as soon as it turns out larger than any kit. */
-async function unpacked(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
-  const reader = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw')).getReader();
-  const decoder = new TextDecoder('utf-8', { fatal: true });
-  let text = '';
-  for (;;) {
-    const { done, value } = await reader.read();
-    if (done) return text + decoder.decode();
-    text += decoder.decode(value, { stream: true });
-    if (text.length > largestFile) {
-      await reader.cancel();
-      throw new RangeError('larger than any kit');
-    }
-  }
-}
-
-function lettersOf(bytes: Uint8Array): string {
-  return btoa(String.fromCharCode(...bytes))
-    .replaceAll('+', '-')
-    .replaceAll('/', '_')
-    .replace(/=+$/, '');
-}
-
-function bytesOf(letters: string): Uint8Array<ArrayBuffer> {
-  const binary = atob(letters.replaceAll('-', '+').replaceAll('_', '/'));
-  return Uint8Array.from(binary, (letter) => letter.charCodeAt(0));
-}

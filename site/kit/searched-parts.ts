@@ -3,7 +3,10 @@ import { possibleLenses } from '#core/rig/assumed/possible-lenses.ts';
 import { closestMagnification, stateAt } from '#core/rig/lens-in-use.ts';
 import { chainCount } from '#core/rig/kit/chain-count.ts';
 import type { KitRow } from '#core/rig/kit/kit.ts';
-import type { OwnCamera, OwnParts } from '#site/state/own-parts.svelte.ts';
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import type { AnyBench } from '#site/controls/workbench/workbench.ts';
+import type { Option } from '#site/state/choice.ts';
+import { ownParts, type OwnCamera, type OwnParts } from '#site/state/own-parts.svelte.ts';
 import { knownLens, registerOf } from './known-lens.ts';
 import { numberIn, partsOf, wordsIn, type Kit, type KitPart } from './part.ts';
 
@@ -108,3 +111,34 @@ function rowOf(
 }
 
 const nameInChain = ({ kind, name }: KitPart) => (kind === 'reversing-ring' || kind === 'coupling-ring' ? '' : name);
+
+let edition = 0;
+
+/** Where all parts are searched for chains: the whole kit as one of what is searched, beside *own* options. */
+export function searchIn(bench: AnyBench, own: Parameters<AnyBench['offer']>[0], kit: Kit): void {
+  const found = kit.parts.length > 0 ? searchedParts(kit, ++edition) : undefined;
+  ownParts.found = typeof found === 'object' ? found : undefined;
+  if (found !== undefined) bench.offer({ ...own, kit: { own: optionOf(found) } });
+  // An address that names it was read before it was here, and what another tab has taken away cannot stay chosen.
+  const isNamed = new URLSearchParams(ownParts.opened).get('kit') === 'own';
+  ownParts.opened = '';
+  if (ownParts.found && isNamed) bench.choose('kit', 'own');
+  else if (!ownParts.found && bench.kept['kit'] === 'own') {
+    const { options } = bench.choices['kit']!;
+    bench.choose(
+      'kit',
+      Object.keys(options).find((slug) => !options[slug]!.own)!,
+    );
+  }
+}
+
+/** Its first camera comes with it, if none of its own is held. */
+function optionOf(found: OwnParts | string): Option<QuantityName> {
+  const option = { label: 'my own kit', own: true, fills: {} } as const;
+  if (typeof found === 'string') return { ...option, apart: found };
+  const widths = found.cameras.map(({ sensorWidth }) => sensorWidth);
+  return {
+    ...option,
+    brings: (given) => (widths.includes(given['sensor-width']) ? {} : { 'sensor-width': widths[0]! }),
+  };
+}

@@ -10,6 +10,8 @@ export interface Lesson {
   readonly bench: AnyBench;
   readonly families: readonly ProblemFamily[];
   readonly stage: readonly StageStep[];
+  /** What its figure is given while the site is built, where it is given anything. */
+  readonly given?: object;
 }
 
 /** What a figure is set to: inputs by id, choices by name. */
@@ -20,6 +22,7 @@ type Files<Exports> = Readonly<Record<string, Exports>>;
 const benches: Files<{ bench: AnyBench }> = import.meta.glob('../../lessons/*/bench.svelte.ts', { eager: true });
 const problems: Files<Pick<Lesson, 'families'>> = import.meta.glob('../../lessons/*/problems.ts', { eager: true });
 const stages: Files<Pick<Lesson, 'stage'>> = import.meta.glob('../../lessons/*/stage.ts', { eager: true });
+const givens: Files<{ given: object }> = import.meta.glob('../../lessons/*/figures/given.ts', { eager: true });
 const formulas: Files<Record<string, unknown>> = import.meta.glob('../../core/*/*.formula.ts', { eager: true });
 
 /** The lesson in the folder *slug*. Throws where a file of it is missing. */
@@ -31,7 +34,14 @@ export function lessonIn(slug: string): Lesson {
     return found;
   };
   const { bench } = of(benches, 'bench.svelte.ts');
-  return { slug, bench, families: of(problems, 'problems.ts').families, stage: of(stages, 'stage.ts').stage };
+  const given = givens[`../../lessons/${slug}/figures/given.ts`];
+  return {
+    slug,
+    bench,
+    families: of(problems, 'problems.ts').families,
+    stage: of(stages, 'stage.ts').stage,
+    ...given,
+  };
 }
 
 /** The formula by which a lesson's bench gives *name*, else the one whose file is called that: `magnification-from-field`. */
@@ -44,6 +54,12 @@ export function formulaCalled(name: string, { slug, bench }: Lesson): AnyFormula
   throw new Error(
     `lessons/${slug}/lesson.mdx: <Formula of="${name}">: the bench gives no ${name} by a formula and there is no core/*/${name}.formula.ts.`,
   );
+}
+
+/** The name of the file that a formula comes from: `magnification-from-field`; undefined for one that stands in no file by itself. */
+export function fileOfFormula(formula: AnyFormula): string | undefined {
+  const [path] = Object.entries(formulas).find(([, exports]) => Object.values(exports).includes(formula)) ?? [];
+  return path && /([^/]+)\.formula\.ts$/.exec(path)?.[1];
 }
 
 /** The numbers that the prose shows: those of the figure at its start, or as a step of the projected view would set it. */

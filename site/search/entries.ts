@@ -38,10 +38,28 @@ const pages: readonly SearchEntry[] = [
     'check/',
   ),
   page(
+    'Practice',
+    'problems, exercises, worksheet, quiz, review, questions, print a sheet, answers, progress',
+    'Ten questions in ten minutes, and sheets of problems to print, with answers and working apart.',
+    'practice/',
+  ),
+  page(
+    'Field card',
+    'depth table, pocket card, camera bag, cut marks, A6, cheat sheet, slowest shutter, f-numbers',
+    'What your lenses and rings give at every f-number, on a card to print.',
+    'field-card/',
+  ),
+  page(
     'Formula sheet',
     'equations, fill in, solve',
     'Every formula, by what you want to know, with fields to fill in.',
     'formulas/',
+  ),
+  page(
+    'Ruler: measure your own lens',
+    'photograph, magnification, focal length, field width, Exif, tilt, calibrate, test',
+    'Open a photograph of a ruler: it says the magnification, and several say which lens it was.',
+    'ruler/',
   ),
   page(
     'Bench',
@@ -52,6 +70,18 @@ const pages: readonly SearchEntry[] = [
   page('The card', 'print, pocket, two pages', 'The formulas on two pages to print.', 'formulas/card/'),
   page('Glossary', 'words, terms, meaning, dictionary', 'Every word, first in plain words, then exactly.', 'glossary/'),
   page('Course', 'lessons, order, contents', 'All lessons in their order.', 'course/'),
+  page(
+    'Workshop',
+    'instructor, teach, evening, projector, clicker, hands, plan, club, handout',
+    'An instructor’s evening: planned from the lessons’ steps, projected as one sequence, with notes and a handout.',
+    'workshop/',
+  ),
+  page(
+    'A step by its number',
+    'phone, short address, wall, demonstration',
+    'The figure of a step that a wall shows, to drag on a phone.',
+    'go/',
+  ),
   page('Sources', 'checks, references, books, standards, patents', 'What the numbers are checked against.', 'sources/'),
 ];
 

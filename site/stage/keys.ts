@@ -34,6 +34,6 @@ export function stageCommand({ key, ctrlKey, altKey, metaKey, target }: Keyboard
   if (ctrlKey || altKey || metaKey) return undefined;
   const focused = target as Element | null;
   if (key.startsWith('Arrow') && focused?.closest('[role=slider]')) return undefined;
-  if ((key === ' ' || key === 'Enter') && focused?.closest('button')) return undefined;
+  if ((key === ' ' || key === 'Enter') && focused?.closest('button, [role=button]')) return undefined;
   return /^\d$/.test(key) ? { kind: 'digit', digit: key } : commands[key];
 }

@@ -1,15 +1,13 @@
-import type { QuantityName } from '#core/quantity/vocabulary.ts';
-import { quantityOf } from '#core/quantity/vocabulary.ts';
 import type { AnyBench, OwnSheet, SheetPlan } from '#site/controls/workbench/workbench.ts';
 import { withArranged } from '#site/figures/picture/arrangement.ts';
 import { withParameter } from '#site/state/address.ts';
 import { goInto, goOutTo, goTo, replaceSearch } from '#site/state/location.ts';
 import { toggleFullScreen } from './awake.ts';
-import { glide } from './glide.ts';
 import { stageCommand } from './keys.ts';
+import { numbersNow, prepareAll, showHappening } from './shown.ts';
 import StageFrame from './StageFrame.svelte';
 import { namesPlaceOnly, placeAfter, placeIn, type Place } from './step.ts';
-import { fillCaption, listedSteps, quantitiesIn } from './steps.ts';
+import { fillCaption, listedSteps } from './steps.ts';
 
 /** A lesson's demonstration as it is projected: which step is shown, and what the keys do. Fetched when it is first wanted. */
 export class Projection {
@@ -39,7 +37,7 @@ export class Projection {
   /** Words of a step hold at its own setting alone; away from it only its numbers are said. */
   readonly moved = $derived.by(() =>
     this.#setting && !this.arrive && this.place!.answered && !this.#bench.isAt(this.#setting)
-      ? this.#movedNumbers()
+      ? numbersNow(this.step!.caption, this.#inProse)
       : undefined,
   );
 
@@ -51,10 +49,6 @@ export class Projection {
 
   get count(): number {
     return this.#steps.length;
-  }
-
-  #movedNumbers(): readonly string[] {
-    return quantitiesIn(this.step!.caption).map((id) => `${quantityOf(id as QuantityName).name} ${this.#inProse(id)}`);
   }
 
   #addressOf({ step, answered }: Place): string {
@@ -71,25 +65,15 @@ export class Projection {
   /** Stands where the address says. */
   follow(): void {
     const named = placeIn(location.search, this.count);
-    if (named && !this.place) this.#prepareAll();
+    // Whatever the demonstration will show and takes time is begun, in the order of its steps.
+    if (named && !this.place) {
+      const all = this.#steps.flatMap(({ asked, answered }) => [asked, answered]);
+      prepareAll(this.#bench, this.#sheets, all);
+    }
     this.place = named;
     if (named) this.#left = named;
     this.blank = false;
     this.typed = '';
-  }
-
-  /** Has everything that the demonstration will show and that takes time begun, in the order of its steps. */
-  #prepareAll(): void {
-    const bench = this.#bench;
-    const { inputs, kept } = bench;
-    for (const address of this.#steps.flatMap(({ asked, answered }) => [asked, answered])) {
-      const named = new URLSearchParams(address);
-      const sheet = this.#sheets.find(({ id }) => id === (named.get('sheet') ?? this.#sheets[0]!.id));
-      if (!sheet || !('own' in sheet) || !sheet.prepare) continue;
-      ({ inputs: bench.inputs, kept: bench.kept } = bench.stateAfter(address));
-      sheet.prepare(named.get('arranged') ?? undefined);
-    }
-    [bench.inputs, bench.kept] = [inputs, kept];
   }
 
   /** Opens it where it was left. */
@@ -125,14 +109,8 @@ export class Projection {
     // The view is opened once, however many steps are shown: one press of the browser's Back leaves it.
     (place ? goTo : goInto)(this.#addressOf(next));
     if (!isAnswer) return;
-    const after = bench.inputs;
-    let there = false;
-    const end = glide(before, after, (now) => {
-      bench.inputs = now;
-      there = now === after;
-      if (there) this.arrive = undefined;
-    });
-    if (!there) this.arrive = end;
+    const end = showHappening(bench, before, () => (this.arrive = undefined));
+    if (end) this.arrive = end;
   }
 
   /** Does what a key means while it is projected. */

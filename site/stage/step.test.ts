@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { namesPlaceOnly, placeAfter, placeIn, settingAt, stepAddress, type StageStep } from './step.ts';
 
+const hands = { options: ['Yes', 'No'], holds: 0 } as const;
 const stage: readonly StageStep[] = [
-  { question: 'One?', caption: 'One.', set: { extension: 12 } },
-  { question: 'Two?', caption: 'Two.', set: { extension: 36, lens: 'lens-50' }, sheet: 'side' },
-  { question: 'Three?', caption: 'Three.', set: { extension: 72 }, from: { extension: 1 } },
+  { question: 'One?', ...hands, caption: 'One.', set: { extension: 12 } },
+  { question: 'Two?', ...hands, caption: 'Two.', set: { extension: 36, lens: 'lens-50' }, sheet: 'side' },
+  { question: 'Three?', ...hands, caption: 'Three.', set: { extension: 72 }, from: { extension: 1 } },
 ];
 
 describe('a step of the projected view', () => {

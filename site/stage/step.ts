@@ -5,6 +5,10 @@ export type Setting = Readonly<Record<string, number | string>>;
 export interface StageStep {
   /** One question for the room, answered by a show of hands. */
   readonly question: string;
+  /** What hands may be shown for, in few words, in the order in which the question names it. */
+  readonly options: readonly string[];
+  /** Which of them is so, counted from 0. */
+  readonly holds: number;
   /** One caption for the answer; `{magnification}` stands for that quantity as the figure has it now. */
   readonly caption: string;
   /** What the figure is set to for the answer. */

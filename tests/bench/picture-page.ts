@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Locator, Page } from '@playwright/test';
 import { handOn, holdOf, labelOf } from './drag.ts';
+import { unfold } from './responsiveness.ts';
 
 /** How the main thread of a page fares while its picture follows a slider and is finished. */
 export interface PicturePage {
@@ -84,7 +85,8 @@ export async function picturePage(browser: Browser, address: string, page: strin
   await opened.addInitScript(countPictures);
   await opened.goto(`${address}?sheet=picture`, { waitUntil: 'networkidle' });
   await opened.waitForFunction(() => (window as unknown as Counted).picturesIn >= 2);
-  const slider = opened.locator('input[type="range"]:not([disabled])').first();
+  await unfold(opened);
+  const slider = opened.locator('input[type="range"]:not([disabled]):visible').first();
   const handle = await labelOf(slider);
   const { x, y, width } = await holdOf(slider);
   const hand = await handOn(opened);

@@ -48,10 +48,20 @@ async function handlesOf(page: Page): Promise<{ label: string; locator: Locator 
   return visible;
 }
 
+/** Opens what the controls are folded into: where a lesson begins with choices, that holds all its sliders. */
+export function unfold(page: Page): Promise<void> {
+  return page.evaluate(() => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>('.controls details')) fold.open = true;
+  });
+}
+
 /** Drags every handle of the page at *address*, each from the lesson's start, and, turn about, the bare page's slider. */
 export async function responsivenessOf(browser: Browser, address: string): Promise<LessonResponsiveness> {
   const bare = await slowPage(browser, (page) => page.setContent(barePage));
-  const page = await slowPage(browser, (opened) => opened.goto(address, { waitUntil: 'networkidle' }));
+  const page = await slowPage(browser, async (opened) => {
+    await opened.goto(address, { waitUntil: 'networkidle' });
+    await unfold(opened);
+  });
 
   async function besideBare(dragOurs: () => Promise<Drag>) {
     const ours: Drag[] = [];

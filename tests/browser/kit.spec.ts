@@ -59,6 +59,12 @@ test('a kit is entered, kept, and listed first in a lesson, with the ranges of w
   await expect(button).toHaveText('Work it with my own kit');
   await button.click();
   await expect(page.locator('select[name="sensor"]')).toHaveValue('my-camera-1');
+
+  // Where chains are searched the whole kit is one more to choose from, and an address can name it: the lens with the ring and without.
+  await page.goto('lessons/choosing-kit/?kit=own');
+  await expect(page.locator('select[name="kit"]')).toHaveValue('own');
+  await expect(page.locator('output[name="chain-count"]').first()).toHaveAttribute('data-value', '2');
+  await expect(page.locator('.notices')).toHaveCount(0);
   expect(faults).toEqual([]);
 });
 

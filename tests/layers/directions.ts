@@ -37,7 +37,18 @@ export const exceptions: readonly Exception[] = [
     imports: '../../lessons/*/problems.ts',
     because: 'the slips that an answer is checked for are those of the lessons’ problems: there is no second list',
   },
-  ...['bench.svelte.ts', 'problems.ts', 'stage.ts'].map((name) => ({
+  {
+    file: 'site/pages/workshop.astro',
+    imports: '../../lessons/*/figures/Bench.svelte',
+    because: 'an evening shows steps of several lessons in one page, and has the styles of their figures',
+  },
+  {
+    file: 'site/practice/families.ts',
+    imports: '../../lessons/*/problems.ts',
+    because:
+      'a sheet or a review asks problems of any lesson, each fetched when it is asked of: there is no second list',
+  },
+  ...['bench.svelte.ts', 'problems.ts', 'stage.ts', 'figures/given.ts'].map((name) => ({
     file: 'site/lesson/lesson.ts',
     imports: `../../lessons/*/${name}`,
     because: 'the loader reads every lesson’s folder as data while the site is built',

@@ -33,6 +33,17 @@ describe.each(lessonSlugs())('the folder lessons/%s', (slug) => {
     expect(asked).toBe(course.find((lesson) => lesson.slug === slug)?.question);
   });
 
+  it('lists what an instructor brings as its own part for the instructor, or for the hands, names it', () => {
+    const prose = readFileSync(join(root, 'lessons', slug, 'lesson.mdx'), 'utf8');
+    const things = /^bring: \[(.+)\]$/m.exec(prose)![1]!.split(', ');
+    const told = [...prose.matchAll(/<Part is="(?:instructor|hands-on)">(.*?)<\/Part>/gs)].map(([, text]) => text);
+    const foreign = things.filter((thing) => {
+      const noun = /(\S+)(?: (?:for|that|connected|whose|set|taken|in|on|behind|of) .*)?$/.exec(thing)![1]!;
+      return !told.join(' ').includes(noun.replace(/s$/, ''));
+    });
+    expect(foreign).toEqual([]);
+  });
+
   it('holds prose, bench, problems and stage', () => {
     const found = entries(slug).filter((entry) => entry.isFile());
     expect(found.map(({ name }) => name)).toEqual(expect.arrayContaining(files));

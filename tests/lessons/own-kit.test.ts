@@ -1,12 +1,14 @@
 import { globSync } from 'node:fs';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import { printAnswer, type Answer } from '#site/state/answer.ts';
 import { crateKit } from '#site/kit/crate-kit.ts';
 import { kitOf } from '#site/kit/change.ts';
 import { emptyKit, type Kit, type NewPart } from '#site/kit/part.ts';
 import { offersOf } from '#site/kit/offers.ts';
+import { searchIn } from '#site/kit/searched-parts.ts';
+import { ownParts } from '#site/state/own-parts.svelte.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 
@@ -224,4 +226,47 @@ it('has no kit that makes a bench throw', () => {
     }),
     { numRuns: 150 },
   );
+});
+
+describe('where chains are searched', () => {
+  const [, bench] = benches.find(([slug]) => slug === 'choosing-kit')!;
+  const found = () => [bench.kept['kit'], bench.number('chain-count' as QuantityName)];
+  const bring = (kit: Kit, search?: string) => {
+    if (search !== undefined) bench.read((ownParts.opened = search));
+    searchIn(bench, {}, kit);
+  };
+  afterEach(() => {
+    ownParts.found = undefined;
+    bench.offer({});
+    bench.read('');
+  });
+  const ring: NewPart = { kind: 'ring', name: 'My 20', extension: 20, contacts: 'yes' };
+
+  it('has the whole kit to choose from, and begins with the bag all the same', () => {
+    bring(kitOf(camera, byMarks, ring));
+    expect(found()).toEqual(['bag', 160]);
+    bench.choose('kit', 'own');
+    // One lens, with a ring and without, on the camera that is in the kit.
+    expect(found()).toEqual(['own', 2]);
+    expect(bench.number('sensor-width')).toBe(22.3);
+    expect(bench.write('')).toContain('kit=own');
+    bring(kitOf(camera, byMarks, macro, ring));
+    expect(found()).toEqual(['own', 4]);
+  });
+
+  it('takes over an address that names it, once it is here', () => {
+    bring(kitOf(camera, byMarks), '?kit=own&budget=20');
+    expect(bench.notices).toEqual([]);
+    // Two lengths, a second ring of the wish list or none; the lens turned round or not. A second lens for the coupling ring there is not.
+    expect(found()).toEqual(['own', 4]);
+  });
+
+  it('goes back to the bag where another tab has emptied the kit, or left no chain in it', () => {
+    for (const less of [emptyKit, kitOf(byMarks)]) {
+      bring(kitOf(camera, byMarks, ring));
+      bench.choose('kit', 'own');
+      bring(less);
+      expect(bench.kept['kit']).toBe('bag');
+    }
+  });
 });

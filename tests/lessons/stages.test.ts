@@ -32,6 +32,25 @@ describe.each(lessons)('the demonstration of $slug', ({ stage, bench }) => {
     for (const { question } of steps) expect(question).toMatch(/^[^{}]*\?$/);
   });
 
+  it('has hands shown for two to four things, each once and in few words, one of which is so', () => {
+    for (const { options, holds } of stage) {
+      expect(options.length).toBeGreaterThanOrEqual(2);
+      expect(options.length).toBeLessThanOrEqual(4);
+      expect(new Set(options).size).toBe(options.length);
+      expect(Object.keys(options)).toContain(`${holds}`);
+      for (const option of options) expect(option).toMatch(/^\S(?:.{0,30}\S)?$/);
+    }
+  });
+
+  it('says yes where yes is so, and no where no is', () => {
+    // A caption says the answer first; where it says it in other words, those are no yes.
+    const opposed = stage.filter(({ options, holds, caption }) => {
+      const [said] = /^(Yes|No)\b(?! )/.exec(caption) ?? [];
+      return said !== undefined && options.includes(said) && options[holds] !== said;
+    });
+    expect(opposed.map(({ question }) => question)).toEqual([]);
+  });
+
   it('asks in words that nothing has to be filled into', () => {
     expect(steps.map(({ question }) => question).filter((question) => /[{}]/.test(question))).toEqual([]);
   });

@@ -10,6 +10,11 @@ export interface Word {
 }
 
 export interface PrintedPage {
+  /** Of the paper, millimetres. */
+  readonly width: number;
+  readonly height: number;
+  /** Of its smallest type, points; infinite where there is none. */
+  readonly smallest: number;
   /** All words in their order. */
   readonly text: string;
   readonly words: readonly Word[];
@@ -32,7 +37,12 @@ export async function readPdf(file: Uint8Array): Promise<readonly PrintedPage[]>
   const document = await getDocumentProxy(new Uint8Array(file));
   const pages: PrintedPage[] = [];
   for (let number = 1; number <= document.numPages; number++) {
-    const { items } = await (await document.getPage(number)).getTextContent();
+    const page = await document.getPage(number);
+    const { items } = await page.getTextContent();
+    const [left, bottom, right, top] = page.view as [number, number, number, number];
+    const sizes = items.flatMap((item) =>
+      'str' in item && item.str.trim() !== '' ? [Math.hypot(item.transform[2], item.transform[3])] : [],
+    );
     const words = items.flatMap((item) =>
       'str' in item && item.str.trim() !== ''
         ? [
@@ -44,7 +54,13 @@ export async function readPdf(file: Uint8Array): Promise<readonly PrintedPage[]>
           ]
         : [],
     );
-    pages.push({ text: words.map(({ text }) => text).join(' '), words });
+    pages.push({
+      width: (right - left) / millimetre,
+      height: (top - bottom) / millimetre,
+      smallest: Math.min(...sizes),
+      text: words.map(({ text }) => text).join(' '),
+      words,
+    });
   }
   return pages;
 }

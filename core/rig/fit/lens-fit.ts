@@ -63,7 +63,9 @@ const whyContradictory = {
 };
 
 /** Sentences that say what photographs told, did not tell, or cannot have told. Numbers are left to whoever shows them. */
-export function lensFitWords(fit: LensFit): readonly string[] {
+export function lensFitWords(
+  fit: UntoldLens | ContradictoryLens | Pick<FittedLens, 'outcome' | 'focalLength' | 'frontPrincipalDepth'>,
+): readonly string[] {
   if (fit.outcome === 'cannot tell') return [whyUntold[fit.because]];
   if (fit.outcome === 'contradictory') return [whyContradictory[fit.because]];
   const words = ['The photographs fix focal length and focus magnification.'];

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { deviates, dealtFrames } from './dealt.ts';
-import { keepersOf, rockingLayout, type Rocking } from './rocking-layout.ts';
+import { keeperShare } from '#core/exposure/keeper-share.formula.ts';
+import { dealtFrames, deviatesOf } from './dealt.ts';
+import { keepersOf, keepersSoFar, rockingLayout, type Rocking } from './rocking-layout.ts';
 
 const box = { width: 695, height: 450, text: 14.5, small: 12.3 };
 const state: Rocking = {
@@ -13,12 +14,37 @@ const state: Rocking = {
 
 describe('the frames that are dealt', () => {
   it('lie about their middle as a bell curve has them', () => {
+    const deviates = deviatesOf(0);
     expect(deviates).toHaveLength(dealtFrames);
     const mean = deviates.reduce((sum, one) => sum + one, 0) / dealtFrames;
     const spread = Math.sqrt(deviates.reduce((sum, one) => sum + (one - mean) ** 2, 0) / dealtFrames);
     // Forty of them: the mean is one in six sways off, the spread one in nine, two thirds of the time.
     expect(Math.abs(mean)).toBeLessThan(0.32);
     expect(Math.abs(spread - 1)).toBeLessThan(0.22);
+  });
+});
+
+describe('deal after deal', () => {
+  it('is another one each time, and the same for everybody', () => {
+    expect(deviatesOf(1)).not.toEqual(deviatesOf(0));
+    expect(deviatesOf(1)).toEqual([...deviatesOf(1)]);
+    expect(rockingLayout({ ...state, turn: 1 }, box).dots).not.toEqual(rockingLayout(state, box).dots);
+  });
+
+  it('comes ever nearer to the share that the formula says', () => {
+    for (const focusOffset of [0, 0.4]) {
+      const here = { ...state, focusOffset };
+      const share = keeperShare({ sway: 1, focusOffset, nearLimit: 0.5, farLimit: 0.5 });
+      const frames = 250 * dealtFrames;
+      const kept = keepersSoFar({ ...here, turn: 249 }, here);
+      // Three standard deviations of as many tries.
+      expect(Math.abs(kept - share * frames)).toBeLessThan(3 * Math.sqrt(frames * share * (1 - share)));
+    }
+  });
+
+  it('adds up what every deal had', () => {
+    const all = [0, 1, 2].map((turn) => keepersOf({ ...state, turn }, state));
+    expect(keepersSoFar({ ...state, turn: 2 }, state)).toBe(all.reduce((a, b) => a + b));
   });
 });
 

@@ -1,6 +1,6 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { fittingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
-import { deviates } from './dealt.ts';
+import { deviatesOf } from './dealt.ts';
 
 /** One who sways before a thin slab, mm; the far limits may be infinite. */
 export interface Rocking {
@@ -10,6 +10,8 @@ export interface Rocking {
   readonly farLimit: number;
   /** The limits two stops further on. */
   readonly closed: { readonly nearLimit: number; readonly farLimit: number };
+  /** Which deal is drawn, counted from 0; the first if absent. */
+  readonly turn?: number;
 }
 
 type Limits = Pick<Rocking, 'nearLimit' | 'farLimit'>;
@@ -17,9 +19,15 @@ type Limits = Pick<Rocking, 'nearLimit' | 'farLimit'>;
 /** Whether a place so far beyond the sharp plane is sharp. */
 const isWithin = ({ nearLimit, farLimit }: Limits, beyond: number) => beyond >= -nearLimit && beyond <= farLimit;
 
-/** How many of the dealt frames have the place in focus. */
-export function keepersOf({ sway, focusOffset }: Rocking, limits: Limits): number {
-  return deviates.filter((deviate) => isWithin(limits, focusOffset + sway * deviate)).length;
+/** How many frames of one deal have the place in focus. */
+export function keepersOf({ sway, focusOffset, turn = 0 }: Rocking, limits: Limits): number {
+  return deviatesOf(turn).filter((deviate) => isWithin(limits, focusOffset + sway * deviate)).length;
+}
+
+/** The same of all deals so far. */
+export function keepersSoFar(state: Rocking, limits: Limits): number {
+  const { turn = 0 } = state;
+  return Array.from({ length: turn + 1 }, (_, at) => keepersOf({ ...state, turn: at }, limits)).reduce((a, b) => a + b);
 }
 
 /** Of dots, one above the other. */
@@ -56,7 +64,7 @@ export function rockingLayout(state: Rocking, box: SheetBox, held?: DrawingScale
   const spread = sway * pixels;
   // Each where it is along the axis, as low as those beside it leave room.
   const ends = new Array<number>(dotRows).fill(-Infinity);
-  const dots = deviates
+  const dots = deviatesOf(state.turn ?? 0)
     .map((deviate) => focusOffset + sway * deviate)
     .sort((one, other) => x(one) - x(other))
     .map((beyond) => {

@@ -57,7 +57,7 @@ export interface PlannedPicture {
   readonly frameCount: number;
   /** Of them those that are done while the subject holds still. */
   readonly taken: number;
-  /** Only the middle one of them. */
+  /** Only the first of them. */
   readonly isAlone: boolean;
   /** Streak on the sensor by what moves while daylight exposes; 0 by flash. */
   readonly motionBlur: number;
@@ -65,11 +65,11 @@ export interface PlannedPicture {
   readonly sourceAngle: number | undefined;
 }
 
-const [columns, rows] = [360, 300];
+const [columns, rows] = [384, 272];
 /** A longer streak is an even smear from edge to edge, pixels. */
 const longest = 3 * columns;
 /** How many times as wide as the subject a picture is. */
-const margin = 1.25;
+const margin = 1.3;
 /** Of those that would be small in it, the part that is shown: so wide, mm, and around this place. */
 const parts: Readonly<
   Partial<Record<SubjectSlug, { readonly width: number; readonly centre: NonNullable<PictureJob['centre']> }>>
@@ -101,7 +101,6 @@ export function jobOf(slug: SubjectSlug, plan: PlannedPicture): PictureJob | und
   const isStack = plan.frameStep !== undefined && count > 1;
   if (taken < 1 || count > mostFrames) return undefined;
   const firstHeight = isStack ? top - plan.nearLimit : focusHeight;
-  const middle = count >> 1;
   const { width, centre } = parts[slug] ?? { width: margin * rendered[slug].width };
   const pitch = (magnification * width) / columns;
   const { sourceAngle } = plan;
@@ -136,7 +135,7 @@ export function jobOf(slug: SubjectSlug, plan: PlannedPicture): PictureJob | und
         focalLength: entrancePupilDistance / (1 / magnification + 1 / pupilMagnification),
         scale: 'known' as const,
         lost: Array.from({ length: count - taken }, (_, index) => taken + index),
-        ...(plan.isAlone && { only: Math.min(middle, taken - 1) }),
+        ...(plan.isAlone && { only: 0 }),
       },
     }),
   };

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { depthOfFieldFormula } from '#core/depth/depth-of-field.formula.ts';
 import { depthOfFieldCloseUpFormula } from '#core/depth/depth-of-field-close-up.formula.ts';
+import { motionBlurTogetherFormula } from '#core/exposure/motion-blur-together.formula.ts';
 import { numericFormula, symbolicFormula } from './render.ts';
 
 /** The MathML half of a rendered formula as bare text. */
@@ -18,6 +19,14 @@ describe('a formula', () => {
     const html = symbolicFormula(depthOfFieldCloseUpFormula.tex);
     expect(spoken(html)).toBe('Tc=2\u2009c\u2009Nwm2');
     expect(html).toContain('data-quantity="effective-f-number"');
+  });
+
+  it('in letters calls what is summed up by its part alone where a phone holds no more', () => {
+    const html = symbolicFormula(motionBlurTogetherFormula.tex);
+    const ems = Number(/--ems:([\d.]+)/.exec(html)![1]);
+    expect(ems).toBeLessThan(30);
+    expect(spoken(html).replaceAll('\u00a0', ' ')).toBe('motion blur=turning2+sideways2+subject2');
+    expect(html).toContain('data-quantity="turning.motion-blur"');
   });
 
   it('in numbers has a sign between those that are multiplied, and a slot for each', () => {

@@ -1,6 +1,7 @@
 import katex from 'katex';
 import type { Formula } from '#core/quantity/formula.ts';
 import { texOf } from '#core/quantity/glossary.ts';
+import { partOf } from '#core/quantity/part.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { widthOf } from './width.ts';
 
@@ -17,9 +18,18 @@ const numberMark = /@([a-z.-]+)@/g;
 const texAnnotation = /<annotation encoding="application\/x-tex">.*?<\/annotation>/s;
 const mathmlNumber = /<mtext>@([a-z.-]+)@<\/mtext>/g;
 
-/** HTML with MathML of a formula in letters. Throws what KaTeX throws on bad TeX. */
+/** A column of a phone holds so many em of type that can be read. */
+const column = 30;
+
+/**
+ * HTML with MathML of a formula in letters. Where names in the place of letters make it too wide for a phone, what is summed up is called by
+ * its part alone: *motion blur* is that of turning, sideways and subject. Throws what KaTeX throws on bad TeX.
+ */
 export function symbolicFormula(tex: string): string {
-  return render(tex.replace(quantityMark, (_, id: QuantityName) => letter(id)));
+  const full = tex.replace(quantityMark, (_, id: QuantityName) => letter(id));
+  if (widthOf(full) <= column) return render(full);
+  const [, gives] = [...tex.matchAll(quantityMark)][0] ?? [];
+  return render(tex.replace(quantityMark, (_, id: QuantityName) => partAlone(id, gives) ?? letter(id)));
 }
 
 /**
@@ -50,8 +60,15 @@ export function numericFormula(
     .replace(numberMark, (_, id: QuantityName) => `<span class="number" data-number="${id}">${numbers(id)}</span>`);
 }
 
-function letter(id: QuantityName): string {
-  return `\\htmlData{quantity=${id}}{${texOf(id)}}`;
+function letter(id: QuantityName, tex = texOf(id)): string {
+  return `\\htmlData{quantity=${id}}{${tex}}`;
+}
+
+/** The name of a part, of a quantity that has no letter and is the one that the formula *gives*. */
+function partAlone(id: QuantityName, gives: string | undefined): string | undefined {
+  const part = partOf(id);
+  const isOfGiven = part !== '' && id.endsWith(`.${gives}`) && texOf(id).startsWith('\\text');
+  return isOfGiven ? letter(id, `\\text{${part}}`) : undefined;
 }
 
 /** Says how wide it is, in em, so that its type can follow the column: see `.formula-lines` in type.css. */

@@ -1,7 +1,7 @@
 import type { ProblemFamily } from '#core/practice/family.ts';
 
 /** The words of a family: they stand in the page from the build on and do not travel again with its functions. */
-interface FamilyTexts {
+export interface FamilyTexts {
   readonly question: string;
   readonly hint: string;
   readonly tolerance: string;
@@ -24,7 +24,12 @@ export function textsOf(family: ProblemFamily): FamilyTexts {
 export function withTexts(family: ProblemFamily, root: ParentNode): ProblemFamily {
   const json = root.querySelector<HTMLElement>(`[data-working="${family.id}"]`)?.dataset['texts'];
   if (json === undefined) throw new Error(`The page lacks <Workings> with the family ${family.id}.`);
-  const { question, hint, tolerance, mistakes, notes } = JSON.parse(json) as FamilyTexts;
+  return saying(family, JSON.parse(json) as FamilyTexts);
+}
+
+/** *family* with these words. */
+export function saying(family: ProblemFamily, texts: FamilyTexts): ProblemFamily {
+  const { question, hint, tolerance, mistakes, notes } = texts;
   return {
     ...family,
     question,

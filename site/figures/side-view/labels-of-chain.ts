@@ -53,9 +53,7 @@ export function labelsOf(
   wanted.push(...lines.map((line) => line.letter));
   if (place.breakX !== null)
     wanted.push(breakLabel(solved.sharpPlane === 'at infinity', place.breakX, place, text, small));
-  chain.labels?.forEach((label, index) => {
-    if (label !== '') wanted.push(partLabel(index, label, drawing, place, small));
-  });
+  wanted.push(...partLabels(chain, drawing, place, small));
   // What is said of the circle is said elsewhere too: names of parts go before it.
   wanted.push(...drawing.lettered.filter(isCircle).map((point) => letterOf(point, place, small)));
   const edges = drawing.outlines.flatMap((outline) => outline.edges);
@@ -126,6 +124,16 @@ function besideLine(x: number, half: number, place: SheetPlace, size: number): S
   return [8, -8].flatMap((beside) =>
     within.map((y): Spot => ({ x: Math.max(8, x + beside), y, anchor: beside > 0 ? 'start' : 'end' })),
   );
+}
+
+/** The names of all parts that have one. */
+export function partLabels(
+  { labels = [] }: SideViewChain,
+  drawing: ChainDrawing,
+  place: SheetPlace,
+  size: number,
+): Wanted[] {
+  return labels.flatMap((label, index) => (label === '' ? [] : [partLabel(index, label, drawing, place, size)]));
 }
 
 /** A part's name: in its outline where it fits there, above or below it where not. */

@@ -2,13 +2,13 @@ import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { dimensionLabelBox, levelPitch, stackDimensions } from '../dimension/stack.ts';
 import { labelOfPixels } from '../scale/drawing-scale.ts';
 import { around, type Box } from '../sheet/boxes.ts';
-import type { PlacedLabel } from '../sheet/labels.ts';
+import { placeLabels, type PlacedLabel } from '../sheet/labels.ts';
 import { titleHeight, titleWidth } from '../sheet/title-block.ts';
 import { dimensionsThatFit, isAbove, levelsUsed, rowsOutside, type DimensionRows } from './dimension-rows.ts';
-import { drawChain, type ChainDrawing } from './drawing.ts';
+import { boxOf, drawChain, type ChainDrawing } from './drawing.ts';
 import { frameOf, type DimensionLevels, type Frame, type HeldFrame } from './frame.ts';
 import { gripReach, placeGrips, type PlacedGrip } from './grips.ts';
-import { insideLines, labelsOf, type InsideLine } from './labels-of-chain.ts';
+import { insideLines, labelsOf, partLabels, type InsideLine } from './labels-of-chain.ts';
 import { sheetPlace, type SheetPlace } from './sheet-place.ts';
 import type { Alignment, SideViewChain, SideViewDimension, SideViewHandle, SideViewShown } from './side-view.ts';
 
@@ -122,6 +122,25 @@ function titlePlace({ box, title }: SideViewPlan, scale: string | undefined, atL
 /** So much of the rule's numbers may give way to the title. */
 const mostOfRule = 0.5;
 
+/** What dimensions take of the sheet: their words, and their lines between the arrows. */
+function boxesOf(rows: readonly DimensionRows[], { text, width }: SheetBox) {
+  return rows.flatMap(({ spans, y, outwards }) =>
+    stackDimensions(spans, text, width).map((span) => {
+      const lineY = y + outwards * span.level * levelPitch * text;
+      const line = {
+        left: span.left - 2 * gripReach,
+        right: span.right + 2 * gripReach,
+        top: lineY - 6,
+        bottom: lineY + 6,
+      };
+      return { name: span.name, label: dimensionLabelBox(span, lineY, text), line };
+    }),
+  );
+}
+
+/**
+ * Places all of a sheet. Names of parts that find no room within their own drawing stand between the drawings at last, where nothing else does.
+ */
 export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
   const { box, chains, shown, align = 'sensor' } = plan;
   const { onPaper = false } = box;
@@ -150,11 +169,30 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
     };
   });
 
+  const dimensionBoxes = laidOut.map(({ dimensions: rows }) => boxesOf(rows, box));
+  const taken = [
+    ...gripBoxes,
+    ...dimensionBoxes.flat().flatMap(({ label, line }) => [label, line]),
+    ...laidOut.flatMap(({ labels, outlines, place }) => [
+      ...labels.map((label) => label.box),
+      ...outlines.flatMap((outline) => [boxOf(outline, place.axisY), ...outline.edges]),
+    ]),
+  ];
+  const drawn = { left: 4, right: box.width - 4, top: 2, bottom: box.height - foot };
+  const named = laidOut.map((one, index): ChainLayout => {
+    const missing = partLabels(chains[index]!, one, one.place, box.small).filter(
+      ({ key }) => !one.labels.some((label) => label.key === key),
+    );
+    const late = placeLabels(missing, taken, drawn);
+    taken.push(...late.map((label) => label.box));
+    return { ...one, labels: [...one.labels, ...late] };
+  });
+
   const fromSubject = align === 'subject' && frame.sensorX.some((at) => at !== frame.sensorX[0]);
   const title = titlePlace(plan, onPaper ? labelOfPixels(frame.pixelsPerMillimetre) : undefined, !fromSubject);
   return {
     frame,
-    chains: laidOut,
+    chains: named,
     grips,
     title: title.title,
     rule: {
@@ -166,14 +204,9 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
     boxes: [
       { what: 'title block', box: title.box },
       ...gripBoxes.map((grip, index) => ({ what: `grip ${index}`, box: grip })),
-      ...laidOut.flatMap(({ labels, dimensions: rows }, index) => [
+      ...named.flatMap(({ labels }, index) => [
         ...labels.map((label) => ({ what: `label ${index} ${label.text}`, box: label.box })),
-        ...rows.flatMap(({ spans, y, outwards }) =>
-          stackDimensions(spans, box.text, box.width).map((span) => ({
-            what: `dimension ${index} ${span.name}`,
-            box: dimensionLabelBox(span, y + outwards * span.level * levelPitch * box.text, box.text),
-          })),
-        ),
+        ...dimensionBoxes[index]!.map(({ name, label }) => ({ what: `dimension ${index} ${name}`, box: label })),
       ]),
     ],
   };

@@ -1,0 +1,84 @@
+import { toggleFullScreen } from '#site/stage/awake.ts';
+import { withHands } from './evening.ts';
+import { runCommand } from './run-keys.ts';
+import type { Shared } from './shared.svelte.ts';
+
+/** What a window does by itself. */
+interface Window {
+  readonly leave: () => void;
+  readonly notes: () => void;
+}
+
+/** The keys of an evening, the same in each of its windows. */
+export class Conduct {
+  readonly #shared: Shared;
+  readonly #window: Window;
+  /** Digits of the step to jump to, as far as they are typed. */
+  typed = $state('');
+  jumping = $state(false);
+  /** Options of the question that is seen for which hands were counted by key, the last one last. */
+  #counted: readonly { readonly key: string; readonly option: number }[] = [];
+
+  constructor(shared: Shared, window: Window) {
+    this.#shared = shared;
+    this.#window = window;
+  }
+
+  /** How many options hands are counted for now. */
+  get options(): number {
+    const { place, asked, evening } = this.#shared;
+    return place.answered || evening.blank ? 0 : (asked?.options.length ?? 0);
+  }
+
+  count(option: number, more: number): void {
+    const { asked } = this.#shared;
+    if (asked) this.#shared.change((evening) => withHands(evening, asked, option, more));
+  }
+
+  /** Counts one hand more; it is the next to be taken back. */
+  countHand(option: number): void {
+    const { asked } = this.#shared;
+    if (!asked) return;
+    this.count(option, 1);
+    this.#counted = [...this.#counted, { key: asked.key, option }];
+  }
+
+  toggle(what: 'blank' | 'phones'): void {
+    this.#shared.change((evening) => ({ ...evening, [what]: !evening[what] }));
+  }
+
+  jumpTo(number: number): void {
+    const { plan, pages } = this.#shared;
+    const index = Math.min(plan.items.length + pages, Math.max(1, number)) - 1;
+    this.#shared.goTo({ index, answered: false });
+  }
+
+  press(event: KeyboardEvent): void {
+    const command = runCommand(event, this.options, this.jumping);
+    if (!command) return;
+    event.preventDefault();
+    event.stopPropagation();
+    const [digits, wasJumping] = [this.typed, this.jumping];
+    this.typed = command.kind === 'digit' ? (digits + command.digit).slice(-3) : '';
+    this.jumping = command.kind === 'jump' || (command.kind === 'digit' && wasJumping);
+    const shared = this.#shared;
+    if (command.kind === 'full-screen') toggleFullScreen();
+    else if (command.kind === 'blank') this.toggle('blank');
+    else if (shared.evening.blank) this.toggle('blank');
+    else if (command.kind === 'leave') {
+      if (shared.evening.phones) this.toggle('phones');
+      else if (digits === '' && !wasJumping) this.#window.leave();
+    } else if (command.kind === 'enter' && digits !== '') this.jumpTo(Number(digits));
+    else if (command.kind === 'enter') shared.go(1);
+    else if (command.kind === 'go') shared.go(command.by);
+    else if (command.kind === 'phones') this.toggle('phones');
+    else if (command.kind === 'notes') this.#window.notes();
+    else if (command.kind === 'hand') this.countHand(command.option);
+    else if (command.kind === 'hand-back') {
+      const last = this.#counted.at(-1);
+      if (last?.key !== shared.asked?.key || last === undefined) return;
+      this.count(last.option, -1);
+      this.#counted = this.#counted.slice(0, -1);
+    }
+  }
+}

@@ -1,0 +1,36 @@
+/** What a hall's phones open: the same pages, at an address that reaches this computer from outside. */
+export interface PhoneAddress {
+  readonly address: string;
+  /** Only this computer itself reaches it: phones do not. */
+  readonly isHereOnly: boolean;
+}
+
+const hereOnly = /^(?:localhost|127(?:\.\d+){3}|\[::1\]|.+\.localhost)$/;
+
+/**
+ * The address of *path* for phones: at *hall*, where the instructor has said how phones reach this computer, else where the page itself is.
+ *
+ * @param path - within the site: `lessons/extension/?extension=12`
+ * @param base - where the site is, as the page knows it: `http://localhost:4321/`
+ */
+export function phoneAddress(path: string, base: string, hall: string): PhoneAddress {
+  const root = readHall(hall) ?? base;
+  const url = new URL(path, root);
+  return { address: url.href, isHereOnly: hereOnly.test(url.hostname) || url.protocol === 'file:' };
+}
+
+/** What was typed as the address for phones: `192.168.1.20:4321` is enough. Undefined where it is none. */
+export function readHall(typed: string): string | undefined {
+  const text = typed.trim();
+  if (text === '' || /\s/.test(text)) return undefined;
+  try {
+    const url = new URL(/^https?:\/\//i.test(text) ? text : `http://${text}`);
+    if (!/^(?:[a-z0-9-]+\.)*[a-z0-9-]+$|^\[[0-9a-f:]+\]$/i.test(url.hostname)) return undefined;
+    return `${url.origin}${url.pathname.replace(/\/?$/, '/')}`;
+  } catch {
+    return undefined;
+  }
+}
+
+/** An address as one reads it out: without what every browser puts before it. */
+export const spoken = (address: string): string => address.replace(/^http:\/\//, '');
