@@ -31,23 +31,27 @@ const storedChunk = { name: 'stored', test: /site.state.stored|core.quantity.art
 /** What sets and marks problems, fetched when a reader comes near them. */
 const practiceChunk = {
   name: 'practice',
-  test: /core.practice|site.(?:controls.practice|state.progress)/,
+  // Sheets and reviews of many lessons are of the page that has them.
+  test: /core.practice.(?!review|versions)|site.(?:controls.practice|state.progress)/,
 };
 
 /** By itself: a figure may deal with chance, too, and shall not bring the problems with it. */
 const chanceChunk = { name: 'chance', test: /core.chance|pure-rand/, priority: 1 };
 
 /**
- * One file for what at least two lessons in three need: it is fetched once and packs better than ten. Pictures and plots stay by
- * themselves, for pages without one.
+ * One file for what at least two lessons in three need: it is fetched once and packs better than ten. Pictures, plots and chains
+ * of parts stay by themselves, for pages without one.
  */
 const lessons = globSync('lessons/*/lesson.mdx').length;
 const workbookChunk = {
   name: 'workbook',
-  test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.subjects|controls.practice|state.progress)|.*core.(?:practice|chance)|.*pure-rand)/,
+  test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.(?:subjects|lens-marks|progress)|controls.practice)|.*core.(?:practice|chance|rig)|.*pure-rand)/,
   minShareCount: Math.ceil((2 * lessons) / 3),
   priority: 0,
 };
+
+/** What projects steps, of one lesson or of several. */
+const stageChunk = { name: 'stage', test: /site.stage.(?!fetch-projection|played|PlayedBench)/ };
 
 /** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's. */
 const everyPageChunk = {
@@ -109,7 +113,11 @@ export default defineConfig({
     build: {
       assetsInlineLimit: 0,
       rolldownOptions: {
-        output: { codeSplitting: { groups: [storedChunk, chanceChunk, everyPageChunk, workbookChunk, practiceChunk] } },
+        output: {
+          codeSplitting: {
+            groups: [storedChunk, chanceChunk, everyPageChunk, workbookChunk, stageChunk, practiceChunk],
+          },
+        },
       },
     },
     preview: { strictPort: true },

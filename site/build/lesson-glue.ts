@@ -21,7 +21,10 @@ export function formulasIn(mdx: string, files: readonly string[]): readonly stri
   return files.filter((file) => shown.includes(basename(file, '.formula.ts')));
 }
 
-/** The island script of the lesson in *folder*: its figure, its problems, formulas in its prose, and nothing of any other lesson. */
+/**
+ * The island script of the lesson in *folder*: its figure, its problems, formulas in its prose, and nothing of any other lesson. An evening of
+ * several lessons fetches it for the figure alone: there it finds no lesson to bring to life.
+ */
 export function islandsOf(slug: string, formulas: readonly string[] = []): string {
   const named = formulas.map((file) => ({ file, name: basename(file, '.formula.ts') }));
   const local = (name: string) => `${camelCase(name)}Formula`;
@@ -29,12 +32,23 @@ export function islandsOf(slug: string, formulas: readonly string[] = []): strin
   import { enliven } from '#site/islands/enliven.ts';
   import Bench from './Bench.svelte';
 ${named.map(({ file, name }) => `  import { ${local(name)} } from '#${file}';\n`).join('')}
+  export const figure = Bench;
   enliven({ lesson: '${slug}', Bench, problems: () => import('../problems.ts'), formulas: { ${named.map(({ name }) => `'${name}': ${local(name)}`).join(', ')} } });
 </script>
 `;
 }
 
 const root = resolve(import.meta.dirname, '../..');
+const figures = 'virtual:figures';
+
+/** Each lesson's figure by slug, to be fetched: with the script that the lesson's own page has, so that no page loads another file for it. */
+export function figuresOf(slugs: readonly string[]): string {
+  const entries = slugs.map((slug) => {
+    const script = `${root}/lessons/${slug}/figures/Islands.astro?astro&type=script&index=0&lang.ts`;
+    return `  '${slug}': () => import('${script}'),`;
+  });
+  return `export const figures = {\n${entries.join('\n')}\n};\n`;
+}
 
 /**
  * Vite plugin: what every lesson's folder would say alike is made from the folder.
@@ -46,6 +60,8 @@ export function lessonGlue(): Plugin {
     name: 'lesson-glue',
     enforce: 'pre',
     resolveId(source, importer) {
+      if (source === figures) return `\0${figures}`;
+      if (source.startsWith(root) && source.includes('/figures/Islands.astro?')) return source;
       // The development server asks by the address below the root; where there is no such file, nothing else finds what the script names.
       if (askedFor.test(source)) return `${root}${source}`;
       if (!/(?:^|\/)figures\/Islands\.astro$/.test(source) || importer === undefined) return undefined;
@@ -53,6 +69,13 @@ export function lessonGlue(): Plugin {
       return folder === undefined ? undefined : `${folder}/figures/Islands.astro`;
     },
     load(id) {
+      if (id === `\0${figures}`) {
+        return figuresOf(
+          globSync('lessons/*/lesson.mdx', { cwd: root })
+            .map((file) => file.split('/')[1]!)
+            .sort(),
+        );
+      }
       const slug = islands.exec(id)?.[1];
       if (slug === undefined) return undefined;
       const prose = resolve(root, 'lessons', slug, 'lesson.mdx');

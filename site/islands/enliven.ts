@@ -24,6 +24,8 @@ export interface OwnIslands {
  * built markup instead, and Astro can load islands one by one, but both weigh more than a lesson can spare and look the same.
  */
 export async function enliven({ lesson, Bench, problems, formulas }: OwnIslands): Promise<void> {
+  // Fetched for its figure alone, where no lesson is the page.
+  if (!document.querySelector('.lesson-header')) return;
   // What was built stands a little longer: a page that is opened projected never shows itself first. Without it the figure says so.
   if (namesStep(location.search)) await fetchProjection().catch(() => undefined);
   alsoShown(formulas);

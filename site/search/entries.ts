@@ -61,6 +61,12 @@ const pages: readonly SearchEntry[] = [
     'Open a photograph of a ruler: it says the magnification, and several say which lens it was.',
     'ruler/',
   ),
+  page(
+    'Bench',
+    'chain, rig, set-up, simulate, rings, reversed, converter, compare two lenses, side view',
+    'Put any chain of gear together, see it from the side to scale, and get every number that follows.',
+    'bench/',
+  ),
   page('The card', 'print, pocket, two pages', 'The formulas on two pages to print.', 'formulas/card/'),
   page('Glossary', 'words, terms, meaning, dictionary', 'Every word, first in plain words, then exactly.', 'glossary/'),
   page('Course', 'lessons, order, contents', 'All lessons in their order.', 'course/'),
@@ -69,6 +75,12 @@ const pages: readonly SearchEntry[] = [
     'instructor, teach, evening, projector, clicker, hands, plan, club, handout',
     'An instructor’s evening: planned from the lessons’ steps, projected as one sequence, with notes and a handout.',
     'workshop/',
+  ),
+  page(
+    'A step by its number',
+    'phone, short address, wall, demonstration',
+    'The figure of a step that a wall shows, to drag on a phone.',
+    'go/',
   ),
   page('Sources', 'checks, references, books, standards, patents', 'What the numbers are checked against.', 'sources/'),
 ];

@@ -59,6 +59,13 @@ export class Played {
     return this.arrive || this.#bench.isAt(this.#setting) ? undefined : numbersNow(caption, this.#inProse);
   }
 
+  /** Whether a hand has moved anything since it was set. */
+  get isMoved(): boolean {
+    const { arranged, divide } = readArranged(this.#search);
+    const isArranged = arranged === this.arranged.arranged && divide === this.arranged.divide;
+    return !(isArranged && this.#bench.isAt(this.#setting));
+  }
+
   /** All that is seen, as the query of the lesson's own page, not projected. */
   get searchNow(): string {
     const set = ['stage', 'answered'].reduce((rest, name) => withParameter(rest, name, undefined), this.#search);

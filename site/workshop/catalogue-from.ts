@@ -34,6 +34,7 @@ function listed(text: LessonText, lesson: Lesson): ListedLesson {
     plainText(words.replace(/<Live q="([^"]+)" ?\/>/g, (_, id: string) => live(id) ?? ''));
   return {
     slug,
+    place: course.findIndex((one) => one.slug === slug) + 1,
     question,
     summary,
     path: `lessons/${slug}/`,

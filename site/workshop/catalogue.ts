@@ -21,6 +21,8 @@ export interface RoomQuestion {
 /** One lesson as an evening needs it. */
 export interface ListedLesson {
   readonly slug: string;
+  /** In the course, counted from 1. */
+  readonly place: number;
   readonly question: string;
   readonly summary: string;
   /** The lesson's own address within the site. */

@@ -34,6 +34,7 @@ const step = (question: string): ListedStep => ({
 const catalogue: Catalogue = {
   extension: {
     slug: 'extension',
+    place: 4,
     question: 'What does each ring give?',
     summary: '',
     path: 'lessons/extension/',

@@ -7,6 +7,7 @@ import { gearFor } from './gear.ts';
 import { minutesOf, planOf } from './plan.ts';
 import { readyPlans } from './ready.ts';
 import { readPlan } from './schema.ts';
+import { addressesByNumber, readStepNumber } from './step-number.ts';
 
 const texts = Object.fromEntries(
   lessonSlugs().map((slug) => {
@@ -62,6 +63,21 @@ describe('what an evening knows of the lessons', () => {
     expect(Object.values(catalogue).filter(({ roomAsks }) => roomAsks.length === 0)).toEqual([]);
     expect(catalogue['extension']!.opening).toMatch(/^About 25 minutes with a camera on the table/);
     expect(catalogue['extension']!.opening).not.toContain('projected view');
+  });
+
+  it('gives each step and each answer a number of its own, which leads where the step sets the figure', () => {
+    const leads = addressesByNumber(catalogue);
+    const count = Object.values(catalogue).reduce((sum, { steps }) => sum + 2 * steps.length, 0);
+    expect(Object.keys(leads)).toHaveLength(count);
+    expect(leads['4-3a']).toBe('lessons/extension/?extension=72');
+    expect(leads['4-1']).toBe('lessons/extension/');
+    expect(Object.values(leads).filter((address) => /stage|answered/.test(address))).toEqual([]);
+    for (const number of Object.keys(leads)) expect(readStepNumber(number)).toBe(number);
+  });
+
+  it('reads a number as people type it', () => {
+    for (const typed of ['4-3A', ' 4 3 a', '4.3a', '4–3a']) expect(readStepNumber(typed)).toBe('4-3a');
+    for (const typed of ['', '4', 'a', '4-', '123-1', '<b>']) expect(readStepNumber(typed)).toBeUndefined();
   });
 
   it('names the formulas of each lesson that explains any, by files that there are', () => {

@@ -65,6 +65,13 @@ test('with a copy kept, a network that is there and dead keeps nothing from open
     }
     await page.goto(`${address}formulas/?formula=effective-f-number`);
     await expect(page.locator('#effective-f-number output')).toBeVisible();
+    // An evening goes over the end of one lesson into the next.
+    await page.goto(`${address}workshop/`);
+    await page.getByRole('button', { name: '60 minutes:' }).click();
+    await page.getByRole('button', { name: 'Start on this screen' }).click();
+    await expect(page.locator('.stage .question')).toHaveText('Welcome');
+    for (let press = 0; press < 7; press++) await page.keyboard.press('PageDown');
+    await expect(page.locator('[data-lesson="on-the-barrel"]:not([data-away]) svg').first()).toBeVisible();
   });
 });
 

@@ -196,6 +196,10 @@ test('a figure that was dragged goes to the phones as it stands, and opens there
   await page.getByLabel('Address for phones').blur();
   await page.getByRole('button', { name: 'Go on with the evening' }).click();
   await at(page, '8 answer');
+  await page.keyboard.press('p');
+  const short = await page.locator('.phones .address').innerText();
+  expect(short).toMatch(/^192\.168\.7\.20:4321\/(?:.*\/)?go\/\?4-3a$/);
+  await page.keyboard.press('p');
   const handle = wall(page).locator('.lesson:not([data-away]) svg [role=slider]').first();
   await handle.focus();
   await page.keyboard.press('ArrowLeft');
@@ -207,6 +211,10 @@ test('a figure that was dragged goes to the phones as it stands, and opens there
   expect(await codeIn(page.locator('.phones svg'))).toBe(`http://${address}`);
 
   await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto('go/?4-3a');
+  await expect(page).toHaveURL(/lessons\/extension\/\?extension=72$/);
+  await page.goto('go/?4-33');
+  await expect(page.getByText('“4-33” is the number of no step')).toBeVisible();
   await page.goto(`lessons/extension/${new URL(`http://${address}`).search}`);
   await expect(page.getByRole('slider', { name: /xtension/ }).first()).toBeVisible();
   await expect(page.locator('.stage')).toHaveCount(0);
@@ -326,15 +334,15 @@ test('the handout is one print: running order, a page for each lesson, problems 
     const pages = await readPdf(await page.pdf({ preferCSSPageSize: true }));
     expect(Math.round(pages[0]!.height)).toBe(paper === 'A4' ? 297 : 279);
     const text = pages.map((one) => one.text);
-    expect(text[0]).toContain('running order');
+    expect(text[0]).toContain('Running order');
     expect(text[0]).toContain('Say aloud before hands are on the gear');
     // A page for each lesson, with no answer on it.
-    const first = text.findIndex((one) => one.includes('How big is it') && !one.includes('running order'));
+    const first = text.findIndex((one) => one.includes('How big is it') && !one.includes('Running order'));
     const titles = ['How big is it', 'What do the numbers', 'What does each extension ring', 'Why does f/8'];
     for (const [place, title] of titles.entries()) expect(text[first + place]).toContain(title);
     expect(text.slice(first, first + 4).join(' ')).not.toContain('0.87×');
     expect(text[first + 4]).toContain('Problems, What does each ring buy?');
-    expect(text.at(-1)).not.toContain('running order');
+    expect(text.at(-1)).not.toContain('Running order');
     expect(text.join(' ')).toContain('The whole working');
     expect(Math.min(...pages.map(({ smallest }) => smallest))).toBeGreaterThanOrEqual(5);
     await page.reload();

@@ -7,6 +7,7 @@
 import { existsSync } from 'node:fs';
 import { networkInterfaces } from 'node:os';
 import { join } from 'node:path';
+import { generate } from 'lean-qr';
 import { listen } from './listen.ts';
 import { root, run } from './run.ts';
 import { normalBase, staticServer } from './static-server.ts';
@@ -54,10 +55,19 @@ async function main(): Promise<void> {
 
 function announce(port: number, base: string): void {
   const lines = ['', `  Ring and Ruler is open at  http://localhost:${port}${base}`];
-  for (const { address, family, internal } of Object.values(networkInterfaces()).flatMap((list) => list ?? [])) {
-    if (family === 'IPv4' && !internal) lines.push(`  on the same network at     http://${address}:${port}${base}`);
-  }
+  const outside = Object.values(networkInterfaces())
+    .flatMap((list) => list ?? [])
+    .filter(({ family, internal }) => family === 'IPv4' && !internal)
+    .map(({ address }) => `http://${address}:${port}${base}`);
+  for (const address of outside) lines.push(`  on the same network at     ${address}`);
+  // For the phones of a room; a file has no use for it.
+  if (outside[0] !== undefined && process.stdout.isTTY) lines.push('', codeOf(outside[0]));
   process.stdout.write([...lines, '  Ctrl+C stops it.', '', ''].join('\n'));
+}
+
+/** A QR code in black on white, whatever the colours of the terminal. */
+function codeOf(address: string): string {
+  return generate(address).toString({ on: '\u001b[40m  ', off: '\u001b[107m  ', lf: '\u001b[0m\n' });
 }
 
 await main();

@@ -1,0 +1,44 @@
+import { circleOfConfusionByWidth } from '#core/depth/circle-of-confusion-by-width.formula.ts';
+import { numberIn } from '#site/kit/part.ts';
+import { blocksOf, isBlock, type Block, type BlockOrWhy } from './card.ts';
+import { layoutOf, type Layout } from './size.ts';
+import type { CardState } from './state.ts';
+import { assumedInWords, conditionsInWords, headingOf, lines, ruleInWords } from './words.ts';
+
+/** What stands on a card, and where. */
+export interface LaidOut {
+  readonly all: readonly BlockOrWhy[];
+  readonly blocks: readonly Block[];
+  /** What is assumed of a lens; empty where nothing is. */
+  readonly assumed: string;
+  readonly circles: readonly number[];
+  /** The card's heading, and what explains it. */
+  readonly notes: readonly string[];
+  readonly layout: Layout;
+  /** The blocks of each card; none where they find no room. */
+  readonly cards: readonly (readonly Block[])[];
+}
+
+/** A card as it is set, laid out for its size. */
+export function laidOut({ size, unit, lines: shown, conditions, ...plan }: CardState): LaidOut {
+  const all = blocksOf({ ...plan, conditions });
+  const blocks = all.filter(isBlock);
+  const cameras = plan.chains.map(([camera]) => camera!.thing);
+  const circles = cameras.map(
+    ({ part }) =>
+      conditions['circle-of-confusion'] ?? circleOfConfusionByWidth({ sensorWidth: numberIn(part, 'sensor-width')! }),
+  );
+  const title = [...new Set(cameras.map(({ name }) => name))].join(' · ');
+  const terms = shown.map((name) => `${lines[name].short}: ${lines[name].full}`).join('. ');
+  const assumed = assumedInWords(plan.chains);
+  const said = conditionsInWords(conditions, [...new Set(circles)]);
+  const notes = [title, terms, said, ruleInWords, assumed].filter((note) => note !== '');
+  const layout = layoutOf(size, {
+    headings: blocks.map((block) => headingOf(block, unit).map(({ length }) => length)),
+    rows: shown.length + 1,
+    columns: Math.max(1, ...blocks.map(({ columns }) => columns.length)),
+    notes: notes.map(({ length }) => length),
+  });
+  const cards = layout.kind === 'cards' ? layout.cards.map((places) => places.map((place) => blocks[place]!)) : [];
+  return { all, blocks, assumed, circles: [...new Set(circles)], notes, layout, cards };
+}
