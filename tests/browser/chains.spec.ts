@@ -130,7 +130,7 @@ test('own parts come from the kit, go into the address spelled out, and give ran
   };
   await add('camera', { 'sensor-width': '36', 'sensor-height': '24', 'register-distance': '44' });
   await add('lens', { name: 'My fifty', 'focal-length': '50', 'max-aperture': '1.8', 'focus-magnification': '1:7' });
-  await page.getByRole('link', { name: 'on the bench: My fifty' }).click();
+  await page.getByRole('link', { name: 'My fifty on the bench' }).click();
   await expect(page.locator('.chain ol > li').last()).toContainText('My fifty');
   await expect(page.locator('.answer[data-quantity="working-distance"] .range')).toContainText(/ to .*mm/);
   await expect(page.locator('.because')).toContainText('of this lens are assumed');
