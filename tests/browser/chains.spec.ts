@@ -111,6 +111,8 @@ test('two chains stand side by side, what differs first, and on the wall', async
   await page.keyboard.press('PageDown');
   await expect(stage.locator('.caption')).toContainText('Above');
   await query(page).toContain('stage=1&answered');
+  await page.reload();
+  await expect(stage.locator('.caption')).toContainText('Above');
   await page.keyboard.press('b');
   await expect(stage.locator('.blank')).toBeVisible();
   await page.keyboard.press('b');
