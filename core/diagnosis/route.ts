@@ -79,7 +79,15 @@ export function routesFrom(
     if (!found.has(to))
       found.set(to, [{ to, value, steps: [], assumed: [assumption], known: { [to]: value }, uses: [] }]);
   }
-  const open = formulas.filter(({ setUp }) => setUp === undefined || setUps.includes(setUp));
+  const spoken = formulas.filter(({ setUp }) => setUp !== undefined && setUps.includes(setUp));
+  // The formula that goes by its quantity's own name is for a lens by itself, the right way round: where another set-up is spoken of it says something false.
+  const displaced = new Set<string>(
+    spoken.filter(({ setUp }) => standing.includes(setUp!)).map(({ formula }) => formula.gives),
+  );
+  const open = [
+    ...formulas.filter(({ setUp, id }) => setUp === undefined && !(alone.includes(id) && displaced.has(id))),
+    ...spoken,
+  ];
   const turns = open.flatMap((by) => lettersOf(by.formula).map((gives) => ({ by, gives })));
   const tried = new Set<string>();
   // Backwards only where nothing leads forwards, and only from a number that somebody gave: else every formula would be run against itself.
@@ -103,6 +111,17 @@ export function routesFrom(
   }
   return found;
 }
+
+/** Set-ups in which a lens does not stand by itself and the right way round. */
+const standing: readonly string[] = ['close-up lens', 'reversed lens'];
+
+/** Formulas that are only for a lens that does. */
+const alone: readonly string[] = [
+  'effective-f-number',
+  'entrance-pupil',
+  'entrance-pupil-distance',
+  'working-distance',
+];
 
 type Turn = Pick<RouteStep, 'by' | 'gives'>;
 

@@ -11,6 +11,8 @@ export const limits = {
   laterJs: { plain: 14_200, picture: 49_000 },
   /** Of the reader's own kit besides, fetched where one is kept: what checks it, and lenses as they focus where the page has none. */
   kitJs: 17_900,
+  /** Of the bench: a page with a chain in it, and every answer of the core besides; texts of formulas come when they are asked for. */
+  benchJs: 96_000,
   /** Of the page that measures photographs, before one is opened. */
   rulerJs: 60_000,
   /** Of all styles that a page names: those of its own figures, and of no other lesson's. */

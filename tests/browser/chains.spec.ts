@@ -111,6 +111,8 @@ test('two chains stand side by side, what differs first, and on the wall', async
   await page.keyboard.press('PageDown');
   await expect(stage.locator('.caption')).toContainText('Above');
   await query(page).toContain('stage=1&answered');
+  await page.reload();
+  await expect(stage.locator('.caption')).toContainText('Above');
   await page.keyboard.press('b');
   await expect(stage.locator('.blank')).toBeVisible();
   await page.keyboard.press('b');
@@ -130,7 +132,7 @@ test('own parts come from the kit, go into the address spelled out, and give ran
   };
   await add('camera', { 'sensor-width': '36', 'sensor-height': '24', 'register-distance': '44' });
   await add('lens', { name: 'My fifty', 'focal-length': '50', 'max-aperture': '1.8', 'focus-magnification': '1:7' });
-  await page.getByRole('link', { name: 'on the bench: My fifty' }).click();
+  await page.getByRole('link', { name: 'My fifty on the bench' }).click();
   await expect(page.locator('.chain ol > li').last()).toContainText('My fifty');
   await expect(page.locator('.answer[data-quantity="working-distance"] .range')).toContainText(/ to .*mm/);
   await expect(page.locator('.because')).toContainText('of this lens are assumed');

@@ -23,3 +23,9 @@ test('the page that measures photographs fetches what opens one when one is open
   expect(js).toBeLessThan(limits.rulerJs);
   expect(laterJs).toBeGreaterThan(50_000);
 });
+
+test('the bench fetches formulas, glass and the projected view when they are wanted', () => {
+  const { js, laterJs } = weightOf('bench/');
+  expect(js).toBeLessThan(limits.benchJs);
+  expect(laterJs).toBeGreaterThan(50_000);
+});
