@@ -14,7 +14,11 @@ async function take(page: Page, minutes: number) {
   await expect(page.getByLabel('Minutes in all')).toHaveText(String(minutes));
 }
 
-const start = (page: Page) => page.getByRole('button', { name: /^Start/ }).click();
+async function start(page: Page) {
+  const end = page.getByRole('button', { name: 'End this evening' });
+  if (await end.isVisible()) await end.click();
+  await page.getByRole('button', { name: 'Start on this screen' }).click();
+}
 
 /** Waits until the wall stands there: `2 answer`. */
 const at = (page: Page, place: string) => {
@@ -162,6 +166,12 @@ test('two windows are one evening: what one does the other shows, hands are coun
   await first.close();
   const again = await context.newPage();
   await again.goto('workshop/');
+  await again.getByRole('button', { name: 'Go on with the evening' }).click();
+  await at(again, '8 answer');
+
+  await again.keyboard.press('Escape');
+  await again.getByRole('button', { name: 'End this evening' }).click();
+  await again.getByRole('button', { name: 'Undo' }).click();
   await again.getByRole('button', { name: 'Go on with the evening' }).click();
   await at(again, '8 answer');
 
