@@ -249,6 +249,11 @@ test('a plan is put together, moved by keys and by hand, kept, and the same in t
   await page.getByRole('button', { name: 'Add the pause' }).click();
   await expect(plan(other)).toHaveCount(4);
 
+  await page.locator('[data-item="question-1"]').getByText('Change it').click();
+  await page.locator('[data-item="question-1"]').getByLabel('Question for the room').fill('Who brings a rail?');
+  await page.locator('[data-item="question-1"]').getByRole('button', { name: 'Save the change' }).click();
+  await expect.poll(async () => (await titles(other))[2]).toBe('Who brings a rail?');
+
   const before = await titles(page);
   await page.bringToFront();
   await page.getByRole('button', { name: 'Move step 4: Tea', exact: true }).focus();
