@@ -347,6 +347,9 @@ export { drawProblem, type Problem } from './practice/problem.ts';
 export { drawFrom, type Draw } from './practice/random.ts';
 export { isProgress, progressAfter, type Progress, type PracticeEvent } from './practice/score.ts';
 export { isSeed, mostSeed, nextSeed } from './practice/seed.ts';
+export { reviewAfter, nextKind, type ReviewRecord, type ReviewAnswer } from './practice/review.ts';
+export { sessionBegun, sessionAnswered, sessionGoneOn, type Review, type Session } from './practice/review-session.ts';
+export { drawVersions, type SheetKind, type SheetProblem } from './practice/versions.ts';
 export { workingNumbers, type WorkedStep } from './practice/working.ts';
 export type { Known } from './practice/text.ts';
 
@@ -436,7 +439,7 @@ export {
   extensionForReversedLensFormula,
 } from './rig/extension-for-reversed-lens.formula.ts';
 export { extensionFor, focusMagnificationFor, focusRange, type FocusRange } from './rig/focusing.ts';
-export { fitDistances, type LensByDistances } from './rig/fit/fit-distances.ts';
+export { fitDistances, type JudgedDistance, type LensByDistances } from './rig/fit/fit-distances.ts';
 export { fitLens, type FitOptions } from './rig/fit/fit-lens.ts';
 export { fitSettings, type JudgedPhotograph, type LensOfSettings, type SetPhotograph } from './rig/fit/fit-settings.ts';
 export { leftOut, type LeftOut } from './rig/fit/left-out.ts';

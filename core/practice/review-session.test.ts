@@ -36,6 +36,15 @@ describe('a session', () => {
     expect(sessionGoneOn(next, { from: 1, at: 9000, seedOf })).toBe(next);
   });
 
+  it('asks a kind twice at most, however often it is slipped on, while there are others', () => {
+    const many = ['a/1', 'a/2', 'a/3', 'a/4', 'a/5', 'a/6'];
+    let review = sessionBegun({ asked: 0, kinds: {} }, { kinds: many, at: 0, seedOf });
+    for (let place = 1; place < questionsInSession; place++) review = goneOn(answered(review, false));
+    const asked = review.session!.questions.map(({ kind }) => kind);
+    expect(asked.slice(0, 8)).toEqual(['a/1', 'a/2', 'a/3', 'a/4', 'a/1', 'a/2', 'a/3', 'a/4']);
+    expect(asked.slice(8)).toEqual(['a/5', 'a/6']);
+  });
+
   it('ends after ten questions and stays ended', () => {
     let review = begun;
     for (let place = 0; place < questionsInSession; place++) review = goneOn(answered(review, place % 2 === 0));

@@ -6,6 +6,9 @@ export const questionsInSession = 10;
 /** A session is meant to take so long, minutes. */
 export const minutesOfSession = 10;
 
+/** So often a kind comes in one session, while there are others. */
+const mostInSession = 2;
+
 /** One question of a session. */
 export interface SessionQuestion {
   readonly kind: string;
@@ -66,7 +69,9 @@ export function sessionGoneOn(
 
 function withQuestion(review: Review, seedOf: (kind: string) => number): Review {
   const session = review.session!;
-  const kind = nextKind(review, session.kinds, session.questions.at(-1)?.kind);
+  const times = (kind: string) => session.questions.filter((one) => one.kind === kind).length;
+  const open = session.kinds.filter((kind) => times(kind) < mostInSession);
+  const kind = nextKind(review, open.length > 0 ? open : session.kinds, session.questions.at(-1)?.kind);
   const last = Math.max(seedOf(kind), Object.hasOwn(review.kinds, kind) ? review.kinds[kind]!.seed : 0);
   const question = { kind, seed: last === 0 ? 1 : nextSeed(last) };
   return { ...review, session: { ...session, questions: [...session.questions, question] } };

@@ -99,31 +99,51 @@ function scoreOf(spectra: readonly WindowSpectrum[], shape: CombShape, count: nu
   return score;
 }
 
+/** In so many pieces the fundamental is looked at against a comb near it: it turns little within one. */
+const pieces = 400;
+
 /** The comb near *start* whose fundamental the whole line follows best. */
 function followed(profile: Float64Array, start: CombShape): CombShape {
-  const plain = withoutSlowPart(profile, start);
-  const trust = trustAt(envelope(plain, start, 1));
-  const level = plain.map((value, at) => value * trust[at]!);
+  const against = piecesAgainst(profile, start);
   let best = { power: -1, shape: start };
   const driftStep = 0.8 / start.cycles;
   const driftReach = Math.max(0.02, 2 * driftStep);
   const reach = Math.max(3, 0.004 * start.cycles);
   for (let drift = start.drift - driftReach; drift <= start.drift + driftReach; drift += driftStep) {
     for (let cycles = start.cycles - reach; cycles <= start.cycles + reach; cycles += 0.4) {
-      const power = powerAlong(level, { cycles, drift });
+      const power = powerOf(against, start, { cycles, drift });
       if (power > best.power) best = { power, shape: { cycles, drift } };
     }
   }
   return best.shape;
 }
 
-function powerAlong(level: Float64Array, shape: CombShape): number {
-  let [re, im] = [0, 0];
-  const count = level.length;
+/** The fundamental of *start* in each piece of the line, as a complex number; soft places count less. */
+function piecesAgainst(
+  profile: Float64Array,
+  start: CombShape,
+): { readonly re: Float64Array; readonly im: Float64Array } {
+  const level = withoutSlowPart(profile, start);
+  const trust = trustAt(envelope(level, start, 1));
+  const count = profile.length;
+  const [re, im] = [new Float64Array(pieces), new Float64Array(pieces)];
   for (let at = 0; at < count; at++) {
-    const angle = 2 * Math.PI * marksAt(shape, sampleAt(at, count));
-    re += level[at]! * Math.cos(angle);
-    im += level[at]! * Math.sin(angle);
+    const angle = 2 * Math.PI * marksAt(start, sampleAt(at, count));
+    const piece = Math.min(pieces - 1, Math.floor((at * pieces) / count));
+    re[piece]! += level[at]! * trust[at]! * Math.cos(angle);
+    im[piece]! -= level[at]! * trust[at]! * Math.sin(angle);
   }
-  return re * re + im * im;
+  return { re, im };
+}
+
+function powerOf({ re, im }: { re: Float64Array; im: Float64Array }, start: CombShape, shape: CombShape): number {
+  let [sumRe, sumIm] = [0, 0];
+  for (let piece = 0; piece < pieces; piece++) {
+    const s = (piece + 0.5) / pieces - 0.5;
+    const angle = 2 * Math.PI * (marksAt(shape, s) - marksAt(start, s));
+    const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
+    sumRe += re[piece]! * cosine + im[piece]! * sine;
+    sumIm += im[piece]! * cosine - re[piece]! * sine;
+  }
+  return sumRe * sumRe + sumIm * sumIm;
 }

@@ -1,6 +1,6 @@
 import { fitComb, type CombFit } from './comb-fit.ts';
 import { combStarts, fewestMarks, finestPeriod } from './comb-start.ts';
-import { densityAt } from './comb.ts';
+import { densityAt, type CombShape } from './comb.ts';
 
 /** What was found along a line: evenly spaced marks, or why there are none. */
 export type FoundComb = ({ readonly outcome: 'comb' } & CombFit) | NoComb;
@@ -37,6 +37,7 @@ const mostUncertain = 0.01;
  * Evenly spaced marks in a profile of light, seen in perspective or not, to a small part of a sample.
  *
  * @param profile evenly spaced samples along a line, light in any unit
+ * @param near a comb that is known to be close: then none is looked for elsewhere
  * @returns the comb that explains most, with variances; or in words why there is none. A pattern finer than the pixels shows
  *   a false one now and then that no number tells from a true one: look whether every mark is met.
  *
@@ -44,11 +45,11 @@ const mostUncertain = 0.01;
  *
  * @example findComb(profile).outcome // 'comb'
  */
-export function findComb(profile: Float64Array): FoundComb {
+export function findComb(profile: Float64Array, near?: CombShape): FoundComb {
   const none = (because: NoComb['because']): NoComb => ({ outcome: 'no comb', because });
   if (profile.length < fewestMarks * finestPeriod) return none('too short');
   if (!(Math.max(...extent(profile)) - Math.min(...extent(profile)) > 1e-4)) return none('even');
-  const fits = combStarts(profile)
+  const fits = (near ? [near] : combStarts(profile))
     .map((start) => fitComb(profile, start))
     .filter((fit) => fit !== undefined)
     .filter(({ coherence, explained, trusted }) => coherence > leastCoherence(trusted) && explained > leastExplained);

@@ -38,7 +38,7 @@ export function measureMarks(photograph: GreyPhotograph, line: RulerLine, reach:
     if (Math.abs(better.value) < 0.3) {
       lean = better;
       profile = profileOf(strip, lean.value);
-      comb = findComb(profile);
+      comb = findComb(profile, comb);
     }
   }
   if (comb.outcome === 'no comb') return comb;

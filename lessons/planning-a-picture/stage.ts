@@ -68,7 +68,6 @@ export const stage: readonly StageStep[] = [
     from: { 'frame-fill': 0.35, 'settling-time': 0.3, beside: 'light' },
     set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
     sheet: 'picture',
-    withheld: ['depth-of-field'],
   },
   {
     question: 'At ISO 6400 daylight would do, in noise. At ISO 200: shutter or flash?',

@@ -60,7 +60,8 @@ export const groups = {
     'frame-step',
     'frame-count',
   ],
-  diffraction: ['airy-diameter', 'cutoff-frequency', 'nyquist-frequency'],
+  // The best f-number is found beside the page, and comes later: see `best.ts`.
+  diffraction: ['best-f-number', 'airy-diameter', 'cutoff-frequency', 'nyquist-frequency'],
   movement: ['exposure-time', 'keeper-share', 'keeper-frames'],
 } as const satisfies Readonly<Record<string, readonly QuantityName[]>>;
 

@@ -47,6 +47,8 @@ const traced: Readonly<Partial<Record<AnsweredName, string>>> = {
   'principal-separation':
     'Two rays are traced through every part; H and H′ of the whole chain are where they seem to bend.',
   'image-distance': 'Two rays are traced through every part; H′ of the whole chain is so far before the sensor.',
+  'best-f-number':
+    'At every full stop the contrast of detail as fine as the circle of confusion is computed over the subject’s whole depth; the stop that leaves most where there is least is the best.',
   'f-number': 'It is marked on the part whose opening limits the light.',
 };
 

@@ -13,4 +13,6 @@ export interface CheckReply {
   readonly have: ReadText;
   readonly found: ReadText;
   readonly answers: readonly CheckedAnswer[];
+  /** The query that puts what is given on the bench, where that is a chain. */
+  readonly bench?: string;
 }

@@ -12,10 +12,10 @@ import { workingDistance } from '#core/gaussian/working-distance.formula.ts';
 import { frameStep } from '#core/stack/frame-step.formula.ts';
 import { airyDiameter } from '#core/wave/airy-diameter.formula.ts';
 import { usualConditions } from '#site/bench/conditions.ts';
-import { readChain } from '#site/chain/chain-text.ts';
+import { readChain, writeChain } from '#site/chain/chain-text.ts';
 import { crateThings } from '#site/chain/crate-things.ts';
 import { marks } from '#site/state/lens-marks.ts';
-import { blockOf, blocksOf, isBlock, withEachSetOfRings, type Block } from './card.ts';
+import { blockOf, blocksOf, isBlock, withEachLens, withEachSetOfRings, type Block } from './card.ts';
 import { usualFNumbers } from './state.ts';
 
 const chainOf = (text: string) => readChain(text).chain;
@@ -185,5 +185,15 @@ describe('each set of rings', () => {
     const blocks = blocksOf({ chains, magnifications: [], fNumbers: [8], conditions: usualConditions }).filter(isBlock);
     expect(blocks.map(({ extension }) => extension)).toEqual([0, 12, 24, 36, 48, 60, 72]);
     expect(withEachSetOfRings(chainOf('body-36,lens-50'), rings, 3)).toHaveLength(3);
+  });
+});
+
+describe('each lens', () => {
+  it('takes the place of the one in the chain, turned as that is', () => {
+    const lenses = ['lens-28', 'lens-90'].map((slug) => ({ thing: crateThings.get(slug)! }));
+    const names = (text: string) => withEachLens(chainOf(text), lenses, 9).map(writeChain);
+    expect(names('body-36,ring-12,lens-50:f4')).toEqual(['body-36,ring-12,lens-28', 'body-36,ring-12,lens-90']);
+    expect(names('body-36,reversing-ring,lens-50:turned')[0]).toBe('body-36,reversing-ring,lens-28:turned');
+    expect(names('body-36')).toEqual(['body-36,lens-28', 'body-36,lens-90']);
   });
 });

@@ -190,3 +190,14 @@ export function withEachSetOfRings(chain: Chain, rings: Chain, most: number): re
   const distinct = sorted.filter((set, at) => at === 0 || length(set) !== length(sorted[at - 1]!));
   return distinct.slice(0, most).map((set) => [...bare.slice(0, 1), ...set, ...bare.slice(1)]);
 }
+
+/** The chain with each of *lenses* in the place of its first lens, as each is usually set; those that can stand in no chain are left out. */
+export function withEachLens(chain: Chain, lenses: Chain, most: number): readonly Chain[] {
+  const at = chain.findIndex(({ thing }) => thing.kind === 'lens');
+  const place = at < 0 ? chain.length : at;
+  const turned = chain[at]?.turned;
+  return lenses
+    .filter(({ thing }) => thing.fault === undefined)
+    .slice(0, most)
+    .map((link) => chain.toSpliced(place, at < 0 ? 0 : 1, { ...link, ...(turned && { turned }) }));
+}

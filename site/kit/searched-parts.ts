@@ -120,7 +120,9 @@ export function searchIn(bench: AnyBench, own: Parameters<AnyBench['offer']>[0],
   ownParts.found = typeof found === 'object' ? found : undefined;
   if (found !== undefined) bench.offer({ ...own, kit: { own: optionOf(found) } });
   // An address that names it was read before it was here, and what another tab has taken away cannot stay chosen.
-  if (ownParts.found && new URLSearchParams(location.search).get('kit') === 'own') bench.read(location.search);
+  const isNamed = new URLSearchParams(ownParts.opened).get('kit') === 'own';
+  ownParts.opened = '';
+  if (ownParts.found && isNamed) bench.choose('kit', 'own');
   else if (!ownParts.found && bench.kept['kit'] === 'own') {
     const { options } = bench.choices['kit']!;
     bench.choose(

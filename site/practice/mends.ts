@@ -1,4 +1,5 @@
 import type { ProblemFamily } from '#core/practice/family.ts';
+import { parts } from '#site/lesson/parts.ts';
 import { formulaCalled, type AnyFormula, type Lesson } from '#site/lesson/lesson.ts';
 
 /** A heading of a lesson, as the page has it. */
@@ -16,15 +17,15 @@ export function placeThatMends(
   headings: readonly Heading[],
   family: ProblemFamily,
   lesson: Lesson,
-): string {
+): Heading {
   const formula = family.working.findLast((step) => step.formula)?.formula;
   const [, part = ''] = /<Part is="formula"[^>]*>(.*?)<\/Part>/s.exec(prose) ?? [];
-  let place = 'formula';
+  let place: Heading = { text: parts.formula, slug: 'formula' };
   for (const [, heading, name] of part.matchAll(/^### (.*)$|<Formula of="([^"]+)"/gm)) {
-    if (heading !== undefined) place = headings.find(({ text }) => text === heading.trim())?.slug ?? place;
+    if (heading !== undefined) place = headings.find(({ text }) => text === heading.trim()) ?? place;
     else if (formula && isSame(formulaCalled(name!, lesson), formula)) return place;
   }
-  return 'idea';
+  return { text: parts.idea, slug: 'idea' };
 }
 
 function isSame(one: AnyFormula, other: Pick<AnyFormula, 'tex' | 'gives'>): boolean {

@@ -18,11 +18,7 @@ export async function showStep(place: HTMLElement, equation: StepEquation, line:
   try {
     const pair = await pairOf(equation);
     if (!pair) return;
-    const [letters, numbers] = pair.map((html) => {
-      const row = document.createElement('div');
-      row.innerHTML = html;
-      return row;
-    }) as [HTMLElement, HTMLElement];
+    const [letters, numbers] = [row(pair[0]), row(pair[1])];
     place.replaceChildren(letters);
     if (!('texts' in line)) return;
     let wider = 0;
@@ -38,6 +34,12 @@ export async function showStep(place: HTMLElement, equation: StepEquation, line:
   } catch {
     place.textContent = 'The equation could not be fetched; it stands in the lesson.';
   }
+}
+
+function row(html: string): HTMLElement {
+  const made = document.createElement('div');
+  made.innerHTML = html;
+  return made;
 }
 
 /** Width of a digit, em: a little more than the text face has it. */

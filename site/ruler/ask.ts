@@ -35,6 +35,11 @@ export class RulerWorker {
     worker.postMessage({ ...question, id });
   }
 
+  /** Whether it is there: what was opened last is still in it, even where something else was refused since. */
+  get isRunning(): boolean {
+    return this.#worker !== undefined;
+  }
+
   /** Ends what it does, and what it holds. */
   stop(): void {
     this.#worker?.terminate();

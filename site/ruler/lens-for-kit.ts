@@ -1,9 +1,9 @@
-import type { LensOfSettings } from '#core/rig/fit/fit-settings.ts';
 import type { Estimate } from '#core/rig/fit/lens-fit.ts';
 import { readField } from '#site/kit/field.ts';
 import { planOf, type Field } from '#site/kit/kinds.ts';
 import type { KitPart, KitValue, NewPart } from '#site/kit/part.ts';
 import { readKit } from '#site/kit/schema.ts';
+import type { MeasuredLens } from './fit-of.ts';
 
 /** What has to be said of a lens that photographs do not tell. */
 export interface SaidOfLens {
@@ -27,7 +27,7 @@ const nearInfinity = 0.01;
  *
  * @param had the kit's lens that it is, whose other numbers stay as they are
  */
-export function lensForKit(fit: LensOfSettings, said: SaidOfLens, had?: KitPart): LensForKit {
+export function lensForKit(fit: MeasuredLens, said: SaidOfLens, had?: KitPart): LensForKit {
   const { isInside, nearest } = said;
   const atInfinity = fit.settings.every(
     ({ focusMagnification: { value, standardError } }) =>

@@ -25,12 +25,25 @@ export interface FoundMarks {
   readonly contrasts: readonly LocalContrast[];
 }
 
-/** What the page asks of its worker. A photograph stays in it until the next is opened. */
+/** What the page asks of its worker. A photograph stays in it until the next is opened; *of* is the number under which it was. */
 export type RulerRequest =
   | { readonly id: number; readonly kind: 'open'; readonly file: Blob }
   | { readonly id: number; readonly kind: 'sample'; readonly sample: string }
-  | { readonly id: number; readonly kind: 'measure'; readonly line: RulerLine; readonly reach: number }
-  | { readonly id: number; readonly kind: 'loupe'; readonly x: number; readonly y: number; readonly side: number };
+  | {
+      readonly id: number;
+      readonly kind: 'measure';
+      readonly of: number;
+      readonly line: RulerLine;
+      readonly reach: number;
+    }
+  | {
+      readonly id: number;
+      readonly kind: 'loupe';
+      readonly of: number;
+      readonly x: number;
+      readonly y: number;
+      readonly side: number;
+    };
 
 /** What it answers, with the question's number. */
 export type RulerReply = { readonly id: number } & (
@@ -43,6 +56,8 @@ export type RulerReply = { readonly id: number } & (
       readonly note: string;
     }
   | { readonly kind: 'refused'; readonly words: string }
+  /** Another photograph has taken the place of the one that was meant. */
+  | { readonly kind: 'gone' }
   | { readonly kind: 'measured'; readonly marks: FoundMarks }
   | { readonly kind: 'loupe'; readonly pixels: Uint8ClampedArray<ArrayBuffer>; readonly side: number }
 );

@@ -18,6 +18,7 @@ const marks = v.strictObject({
   contrasts: v.pipe(
     v.array(v.strictObject({ mark: number, contrast: between(0, 1e3), density: between(0, 10) })),
     v.maxLength(1000),
+    v.readonly(),
   ),
 });
 
@@ -33,7 +34,7 @@ export const ranges = {
   workingDistance: [0.5, 3000],
 } as const;
 
-const typed = (name: keyof typeof ranges) => between(...ranges[name]);
+const typed = (name: keyof typeof ranges) => between(ranges[name][0], ranges[name][1]);
 
 const photograph = v.strictObject({
   id: v.pipe(v.number(), v.integer(), v.minValue(1)),

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { degree } from '#core/quantity/units.ts';
-import type { LensOfSettings } from '#core/rig/fit/fit-settings.ts';
 import { measureMarks } from '#core/ruler/measure-marks.ts';
 import { offAxisOf } from '#core/ruler/ruler-scale.ts';
 import { kitOf } from '#site/kit/change.ts';
@@ -187,7 +186,7 @@ describe('the fitted lens', () => {
       marks: { ...kept.marks!, cycles: (4000 * 0.006) / magnification },
     };
   });
-  const fit = fitsOf(forFit(readings))!.byRings as LensOfSettings;
+  const fit = fitsOf(forFit(readings), true).fit!.lens;
   const said = { name: '  The  fifty ', maxAperture: 'f/1.8', focusDistance: '', isInside: false, nearest: 'nearest' };
 
   it('goes into the kit with its errors, and answers lean on them as a range', () => {
@@ -208,6 +207,26 @@ describe('the fitted lens', () => {
     if (found.kind === 'none') throw new Error(found.why);
     expect(found.lenses.measured).toEqual(['focal-length', 'front-principal-depth', 'focus-magnification']);
     expect(found.spans.magnification!.least).toBeLessThan(found.spans.magnification!.most);
+  });
+
+  it('is told by distances where there are no rings, each photograph judged by the others', () => {
+    const bare = [0.05, 0.08, 0.11, 0.15].map((magnification, at) => ({
+      ...kept,
+      id: at + 1,
+      setting: `${at}`,
+      workingDistance: 50 * (1 + 1 / magnification) - 22 + [1, -1, 1, -1][at]!,
+      marks: { ...kept.marks!, cycles: (4000 * 0.006) / magnification },
+    }));
+    const { fit: shown, words } = fitsOf(forFit(bare), true);
+    expect(shown).toMatchObject({ by: 'distances' });
+    expect(words.join(' ')).toMatch(/from the ruler does/);
+    expect(Math.abs(shown!.lens.focalLength.value - 50)).toBeLessThan(3 * shown!.lens.focalLength.standardError!);
+    expect(shown!.lens.settings[3]!.focusMagnification.value).toEqual(
+      closeTo(0.15, { relative: 1e-9, because: 'no rings' }),
+    );
+    expect(lensForKit(shown!.lens, { ...said, nearest: '3' }).kind).toBe('lens');
+    // Where glass moves inside, distances tell nothing.
+    expect(fitsOf(forFit(bare), false).fit).toBeUndefined();
   });
 
   it('takes the place of what was assumed of a lens, and leaves the rest of it', () => {

@@ -10,6 +10,8 @@ import { renderSample } from './render-sample.ts';
 import { sampleCamera, sampleLens, samples } from './samples.ts';
 
 let photograph: GreyPhotograph | undefined;
+/** The number of the request that brought it. */
+let number = 0;
 
 addEventListener('message', ({ data }: MessageEvent<RulerRequest>) => {
   answer(data).catch((error: unknown) => {
@@ -26,10 +28,12 @@ async function answer(request: RulerRequest): Promise<void> {
   if (request.kind === 'open') {
     const { photograph: opened, preview, said, note } = await openPhotograph(request.file);
     photograph = opened;
+    number = id;
     reply({ id, kind: 'opened', columns: opened.columns, rows: opened.rows, preview, said, note }, [preview]);
   } else if (request.kind === 'sample') {
     const sample = samples[request.sample]!;
     photograph = renderSample(sample);
+    number = id;
     const preview = await previewOfGrey(photograph);
     const said = {
       focalLength: sampleLens.focalLength,
@@ -41,11 +45,13 @@ async function answer(request: RulerRequest): Promise<void> {
     reply({ id, kind: 'opened', columns: photograph.columns, rows: photograph.rows, preview, said, note: '' }, [
       preview,
     ]);
-  } else if (photograph && request.kind === 'measure') {
+  } else if (!photograph || request.of !== number) {
+    reply({ id, kind: 'gone' });
+  } else if (request.kind === 'measure') {
     const found = measured(photograph, request.line, request.reach);
     if (typeof found === 'string') reply({ id, kind: 'refused', words: found });
     else reply({ id, kind: 'measured', marks: found });
-  } else if (photograph && request.kind === 'loupe') {
+  } else {
     const { x, y, side } = request;
     const pixels = enlarged(photograph, x, y, side);
     reply({ id, kind: 'loupe', pixels, side }, [pixels.buffer]);

@@ -61,6 +61,12 @@ const pages: readonly SearchEntry[] = [
     'Open a photograph of a ruler: it says the magnification, and several say which lens it was.',
     'ruler/',
   ),
+  page(
+    'Bench',
+    'chain, rig, set-up, simulate, rings, reversed, converter, compare two lenses, side view',
+    'Put any chain of gear together, see it from the side to scale, and get every number that follows.',
+    'bench/',
+  ),
   page('The card', 'print, pocket, two pages', 'The formulas on two pages to print.', 'formulas/card/'),
   page('Glossary', 'words, terms, meaning, dictionary', 'Every word, first in plain words, then exactly.', 'glossary/'),
   page('Course', 'lessons, order, contents', 'All lessons in their order.', 'course/'),

@@ -22,6 +22,8 @@ export interface OwnParts {
 class OwnPartsHere {
   /** What offers them to a bench beside its *own* other parts, where a page searches chains: the page says from where that is fetched. */
   load: (() => Promise<{ readonly searchIn: (bench: never, own: never, kit: never) => void }>) | undefined;
+  /** The query that the page was opened with: it may name a kit that was not here yet. */
+  opened = '';
   found: OwnParts | undefined = $state.raw();
 }
 

@@ -11,6 +11,8 @@ export const limits = {
   laterJs: { plain: 14_200, picture: 49_000 },
   /** Of the reader's own kit besides, fetched where one is kept: what checks it, and lenses as they focus where the page has none. */
   kitJs: 17_900,
+  /** Of the page that measures photographs, before one is opened. */
+  rulerJs: 60_000,
   /** Of all styles that a page names: those of its own figures, and of no other lesson's. */
   css: 22_500,
   /** Bytes over the wire of a first visit, fonts and headers included. */

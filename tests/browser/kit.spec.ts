@@ -64,7 +64,7 @@ test('a kit is entered, kept, and listed first in a lesson, with the ranges of w
   await page.goto('lessons/choosing-kit/?kit=own');
   await expect(page.locator('select[name="kit"]')).toHaveValue('own');
   await expect(page.locator('output[name="chain-count"]').first()).toHaveAttribute('data-value', '2');
-  await expect(page.locator('.notice')).toHaveCount(0);
+  await expect(page.locator('.notices')).toHaveCount(0);
   expect(faults).toEqual([]);
 });
 

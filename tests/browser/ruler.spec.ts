@@ -1,6 +1,7 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { withExif } from '../support/exif-jpeg.ts';
 import { greyPng } from '../support/png-head.ts';
+import { coloursAt, expectAccessible } from './walk/axe.ts';
 import { expectNarrow } from './walk/formulas.ts';
 import { watched } from './walk/watch.ts';
 
@@ -36,11 +37,17 @@ async function rulerJpeg(
   return Buffer.from(base64, 'base64');
 }
 
-const choose = (page: Page, name: string, bytes: Uint8Array | string) =>
+const fileOf = (name: string, bytes: Uint8Array | string) => ({
+  name,
+  mimeType: 'image/jpeg',
+  buffer: Buffer.from(bytes as never),
+});
+
+const choose = (page: Page, ...files: readonly ReturnType<typeof fileOf>[]) =>
   page
     .locator('input[type="file"]')
     .first()
-    .setInputFiles({ name, mimeType: 'image/jpeg', buffer: Buffer.from(bytes as never) });
+    .setInputFiles([...files]);
 
 const output = (page: Page, name: string) => page.locator(`output[name="${name}"]`).first();
 const valueOf = async (place: Locator) => Number(await place.getAttribute('data-value'));
@@ -59,8 +66,8 @@ test('a photograph is opened, measured along a line that keys move, kept over a 
   const faults = watched(page, baseURL!);
   await page.goto('ruler/');
   const jpeg = await rulerJpeg(page, 1200, 800, 14.6);
-  const said = { focalLength: [50, 1], fNumber: [8, 1], pixels: [1200, 800], perCentimetre: [1200 / 3.6, 1] } as const;
-  await choose(page, 'desk.jpg', withExif(jpeg, { ...said, focalLength: [500, 10], perCentimetre: [100_000, 300] }));
+  const said = { focalLength: [500, 10], fNumber: [8, 1], pixels: [1200, 800], perCentimetre: [100_000, 300] } as const;
+  await choose(page, fileOf('desk.jpg', withExif(jpeg, said)));
   // 14.6 pixels of 0.03 mm for a millimetre; what the file says filled the fields.
   await expect(output(page, 'magnification')).toHaveAttribute('data-value', /^0\.43/);
   expect(Math.abs((await valueOf(output(page, 'magnification'))) - 0.438)).toBeLessThan(0.0004);
@@ -121,7 +128,7 @@ test('files that are no photographs, or too large, damaged or turned, are named,
   await page.goto('ruler/');
   const jpeg = await rulerJpeg(page, 600, 900, 12, true);
   // Stored on its side, with the mark that says so: shown upright, its marks run across.
-  await choose(page, 'turned.jpg', withExif(jpeg, { orientation: 6 }));
+  await choose(page, fileOf('turned.jpg', withExif(jpeg, { orientation: 6 })));
   await expect(listed(page)).toHaveCount(1);
   await expect(page.locator('.said')).toContainText('900 × 600 pixels');
   await page.getByLabel('Sensor, longer side').fill('36');
@@ -144,7 +151,7 @@ test('files that are no photographs, or too large, damaged or turned, are named,
       'no picture that this page knows',
     ],
   ] as const) {
-    await choose(page, name, bytes);
+    await choose(page, fileOf(name, bytes));
     await expect(trouble(page), name).toContainText(words);
     await expect(trouble(page), name).toContainText('What was measured before is as it was.');
   }
@@ -156,8 +163,18 @@ test('files that are no photographs, or too large, damaged or turned, are named,
   await page.reload();
   await expect(page.getByText('Measurements that this page cannot read')).toBeVisible();
   await page.setViewportSize({ width: 390, height: 844 });
-  await choose(page, 'flat.jpg', await rulerJpeg(page, 900, 600, 12));
-  await expect(listed(page)).toHaveCount(1);
+  // Several at once, one of them none: the others are opened all the same.
+  const flat = await rulerJpeg(page, 900, 600, 12);
+  await choose(
+    page,
+    fileOf('flat.jpg', flat),
+    fileOf('notes.jpg', 'Dear diary'),
+    fileOf('short.jpg', flat.subarray(0, flat.length >> 1)),
+  );
+  await expect(listed(page).first()).toContainText('flat.jpg');
+  await expect(trouble(page)).toContainText('This file is a text');
+  // Of half a JPEG this browser shows half or nothing; either is said.
+  await expect(page.locator('.said')).toContainText(/damaged or was cut off|part of it is missing/);
   await expectNarrow(page);
   expect(faults).toEqual([]);
 });
@@ -202,6 +219,7 @@ test('samples say their own truth: lean, depth of field, and the lens, which goe
   await expect.poll(() => valueOf(output(page, 'focal-length'))).toBeCloseTo(50, 1);
   expect(await valueOf(output(page, 'focus-magnification'))).toBeCloseTo(0.15, 3);
   expect(Math.abs((await valueOf(output(page, 'front-principal-depth'))) - 22)).toBeLessThan(1.2);
+  await expectAccessible(page, coloursAt(0));
 
   // A ring that was written down wrongly spoils the fit, and is pointed out.
   await page.getByLabel('Rings between').fill('33');

@@ -17,3 +17,9 @@ test('no lesson sends more JavaScript and styles than a lesson may', () => {
   ]);
   expect(heavy).toEqual([]);
 });
+
+test('the page that measures photographs fetches what opens one when one is opened', () => {
+  const { js, laterJs } = weightOf('ruler/');
+  expect(js).toBeLessThan(limits.rulerJs);
+  expect(laterJs).toBeGreaterThan(50_000);
+});

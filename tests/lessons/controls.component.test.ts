@@ -22,6 +22,14 @@ describe.each(await drawnLessons())('the controls of $slug', ({ bench, Figure, p
     return { inputs, readings, back };
   }
 
+  it('are two or three that the lesson is about; the rest is folded', () => {
+    const { container } = render(Figure, { props });
+    const all = [...container.querySelectorAll('.controls :is(.choice, .input)')];
+    const first = all.filter((control) => !control.closest('details'));
+    expect(first.length).toBeGreaterThan(1);
+    expect(first.length).toBeLessThan(4);
+  });
+
   it('refuse nonsense in every field with a notice, and change nothing', async () => {
     const { inputs, readings } = drawn();
     await tick();

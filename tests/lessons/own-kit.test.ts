@@ -1,6 +1,6 @@
 import { globSync } from 'node:fs';
 import fc from 'fast-check';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import { printAnswer, type Answer } from '#site/state/answer.ts';
 import { crateKit } from '#site/kit/crate-kit.ts';
@@ -231,12 +231,11 @@ it('has no kit that makes a bench throw', () => {
 describe('where chains are searched', () => {
   const [, bench] = benches.find(([slug]) => slug === 'choosing-kit')!;
   const found = () => [bench.kept['kit'], bench.number('chain-count' as QuantityName)];
-  const bring = (kit: Kit, search = '') => {
-    vi.stubGlobal('location', { search });
+  const bring = (kit: Kit, search?: string) => {
+    if (search !== undefined) bench.read((ownParts.opened = search));
     searchIn(bench, {}, kit);
   };
   afterEach(() => {
-    vi.unstubAllGlobals();
     ownParts.found = undefined;
     bench.offer({});
     bench.read('');
@@ -257,6 +256,7 @@ describe('where chains are searched', () => {
 
   it('takes over an address that names it, once it is here', () => {
     bring(kitOf(camera, byMarks), '?kit=own&budget=20');
+    expect(bench.notices).toEqual([]);
     // Two lengths, a second ring of the wish list or none; the lens turned round or not. A second lens for the coupling ring there is not.
     expect(found()).toEqual(['own', 4]);
   });

@@ -1,13 +1,28 @@
+import { leftOut, spoilerOf } from './left-out.ts';
 import type { Estimate } from './lens-fit.ts';
+import { parallelLines } from './parallel-lines.ts';
 import { requirePhotographs, type RulerPhotograph } from './photograph.ts';
-import { straightLine } from './straight-line.ts';
 
 /** A lens by how far its rim was from the ruler. */
 export interface LensByDistances {
   readonly focalLength: Estimate;
   readonly frontPrincipalDepth: Estimate;
-  /** How many photographs say it. */
-  readonly count: number;
+  /** Those with a working distance, in their order. */
+  readonly photographs: readonly JudgedDistance[];
+  /** Place among these of the one that spoils the fit: chance brings one so far out once in twenty fits or less. */
+  readonly spoiler: number | null;
+}
+
+export interface JudgedDistance {
+  /** Its place among all photographs. */
+  readonly place: number;
+  /** *w*, measured and by the fit, mm. */
+  readonly workingDistance: number;
+  readonly fitted: number;
+  /** The residual in standard errors, told by the others; null where they cannot tell. */
+  readonly studentised: number | null;
+  /** *f* of the fit without it, mm. */
+  readonly focalLengthWithout: number | null;
 }
 
 /**
@@ -25,19 +40,31 @@ export interface LensByDistances {
  */
 export function fitDistances(photographs: readonly RulerPhotograph[]): LensByDistances | null {
   requirePhotographs(photographs);
-  const readings = photographs.flatMap(({ fieldWidth, sensorWidth, workingDistance }) =>
-    workingDistance === undefined ? [] : [{ x: fieldWidth / sensorWidth, y: workingDistance, weight: 1 }],
+  const readings = photographs.flatMap(({ fieldWidth, sensorWidth, workingDistance }, place) =>
+    workingDistance === undefined
+      ? []
+      : [{ x: fieldWidth / sensorWidth, y: workingDistance, weight: 1, group: '', place }],
   );
-  const line = straightLine(readings);
-  if (!line || !(line.slope > 0)) return null;
-  const { slope, intercept, variances, scatter } = line;
+  const lines = parallelLines(readings);
+  if (!lines || !(lines.slope > 0)) return null;
+  const { slope, slopeVariance, scatter, residuals } = lines;
+  const { intercept, weight, meanX } = lines.groups.get('')!;
   const error = (variance: number) => (scatter === null ? null : scatter * Math.sqrt(variance));
+  const judged = leftOut(readings, lines);
   return {
-    focalLength: { value: slope, standardError: error(variances.slope) },
+    focalLength: { value: slope, standardError: error(slopeVariance) },
+    // f − a varies as f and the line's height at 1/m = 0 do, which turn against each other about the mean of 1/m.
     frontPrincipalDepth: {
       value: slope - intercept,
-      standardError: error(variances.slope - 2 * variances.both + variances.intercept),
+      standardError: error(1 / weight + (1 + meanX) ** 2 * slopeVariance),
     },
-    count: readings.length,
+    photographs: readings.map(({ place, y }, at) => ({
+      place,
+      workingDistance: y,
+      fitted: y - residuals[at]!,
+      studentised: judged[at]?.studentised ?? null,
+      focalLengthWithout: judged[at] && judged[at].slope > 0 ? judged[at].slope : null,
+    })),
+    spoiler: spoilerOf(judged),
   };
 }

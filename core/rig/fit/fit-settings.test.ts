@@ -94,7 +94,8 @@ describe('fitDistances', () => {
     const lens = fitDistances([0.05, 0.1, 0.15].map((m) => photograph('', m, 0)))!;
     expect(lens.focalLength.value).toEqual(closeTo(50, rounding));
     expect(lens.frontPrincipalDepth.value).toEqual(closeTo(22, rounding));
-    expect(lens.count).toBe(3);
+    expect(lens.photographs.map(({ place }) => place)).toEqual([0, 1, 2]);
+    expect(lens.spoiler).toBeNull();
   });
 
   it('is as uncertain as its distances: a millimetre off at one end of a line', () => {
@@ -105,6 +106,17 @@ describe('fitDistances', () => {
     const lens = fitDistances(off)!;
     expect(Math.abs(lens.focalLength.value - 50)).toBeLessThan(2 * lens.focalLength.standardError!);
     expect(lens.frontPrincipalDepth.standardError).toBeGreaterThan(lens.focalLength.standardError!);
+  });
+
+  it('points at the distance that spoils it', () => {
+    const misread = [0.05, 0.08, 0.1, 0.12, 0.15, 0.2].map((m, at) => {
+      const one = photograph('', m, 0);
+      return { ...one, workingDistance: one.workingDistance! + (at === 3 ? 20 : (at % 3) - 1) };
+    });
+    const lens = fitDistances(misread)!;
+    expect(lens.spoiler).toBe(3);
+    const without = fitDistances(misread.filter((_, at) => at !== 3))!;
+    expect(lens.photographs[3]!.focalLengthWithout).toEqual(closeTo(without.focalLength.value, rounding));
   });
 
   it('leaves open what one magnification, or none, says', () => {

@@ -1,5 +1,5 @@
 import type { Estimate, UntoldLens, ContradictoryLens } from './lens-fit.ts';
-import { leftOut } from './left-out.ts';
+import { leftOut, spoilerOf } from './left-out.ts';
 import { parallelLines, type ParallelLines } from './parallel-lines.ts';
 import { requirePhotographs, type RulerPhotograph } from './photograph.ts';
 
@@ -37,7 +37,6 @@ export interface JudgedPhotograph {
   readonly focalLengthWithout: number | null;
 }
 
-const spoils = 0.05;
 const mostUncertain = 0.5;
 const pastInfinity = 0.05;
 
@@ -86,10 +85,6 @@ export function fitSettings(photographs: readonly SetPhotograph[]): LensOfSettin
     return { outcome: 'contradictory', because: 'past infinity' };
   const judged = leftOut(readings, lines);
   const depth = depthOf(photographs, lines, fitted);
-  const least = judged.reduce(
-    (best, one, at) => (one && one.chance < (judged[best]?.chance ?? Infinity) ? at : best),
-    0,
-  );
   return {
     outcome: 'fitted',
     focalLength,
@@ -106,7 +101,7 @@ export function fitSettings(photographs: readonly SetPhotograph[]): LensOfSettin
       focalLengthWithout: judged[at] && judged[at].slope > 0 ? 1 / judged[at].slope : null,
     })),
     degreesOfFreedom: lines.degreesOfFreedom,
-    spoiler: (judged[least]?.chance ?? 1) < spoils ? least : null,
+    spoiler: spoilerOf(judged),
   };
 }
 

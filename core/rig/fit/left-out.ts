@@ -41,3 +41,15 @@ export function leftOut(readings: readonly GroupedPoint[], lines: ParallelLines)
     };
   });
 }
+
+/** Below that chance a reading is not left to chance. */
+const spoils = 0.05;
+
+/** The place of the reading that spoils a fit, the farthest out of them; null where chance may have brought it there. */
+export function spoilerOf(judged: readonly (LeftOut | null)[]): number | null {
+  let [place, least] = [-1, spoils];
+  judged.forEach((one, at) => {
+    if (one && one.chance < least) [place, least] = [at, one.chance];
+  });
+  return place < 0 ? null : place;
+}

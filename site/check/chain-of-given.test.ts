@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { builtChain } from '#site/bench/answers.ts';
+import { readState } from '#site/bench/state.ts';
+import { readOwn } from '#site/chain/own-in-text.ts';
+import { closeTo } from '#tests/support/close-to.ts';
+import { benchQuery } from './chain-of-given.ts';
+import { checkedAnswers, givenIn, readWritten } from './check.ts';
+import { grounds } from './engine.ts';
+
+const read = (text: string) => readWritten({ text, meant: {} });
+const queryOf = (text: string) => benchQuery(givenIn(read(text)), read(text).setUps);
+
+describe('numbers that mean a chain', () => {
+  const all = 'magnification, working distance, effective f-number, field width';
+  it.each([
+    ['50 mm, 36 mm ring, f/8', all],
+    ['50 mm, 36 mm ring, f/8, P 1.2, sensor 23.5 mm', all],
+    ['28 mm lens, 12 mm ring, f/5.6', all],
+    ['100 mm macro at 1:1, f/11', all],
+    ['200 mm lens at infinity with a +4 dpt close-up lens, f/8', 'magnification, working distance, field width'],
+    ['105 mm lens, f/8, 20 mm of rings, focus magnification 0.5', all],
+  ])('stand on the bench so that its answers are those of the check: %s', (text, asked) => {
+    const { state, notices } = readState(`?${queryOf(text)!}`, readOwn);
+    expect(notices).toEqual([]);
+    const built = builtChain(state.chain, state.conditions);
+    if (built.kind !== 'built') throw new Error(built.why);
+    const told = checkedAnswers(read(text), read(asked), grounds);
+    const found = told.filter(({ working }) => working);
+    expect(found.length).toBeGreaterThan(2);
+    for (const { asks, working } of found) {
+      expect(built.answers[asks as 'magnification'], asks).toEqual(
+        closeTo(working!.value, { relative: 1e-9, because: 'rounding' }),
+      );
+    }
+  });
+
+  it.each(['f/8', 'm 0.5, f/8', '24 MP', 'bananas', '50 mm', '50 mm, 2x converter'])(
+    'are no chain where they do not say one: %s',
+    (text) => {
+      expect(queryOf(text)).toBeUndefined();
+    },
+  );
+});

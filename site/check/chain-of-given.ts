@@ -1,0 +1,138 @@
+import { plainNumber } from '#core/quantity/plain-number.ts';
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { conditionNames, rangeOfCondition } from '#site/bench/conditions.ts';
+import { addressOfChain } from '#site/chain/chain-in-text.ts';
+import type { Chain, Link } from '#site/chain/chain.ts';
+import { crateThing } from '#site/chain/crate-things.ts';
+import { thingOf } from '#site/chain/own-thing.ts';
+import { printQuantity } from '#core/quantity/print.ts';
+import { faultOf } from '#site/kit/fault.ts';
+import { numberIn, type NewPart } from '#site/kit/part.ts';
+import { crateRegister } from '#site/state/lens-marks.ts';
+import { parts } from '#site/state/crate.ts';
+
+type Given = Readonly<Partial<Record<QuantityName, number>>>;
+
+/** The least that a form accepts as the greatest magnification of a lens; one that is set to infinity may have it. */
+const hardlyAny = 0.001;
+/** Widest and smallest opening that a form accepts. */
+const fNumbers = { least: 0.95, most: 22 };
+
+/**
+ * What somebody has written, as a chain that can be put on the bench, where a chain is meant: a lens, on rings, with a close-up lens or a converter, or one
+ * on another. What was not said of the lens is taken as answers take it: P = 1, H and H′ in one place at the front rim.
+ *
+ * @param given base units by id
+ * @returns the query that sets the bench so; undefined where no chain is meant, or one that no numbers here describe
+ */
+export function benchQuery(given: Given, setUps: readonly string[]): string | undefined {
+  const chain = chainOf(given, setUps);
+  if (!chain || chain.some(({ thing }) => thing.fault !== undefined || faultOf(thing.part) !== undefined))
+    return undefined;
+  const set = conditionNames.flatMap((name) => {
+    const value = given[name];
+    const { least, most } = rangeOfCondition(name);
+    return value === undefined || value < least || value > most ? [] : [`${name}=${plainNumber(value)}`];
+  });
+  return [`chain=${addressOfChain(chain)}`, ...set].join('&');
+}
+
+function chainOf(given: Given, setUps: readonly string[]): Chain | undefined {
+  const isReversed = setUps.includes('reversed lens');
+  if (setUps.includes('objective') || (isReversed && given['register-distance'] === undefined)) return undefined;
+  const main = given['main-lens.focal-length'];
+  const front = given['reversed-lens.focal-length'];
+  if (main !== undefined && front !== undefined) {
+    const turned = lensOf({ 'focal-length': front, 'f-number': given['reversed-lens.f-number'] });
+    const coupled = [
+      lensOf({ 'focal-length': main, 'f-number': given['main-lens.f-number'] }),
+      { thing: crateThing('coupling-ring') },
+    ];
+    return [cameraOf(given, coupled[0]!), ...coupled, { ...turned, turned: true }];
+  }
+  const { extension, 'focal-length': focalLength, 'close-up-power': power, 'converter-factor': factor } = given;
+  if (focalLength === undefined || factor !== undefined) return undefined;
+  const isMeant = [extension, power, given['focus-magnification'], given.magnification].some(
+    (one) => one !== undefined,
+  );
+  if (!isMeant && given['f-number'] === undefined) return undefined;
+  const ring: readonly Link[] =
+    extension === undefined || extension < 0.1
+      ? []
+      : [
+          own({
+            kind: isReversed ? 'reversing-ring' : 'ring',
+            name: `${printQuantity('extension', extension)} ring`,
+            extension,
+            ...(!isReversed && { contacts: 'yes' }),
+          }),
+        ];
+  const closeUp: readonly Link[] =
+    power === undefined
+      ? []
+      : [
+          own({
+            kind: 'close-up-lens',
+            name: `${printQuantity('close-up-power', power)} close-up lens`,
+            'close-up-power': power,
+            glass: 'single',
+          }),
+        ];
+  const lens = lensOf({
+    ...given,
+    // The glass of a close-up lens stands its seat before the rim, and its gap is counted from H to there.
+    ...(power !== undefined && {
+      'front-principal-depth': (given['close-up-gap'] ?? 0) - parts['close-up-seat'].extension,
+    }),
+    // With nothing between, what is said of the picture is what the lens does by itself.
+    ...(extension === undefined &&
+      power === undefined && { 'focus-magnification': given['focus-magnification'] ?? given.magnification }),
+  });
+  return [cameraOf(given, lens), ...ring, isReversed ? { ...lens, turned: true } : lens, ...closeUp];
+}
+
+const own = (part: NewPart): Link => ({ thing: thingOf(part, part.kind) });
+
+/** The camera that *lens* is made for, unless its register is given. */
+function cameraOf(given: Given, lens: Link): Link {
+  const width = given['sensor-width'] ?? 36;
+  const { 'sensor-height': height, 'pixel-pitch': pitch } = given;
+  const register = given['register-distance'] ?? numberIn(lens.thing.part, 'register-distance')!;
+  if (width === 36 && height === undefined && pitch === undefined && register === crateRegister)
+    return { thing: crateThing('body-36') };
+  const pixels = pitch === undefined ? undefined : Math.round(width / pitch);
+  return own({
+    kind: 'camera',
+    name: `${printQuantity('sensor-width', width)} sensor`,
+    'sensor-width': width,
+    'sensor-height': height ?? (2 / 3) * width,
+    'register-distance': register,
+    ...(pixels !== undefined && pixels >= 100 && pixels <= 100000 && { 'pixels-across': pixels }),
+  });
+}
+
+function lensOf(given: { readonly [Name in QuantityName]?: number | undefined }): Link {
+  const focalLength = given['focal-length']!;
+  const fNumber = given['f-number'];
+  const set = given['focus-magnification'] ?? 0;
+  const separation = given['principal-separation'] ?? 0;
+  const depth = given['front-principal-depth'] ?? 0;
+  const widest = Math.min(fNumbers.most, Math.max(fNumbers.least, fNumber ?? 8));
+  // Its rim is not behind its flange: the mount of a short lens is taken to be as near to the sensor as it takes.
+  const register = Math.min(crateRegister, focalLength + separation + depth);
+  const part: NewPart = {
+    kind: 'lens',
+    name: `${printQuantity('focal-length', focalLength)} lens`,
+    'focal-length': focalLength,
+    'max-aperture': widest,
+    'smallest-aperture': Math.max(widest, fNumber ?? widest),
+    'focus-magnification': Math.max(hardlyAny, set),
+    focusing: 'whole',
+    iris: 'lens',
+    'pupil-magnification': given['pupil-magnification'] ?? 1,
+    'principal-separation': separation,
+    'front-principal-depth': depth,
+    'register-distance': register,
+  };
+  return { ...own(part), focus: set, ...(fNumber !== undefined && { fNumber }) };
+}
