@@ -16,7 +16,7 @@ import type { Named } from '#core/quantity/formula.ts';
  * @throws OutOfRange for what must be above zero and is not, or anything not finite
  *
  * Assumes what `effectiveFNumberForDepth` does, whose inverse it is for a telecentric chain. A rule, not a law.
- * Source: derived in [README](../depth/README.md#one-frame).
+ * Source: derived in core/depth/README.md#one-frame.
  *
  * @example depthLeftByDiffraction({ magnification: 1, effectiveFNumber: 16, inverseEntrancePupilDistance: 0 }, { circleOfConfusion: 0.02, wavelength: 0.00055 }) // 0.575
  */

@@ -52,7 +52,11 @@ export function lessonLink(
   if (slug === undefined || !lesson) return undefined;
   const kind = kindOf(built);
   const isSo = setUpOf[slug]?.includes(kind) ?? false;
-  const given = givenBy(chain, built, conditions, isSo ? kind : 'other');
+  const { magnification } = built.answers;
+  const given = {
+    ...givenBy(chain, built, conditions, isSo ? kind : 'other'),
+    ...(isSo && magnification !== undefined && { magnification }),
+  };
   const set = (Object.entries(given) as [QuantityName, number][]).flatMap(([id, value]) => {
     const range = lesson.takes[id];
     return range && value >= range[0] && value <= range[1] ? [`${id}=${plainNumber(rounded(value))}`] : [];

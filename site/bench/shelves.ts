@@ -1,14 +1,10 @@
 import { ownThing } from '#site/chain/own-thing.ts';
-import type { Thing } from '#site/chain/thing.ts';
 import { keptKit } from '#site/kit/kept-kit.ts';
 import type { Kit } from '#site/kit/part.ts';
-import { shelfOfCrate } from './crate-shelf.ts';
+import { shelfOfCrate, type Shelf as ShelfOfThings } from './crate-shelf.ts';
 
 /** Where things lie to be picked: the reader's kit first, the crate after it. */
-export interface Shelf {
-  readonly label: string;
-  readonly things: readonly Thing[];
-}
+export type Shelf = ShelfOfThings;
 
 /** For pages that always have the kit with them; else `crate-shelf.ts` by itself is lighter. */
 export const crateShelf = shelfOfCrate;

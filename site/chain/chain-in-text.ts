@@ -53,9 +53,9 @@ function valueText(value: KitValue): string {
   return typeof value === 'string' ? escaped(value) : `${plainNumber(value.value)}~${plainNumber(value.error)}`;
 }
 
-/** Without the characters that mean something here; a space is an underscore. */
+/** Without the characters that mean something here; a space of any width is an underscore. */
 const escaped = (words: string) =>
-  words.replace(/[!,:=_~]/g, (letter) => `!${letter.charCodeAt(0).toString(16)}`).replaceAll(' ', '_');
+  words.replace(/[!,:=_~]/g, (letter) => `!${letter.charCodeAt(0).toString(16)}`).replace(/[ \u00a0\u202f]/g, '_');
 
 /** What {@link escaped} made, as it was. */
 export const unescaped = (text: string) =>

@@ -43,7 +43,10 @@ describe('a chain as a text', () => {
         const text = new URLSearchParams(`?chain=${chainInAddress([...firstChain(), { thing }])}`).get('chain')!;
         const { chain, notices } = readChain(text);
         expect(notices).toEqual([]);
-        const plain = name.replace(/[\p{Cc}\p{Cf}\u2028\u2029]/gu, '').trim();
+        const plain = name
+          .replace(/[\u00a0\u202f]/g, ' ')
+          .replace(/[\p{Cc}\p{Cf}\u2028\u2029]/gu, '')
+          .trim();
         expect(chain[3]!.thing.name).toBe(plain === '' ? 'extension ring' : plain);
       }),
       { seed: 6, numRuns: 300 },

@@ -94,7 +94,9 @@ function shownByDistances(photographs: ReturnType<typeof forFit>, found: LensByD
     const { id, sensorWidth, fieldWidth } = photographs[place]!;
     return { id, over: sensorWidth / fieldWidth, measured: workingDistance, fitted, studentised, focalLengthWithout };
   });
-  const settings = [...Map.groupBy(photographs, ({ setting }) => setting)].map(([setting, those]) => {
+  const names = [...new Set(photographs.map(({ setting }) => setting))];
+  const settings = names.map((setting) => {
+    const those = photographs.filter((one) => one.setting === setting);
     const mean = (of: (one: (typeof those)[number]) => number) =>
       those.reduce((sum, one) => sum + of(one), 0) / those.length;
     const { value, standardError } = focalLength;

@@ -56,6 +56,12 @@ const pages: readonly SearchEntry[] = [
     'formulas/',
   ),
   page(
+    'Kit',
+    'my gear, own lenses, camera, rings, what I have, bag, import, export, QR',
+    'Keep what you own: lessons, bench and field card work with it.',
+    'kit/',
+  ),
+  page(
     'Ruler: measure your own lens',
     'photograph, magnification, focal length, field width, Exif, tilt, calibrate, test',
     'Open a photograph of a ruler: it says the magnification, and several say which lens it was.',

@@ -52,7 +52,7 @@ test('a chain is built by list and by hand, says every number with its formulas,
   await pull(page, ring, { x: ring.x, y: ring.y - 170 });
   await query(page).toBe('?chain=body-36,ring-12,ring-24,lens-50');
   const plane = await grip(page, /^Sharp plane/);
-  await pull(page, plane, { x: plane.x - 25, y: plane.y });
+  await pull(page, plane, { x: plane.x - 8, y: plane.y });
   await query(page).toMatch(/lens-50:m0\.\d{1,5}$/);
 
   // Turned round without what it hangs on: the numbers stand, and the page says what is missing.
@@ -77,7 +77,7 @@ test('a chain is built by list and by hand, says every number with its formulas,
 test('a bad link keeps what can be kept; a chain that cannot be says which part and why', async ({ page, baseURL }) => {
   const faults = watched(page, baseURL!);
   await page.goto('bench/?chain=body-36,sofa,ring-24,my-ring:extension=-4,lens-50:f99999&wavelength=red&show=x');
-  await expect(page.locator('.notices .notice')).toHaveCount(5);
+  await expect(page.locator('.notices .notice')).toHaveCount(6);
   await expect(page.locator('.notices')).toContainText('“sofa”: the crate has nothing of that name');
   await expect(output(page, 'magnification')).toHaveAttribute('data-value', /^0\.63/);
   await page.goto('bench/?chain=body-36,lens-50,converter-2');

@@ -48,14 +48,29 @@ async function codeIn(drawing: Locator): Promise<string | undefined> {
   return jsQR(pixels, scale * side, scale * side)?.data;
 }
 
+/** Whether the figures of the step that is seen and of the next one are drawn. */
+const isReady = (page: Page) =>
+  page.evaluate(() => {
+    const { items } = JSON.parse(localStorage.getItem('ring-and-ruler.workshop')!) as {
+      items: { kind: string; lesson: string }[];
+    };
+    const step = Number(/step (\d+)/.exec(document.querySelector('.stage')!.getAttribute('aria-label')!)![1]);
+    const [here, next] = [items[step - 1], items.slice(step).find(({ kind }) => kind === 'step')];
+    return [here, next].every(
+      (one) => one?.kind !== 'step' || document.querySelector(`[data-lesson="${one.lesson}"] :is(svg, canvas)`),
+    );
+  });
+
 /** What the wall shows, in one look. */
 const seen = (page: Page) =>
   page.evaluate(() => {
     const stage = document.querySelector('.stage')!;
     const figure = stage.querySelector<HTMLElement>('.lesson:not([data-away])');
     const [, step, count, half] = /step (\d+) of (\d+), (\w+)$/.exec(stage.getAttribute('aria-label')!)!;
+    const { items } = JSON.parse(localStorage.getItem('ring-and-ruler.workshop')!) as { items: { kind: string }[] };
     return {
       step: Number(step),
+      isStep: items[Number(step) - 1]?.kind === 'step',
       isLast: step === count,
       half,
       question: stage.querySelector('.question')!.textContent.replace(/\u00a0/g, ' '),
@@ -87,10 +102,11 @@ for (const [width, height] of [
       await at(page, '1 question');
       let answers = 0;
       for (;;) {
-        // Whatever a step is drawn by is there when it is asked for; the first of all may have to come.
-        await expect.poll(async () => (await seen(page)).drawn !== false).toBe(true);
+        // The figure of this step, and of the next one's lesson before it is asked for.
+        await expect.poll(() => isReady(page)).toBe(true);
         const now = await seen(page);
         expect(now.trouble).toBe('');
+        expect(now.drawn).toBe(now.isStep ? true : undefined);
         expect(now.wide).toBe(true);
         if (now.isLast) break;
         expect(now.question).toBe(questions[now.step - 1]);

@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { readChain, writeChain } from '#site/chain/chain-text.ts';
+import { closeTo } from '#tests/support/close-to.ts';
+import { builtChain } from './answers.ts';
+import { compared } from './compared.ts';
+import { usualConditions } from './conditions.ts';
+import { demonstration } from './demonstration.ts';
+import { matchedTo, measured } from './match.ts';
+
+const chain = (text: string) => readChain(text).chain;
+const built = (text: string) => {
+  const found = builtChain(chain(text), usualConditions);
+  if (found.kind !== 'built') throw new Error(found.why);
+  return found;
+};
+const exactly = { relative: 1e-6, because: 'found by halving, and held to it' };
+
+describe('a chain set to be like another', () => {
+  it('is focused to the same magnification', () => {
+    const found = matchedTo(chain('body-36,lens-60'), 'magnification', 0.63);
+    if (found.kind !== 'matched') throw new Error(found.kind);
+    expect(measured(found.chain, 'magnification')).toEqual(closeTo(0.63, exactly));
+  });
+
+  it('is drawn out by its bellows where its lens does not reach that far', () => {
+    const found = matchedTo(chain('body-36,bellows,lens-100:far'), 'magnification', 1.2);
+    if (found.kind !== 'matched') throw new Error(found.kind);
+    expect(found.chain[1]!.extension).toEqual(closeTo(120, exactly));
+    expect(found.chain[2]!.focus).toBe(0);
+  });
+
+  it('is set to the same room in front', () => {
+    const found = matchedTo(chain('body-36,lens-90'), 'working-distance', 250);
+    if (found.kind !== 'matched') throw new Error(found.kind);
+    expect(measured(found.chain, 'working-distance')).toEqual(closeTo(250, exactly));
+  });
+
+  it('says how far it goes where it does not go so far', () => {
+    // 0.15 by itself, and 24/50 from the ring.
+    expect(matchedTo(chain('body-36,ring-24,lens-50'), 'magnification', 2)).toEqual({
+      kind: 'out of reach',
+      least: closeTo(0.48, exactly),
+      most: closeTo(0.63, exactly),
+    });
+  });
+
+  it('is left alone where nothing in it can be set', () => {
+    expect(matchedTo(chain('body-36,reversing-ring,lens-28:turned'), 'magnification', 1).kind).toBe('fixed');
+  });
+
+  it('is left as it is where it is so already', () => {
+    const before = chain('body-36,ring-24,lens-50:m0.1');
+    const found = matchedTo(before, 'magnification', measured(before, 'magnification')!);
+    expect(found.kind === 'matched' && writeChain(found.chain)).toBe(writeChain(before));
+  });
+});
+
+describe('two chains compared', () => {
+  const one = built('body-36,ring-24,lens-50').answers;
+  const other = built('body-36,ring-36,lens-50').answers;
+
+  it('have what differs before what prints alike, and all of it', () => {
+    const rows = compared(one, other);
+    const firstAlike = rows.findIndex(({ isAlike }) => isAlike);
+    expect(firstAlike).toBeGreaterThan(5);
+    expect(rows.slice(firstAlike).every(({ isAlike }) => isAlike)).toBe(true);
+    expect(rows.map(({ name }) => name).sort()).toEqual(Object.keys({ ...one, ...other }).sort());
+  });
+
+  it('have what only one of them has before everything', () => {
+    const { magnification: _, ...without } = other;
+    expect(compared(one, without)[0]!.name).toBe('magnification');
+  });
+});
+
+describe('questions about chains', () => {
+  it('ask of two chains only what they have not alike', () => {
+    const [first, second] = [built('body-36,ring-24,lens-50'), built('body-36,ring-24,lens-50:f16')];
+    const asked = demonstration([first, second]).map(({ withheld }) => withheld[0]);
+    expect(asked).toContain('depth-of-field');
+    expect(asked).not.toContain('magnification');
+    expect(demonstration([first]).map(({ withheld }) => withheld[0])).toContain('magnification');
+  });
+});

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest';
+import { readChain } from './chain-text.ts';
+import { misfitsOf } from './fit.ts';
+
+const misfits = (text: string) => misfitsOf(readChain(text).chain).map(({ at, words }) => `${at} ${words}`);
+
+describe('what holds on what', () => {
+  it.each([
+    'body-36,ring-24,lens-50,close-up-4',
+    'body-36,bellows,reversing-ring,lens-28:turned',
+    'body-36,converter-2,lens-100,coupling-ring,lens-50:turned',
+    'body-36,lens-200:far,objective-4',
+  ])('is said of nothing that fits: %s', (text) => {
+    expect(misfits(text)).toEqual([]);
+  });
+
+  it.each([
+    ['body-36,lens-28:turned', /^1 28 mm f\/2\.8, manual, turned round, needs a reversing ring/],
+    ['body-36,lens-100,lens-50:turned', /^2 50 mm f\/1\.8, turned round, needs a coupling ring/],
+    ['body-36,reversing-ring,lens-28', /^2 28 mm .* goes on a mount, and reversing ring has a thread in front/],
+    ['body-36,close-up-4,lens-50', /^1 \+4 close-up lens goes into the thread in front of a lens/],
+    [
+      'my-camera:sensor-width=36:sensor-height=24:register-distance=44:mount=A,my-ring:extension=12:contacts=no:mount=B',
+      /another mount/,
+    ],
+  ])('is said where something is missing: %s', (text, words) => {
+    expect(misfits(text)[0]).toMatch(words);
+  });
+});
