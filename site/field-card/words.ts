@@ -119,4 +119,4 @@ export function assumedInWords(chains: readonly Chain[]): string {
 
 /** The rule by which an f-number is the best, and by which one is spoiled. */
 export const ruleInWords =
-  'Black: the f-number at which one frame holds most. Grey, struck out: beyond c/(√2 λ), where diffraction takes more than stopping down gives. Sharp is b² + (λ N_w)² ≤ c².';
+  'Boxed: the f-number at which one frame holds most. Grey, struck out: the effective f-number is beyond c/(√2 λ), where diffraction takes more than stopping down gives. Sharp is b² + d² ≤ c², with b the blur of defocus and d = λ × effective f-number.';

@@ -1,8 +1,9 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
+import { readChainBy } from '#site/chain/chain-in-text.ts';
 import { everyLessonFile } from '#tests/support/lessons.ts';
 import { bench } from '../bench.svelte.ts';
-import { planLink } from './plan-link.ts';
+import { benchLink, planLink } from './plan-link.ts';
 import { ofAsked, search } from './searches.ts';
 
 const benches = await everyLessonFile('bench.svelte.ts');
@@ -58,5 +59,34 @@ describe('a chain of the list, planned', () => {
     expect(link('reversing-ring', 'lens-50')).toBeUndefined();
     expect(link('lens-90', 'coupling-ring', 'lens-50')).toBeUndefined();
     expect(planLink({ ids: ['camera', 'lens-90'], magnification: 0, fNumber: 8 }, asked(), chosen())).toBeUndefined();
+  });
+});
+
+describe('a chain of the list, on the bench', () => {
+  it('is there part by part as it was set, rings, close-up lenses, converters and lenses turned round', () => {
+    bench.read('?subject=jumping-spider&as=stack');
+    const found = search('crate', ['second-ring-36'], asked(), 'stack');
+    for (let chain = 0; chain < found.count; chain += 97) {
+      const { ids, parts } = found.chain(chain);
+      const link = benchLink(ids, parts, 'body-36')!;
+      const { chain: read, notices } = readChainBy(link.slice(link.indexOf('=') + 1), undefined);
+      expect(notices, link).toEqual([]);
+      expect(read.map(({ thing }) => thing.slug)).toEqual([
+        'body-36',
+        ...ids.slice(1).map((id) => id.replace(/^second-/, '')),
+      ]);
+      for (const [index, part] of parts.entries()) {
+        if (part.part !== 'lens') continue;
+        const { turned = false, focus, fNumber } = read[index]!;
+        expect(turned).toBe(part.reversed);
+        expect(focus).toBeCloseTo(part.focusMagnification, 5);
+        expect(fNumber! / part.fNumber).toBeCloseTo(1, 5);
+      }
+    }
+  });
+
+  it('is none on a camera by its numbers, nor of a kit of one’s own', () => {
+    expect(benchLink(['camera', 'lens-90'], [], undefined)).toBeUndefined();
+    expect(benchLink(['camera', 'my-lens-1'], [], 'body-36')).toBeUndefined();
   });
 });

@@ -1,3 +1,4 @@
+import type { Part } from '#core/rig/part.ts';
 import { lenses } from '#site/state/crate.ts';
 import type { Asked } from './searches.ts';
 
@@ -43,4 +44,30 @@ export function planLink({ ids, magnification, fNumber }: SetChain, asked: Asked
     ...(!chosen.isByFlash && { luminance: plain(asked.luminance) }),
   };
   return `../planning-a-picture/?${new URLSearchParams(entries).toString()}`;
+}
+
+/**
+ * Where the bench has a chain of the crate's things as it was set; none on a camera that is not in the crate, nor of a kit of one's own.
+ *
+ * @param ids from the camera outwards, the camera first, as *parts* are
+ */
+export function benchLink(
+  ids: readonly string[],
+  parts: readonly Part[],
+  sensor: string | undefined,
+): string | undefined {
+  if (sensor === undefined || ids.some((id) => id.startsWith('my-'))) return undefined;
+  const links = ids.slice(1).map((id, index) => {
+    const part = parts[index + 1]!;
+    const set =
+      part.part === 'lens'
+        ? [
+            ...(part.reversed ? ['turned'] : []),
+            part.focusMagnification === 0 ? 'far' : `m${plain(part.focusMagnification)}`,
+            `f${plain(part.fNumber)}`,
+          ]
+        : [];
+    return [id.replace(/^second-/, ''), ...set].join(':');
+  });
+  return `../../bench/?chain=${[sensor, ...links].join(',')}`;
 }
