@@ -228,6 +228,9 @@ describe('the address for phones', () => {
       address: 'http://192.168.1.20:4321/lessons/extension/?extension=12',
       isHereOnly: false,
     });
+    expect(phoneAddress(path, 'http://localhost:4321/optics/', '192.168.1.20:4321').address).toBe(
+      'http://192.168.1.20:4321/optics/lessons/extension/?extension=12',
+    );
     expect(readHall(' 192.168.1.20:4321/optics ')).toBe('http://192.168.1.20:4321/optics/');
     expect(readHall('https://club.example')).toBe('https://club.example/');
   });

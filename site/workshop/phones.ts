@@ -14,7 +14,9 @@ const hereOnly = /^(?:localhost|127(?:\.\d+){3}|\[::1\]|.+\.localhost)$/;
  * @param base - where the site is, as the page knows it: `http://localhost:4321/`
  */
 export function phoneAddress(path: string, base: string, hall: string): PhoneAddress {
-  const root = readHall(hall) ?? base;
+  const root = new URL(readHall(hall) ?? base);
+  // Whoever types the computer alone means the place on it where the page is.
+  if (root.pathname === '/') root.pathname = new URL(base).pathname;
   const url = new URL(path, root);
   return { address: url.href, isHereOnly: hereOnly.test(url.hostname) || url.protocol === 'file:' };
 }

@@ -7,7 +7,8 @@ import { gearFor } from './gear.ts';
 import { minutesOf, planOf } from './plan.ts';
 import { readyPlans } from './ready.ts';
 import { readPlan } from './schema.ts';
-import { addressesByNumber, readStepNumber } from './step-number.ts';
+import { addressesByNumber } from './by-number.ts';
+import { readStepNumber } from './step-number.ts';
 
 const texts = Object.fromEntries(
   lessonSlugs().map((slug) => {

@@ -33,7 +33,7 @@ export class Shared {
   readonly pages = $derived(pagesFor(this.believed));
   readonly place: Place = $derived.by(() => placeIn(this.plan, this.evening, this.pages));
   readonly item = $derived(this.plan.items[this.place.index]);
-  readonly asked = $derived(askedBy(this.item, this.catalogue));
+  readonly asked = $derived.by(() => askedBy(this.item, this.catalogue));
 
   constructor(catalogue: Catalogue) {
     this.catalogue = catalogue;
