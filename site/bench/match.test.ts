@@ -6,6 +6,7 @@ import { compared } from './compared.ts';
 import { usualConditions } from './conditions.ts';
 import { demonstration } from './demonstration.ts';
 import { matchedTo, measured } from './match.ts';
+import { differenceText } from './words.ts';
 
 const chain = (text: string) => readChain(text).chain;
 const built = (text: string) => {
@@ -65,6 +66,16 @@ describe('two chains compared', () => {
     expect(firstAlike).toBeGreaterThan(5);
     expect(rows.slice(firstAlike).every(({ isAlike }) => isAlike)).toBe(true);
     expect(rows.map(({ name }) => name).sort()).toEqual(Object.keys({ ...one, ...other }).sort());
+  });
+
+  it.each([
+    ['light-loss', 2.27, 2.24, '−0.03 stops'],
+    ['magnification', 0.5, 1, '× 2'],
+    ['principal-separation', -4, 13.5, '+17.5\u202fmm'],
+    ['depth-of-field', 3, Infinity, 'differs'],
+    ['field-width', 36, 36, 'alike'],
+  ] as const)('differ in %s by what a reader can use', (name, first, second, words) => {
+    expect(differenceText(name, first, second)).toBe(words);
   });
 
   it('have what only one of them has before everything', () => {

@@ -1,4 +1,4 @@
-import { printNumber, printQuantity } from '#core/quantity/print.ts';
+import { printQuantity } from '#core/quantity/print.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { sharpPlaneWords } from '#core/rig/solved-rig.ts';
 import type { Chain } from '#site/chain/chain.ts';
@@ -28,10 +28,12 @@ export function answerText(name: QuantityName, value: number): string {
 export function differenceText(name: QuantityName, first: number, second: number): string {
   const [one, other] = [answerText(name, first), answerText(name, second)];
   if (one === other) return 'alike';
-  const ratio = second / first;
-  if (quantityOf(name).base === 'stops' || !(first > 0 && second > 0)) {
-    const { number, unit } = printNumber(name, second - first);
-    return Number.isFinite(second - first) ? `${second > first ? '+' : ''}${number}${unit && ` ${unit}`}` : 'differs';
-  }
-  return Number.isFinite(ratio) && ratio > 0 ? `× ${Number(ratio.toPrecision(3))}` : 'differs';
+  const off = second - first;
+  if (!Number.isFinite(off)) return 'differs';
+  // Two that print otherwise are never said to differ by nothing.
+  if (quantityOf(name).base === 'stops') return `${signed(off, String(Number(Math.abs(off).toPrecision(2))))} stops`;
+  if (!(first > 0 && second > 0)) return signed(off, printQuantity(name, Math.abs(off)));
+  return `× ${Number((second / first).toPrecision(3))}`;
 }
+
+const signed = (value: number, words: string) => `${value < 0 ? '−' : '+'}${words}`;
