@@ -21,7 +21,8 @@ import AnswersView from './Answers.svelte';
 import { builtChain, groups, type AnsweredName, type BuiltChain } from './answers.ts';
 import { usualConditions } from './conditions.ts';
 import { drawnChain, shownOf } from './drawn.ts';
-import { readState, writeState } from './state.ts';
+import { readState as readCard } from '#site/field-card/state.ts';
+import { queryForCard, readState, writeState } from './state.ts';
 import { workingOf } from './working.ts';
 
 const names = Object.values(groups).flat() as readonly AnsweredName[];
@@ -121,6 +122,10 @@ describe('130 chains of all kinds, through the page', () => {
       const { state, notices } = readState(writeState({ ...readState('').state, chain }), readOwn);
       expect(notices).toEqual([]);
       expect(built({ chain: state.chain, parts: [] }).answers).toEqual(found.answers);
+      // The field card takes it over as it is.
+      const card = readCard(queryForCard(state));
+      expect(card.notices).toEqual([]);
+      expect(card.state.chains).toEqual([state.chain]);
 
       const { body } = render(AnswersView, {
         props: {
