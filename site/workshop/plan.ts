@@ -95,6 +95,12 @@ export const keyOf = (item: Item): string => {
   return item.kind === 'question' ? `own: ${item.question}` : item.id;
 };
 
+/** The first option that reads like one before it; undefined where all differ. */
+export function repeatedOption(options: readonly string[]): string | undefined {
+  const read = options.map((option) => option.replace(/\s+/g, ' ').trim());
+  return options.find((_, index) => read.indexOf(read[index]!) < index);
+}
+
 /** The first id of this kind that no item has. */
 function freeId({ items }: Plan, kind: ItemKind): string {
   const taken = new Set(items.map(({ id }) => id));

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { mostItems, mostMinutes, type Item, type Plan } from './plan.ts';
+import { mostItems, mostMinutes, repeatedOption, type Item, type Plan } from './plan.ts';
 
 const longestTitle = 120;
 const longestText = 300;
@@ -95,6 +95,9 @@ function itemFault(item: unknown, steps: StepCounts): string | undefined {
     return takes[key] ?? `it says “${shortened(key)}”, which such an item has not.`;
   }
   const read = item as unknown as Item;
+  const repeated = read.kind === 'question' ? repeatedOption(read.options) : undefined;
+  if (repeated !== undefined)
+    return `its option “${shortened(repeated)}” stands there twice: hands need different ones.`;
   if (read.kind === 'question' && read.holds !== undefined && read.holds >= read.options.length) return takes['holds'];
   if (read.kind !== 'step') return undefined;
   const count = Object.hasOwn(steps, read.lesson) ? steps[read.lesson] : undefined;
