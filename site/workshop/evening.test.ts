@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { phoneAddress, readHall, spoken } from '#site/state/phones.ts';
 import type { Catalogue, ListedStep } from './catalogue.ts';
 import { clockAt } from './clock.ts';
 import {
@@ -18,7 +19,6 @@ import {
   withHands,
 } from './evening.ts';
 import { moved, planOf, without, type NewItem } from './plan.ts';
-import { phoneAddress, readHall, spoken } from './phones.ts';
 import { runCommand } from './run-keys.ts';
 
 const step = (question: string): ListedStep => ({
@@ -241,6 +241,22 @@ describe('the address for phones', () => {
       expect(readHall(typed)).toBeUndefined();
     },
   );
+
+  it('has the page’s own port where none is written, and none is added to a secure one', () => {
+    for (const [typed, read] of [
+      ['192.168.1.20', 'http://192.168.1.20:4479/'],
+      ['http://192.168.1.20/optics', 'http://192.168.1.20:4479/optics/'],
+      ['[fe80::1]', 'http://[fe80::1]:4479/'],
+      ['192.168.1.20:80', 'http://192.168.1.20/'],
+      ['[fe80::1]:4321', 'http://[fe80::1]:4321/'],
+      ['https://club.example', 'https://club.example/'],
+    ] as const)
+      expect(readHall(typed, '4479')).toBe(read);
+    // What was read once stays as it is.
+    expect(phoneAddress(path, 'http://localhost:4479/', readHall('club.example:80', '4479')!).address).toBe(
+      `http://club.example/${path}`,
+    );
+  });
 
   it('is read out without what every browser puts before it', () => {
     expect(spoken('http://192.168.1.20:4321/x')).toBe('192.168.1.20:4321/x');

@@ -22,12 +22,3 @@ export const keptEvening: Stored<Evening> = stored<Evening>({
   fallback: noEvening,
   isValid: isEvening,
 });
-
-/** The address at which phones reach the workbook, where that is not this page's own. */
-export const keptHall: Stored<string> = stored<string>({
-  key: 'hall',
-  words: 'address for phones',
-  renewed: 'Type it again.',
-  fallback: '',
-  isValid: (value): value is string => typeof value === 'string' && value.length <= 200,
-});

@@ -64,6 +64,12 @@ test('a sheet is made, marked with its slips, kept, printed in two sizes, and it
   await page.getByRole('button', { name: 'Show the working' }).nth(1).click();
   await expect(page.locator('.questions .formula-lines .katex-html').first()).toBeVisible();
 
+  // This computer's own address leads no other screen here; the one said on the workshop page does.
+  await page.getByText('Open it on another screen').click();
+  await expect(page.getByText('Other screens cannot open this copy.')).toBeVisible();
+  await expect(page.locator('svg.code')).toHaveCount(0);
+  expect(await page.locator('.printed-sheets').textContent()).not.toContain('localhost');
+  await page.evaluate(() => localStorage.setItem('ring-and-ruler.hall', '"http://192.168.7.20:4321/"'));
   await page.reload();
   await expect(field(page, 3)).toHaveValue('a banana');
   // Paper: the problems by themselves, answers and working on pages of their own, in both sizes.
@@ -85,7 +91,7 @@ test('a sheet is made, marked with its slips, kept, printed in two sizes, and it
     expect(printed[4]!.text).toMatch(/^Answers/);
     const [paper, key] = [printed[0]!.text, printed[4]!.text].map(squeezed) as [string, string];
     for (const { problem } of problems) expect(paper).toContain(squeezed(problem.question));
-    expect(paper).toContain('practice/?sheet=a-4abc-6-A-77');
+    expect(paper).toMatch(/192\.168\.7\.20:4321\/(?:\S*\/)?practice\/\?sheet=a-4abc-6-A-77/);
     expect(paper).not.toContain(squeezed(printQuantity(first.family.asks, first.answer)) + '±');
     expect(key).toContain(squeezed(printQuantity(first.family.asks, first.answer)));
   }
@@ -95,9 +101,9 @@ test('a sheet is made, marked with its slips, kept, printed in two sizes, and it
   await expect(field(page, 3)).toHaveValue('');
   await page.getByText('Open it on another screen').click();
   await expect(page.getByRole('img', { name: 'QR code of this sheet' })).toBeVisible();
-  // Whatever reads the code goes where the address bar says.
+  // Whatever reads the code goes where the address bar says, on the hall's network.
   const code = await page.getByRole('img', { name: 'QR code of this sheet' }).locator('path').getAttribute('d');
-  expect(code).toBe(qrCode(page.url())!.path);
+  expect(code).toBe(qrCode(page.url().replace(new URL(page.url()).host, '192.168.7.20:4321'))!.path);
   await expectNarrow(page);
   await page.emulateMedia({ colorScheme: 'dark' });
   expect(await reported(page, 'main')).toEqual([]);

@@ -1,9 +1,20 @@
+import { stored, type Stored } from './stored.ts';
+
 /** What a hall's phones open: the same pages, at an address that reaches this computer from outside. */
 export interface PhoneAddress {
   readonly address: string;
   /** Only this computer itself reaches it: phones do not. */
   readonly isHereOnly: boolean;
 }
+
+/** The address at which phones reach the workbook, where that is not this page's own. */
+export const keptHall: Stored<string> = stored<string>({
+  key: 'hall',
+  words: 'address for phones',
+  renewed: 'Type it again.',
+  fallback: '',
+  isValid: (value): value is string => typeof value === 'string' && value.length <= 200,
+});
 
 const hereOnly = /^(?:localhost|127(?:\.\d+){3}|\[::1\]|.+\.localhost)$/;
 
@@ -21,13 +32,20 @@ export function phoneAddress(path: string, base: string, hall: string): PhoneAdd
   return { address: url.href, isHereOnly: hereOnly.test(url.hostname) || url.protocol === 'file:' };
 }
 
-/** What was typed as the address for phones: `192.168.1.20:4321` is enough. Undefined where it is none. */
-export function readHall(typed: string): string | undefined {
+/**
+ * What was typed as the address for phones: `192.168.1.20:4321` is enough. Undefined where it is none.
+ *
+ * @param port - of the page itself, taken where none is written and the address does not begin with `https`; none by default
+ */
+export function readHall(typed: string, port = ''): string | undefined {
   const text = typed.trim();
   if (text === '' || /\s/.test(text)) return undefined;
   try {
     const url = new URL(/^https?:\/\//i.test(text) ? text : `http://${text}`);
     if (!/^(?:[a-z0-9-]+\.)*[a-z0-9-]+$|^\[[0-9a-f:]+\]$/i.test(url.hostname)) return undefined;
+    // Port 80 is written nowhere but in what was typed.
+    const isWritten = /^(?:https?:\/\/)?(?:\[[^\]]*\]|[^:/]*):\d/i.test(text);
+    if (!isWritten && url.protocol === 'http:') url.port = port;
     return `${url.origin}${url.pathname.replace(/\/?$/, '/')}`;
   } catch {
     return undefined;
@@ -36,3 +54,7 @@ export function readHall(typed: string): string | undefined {
 
 /** An address as one reads it out: without what every browser puts before it. */
 export const spoken = (address: string): string => address.replace(/^http:\/\//, '');
+
+/** Why phones do not open an *address* that is of this computer alone, and what to do about it. */
+export const whyHereOnly = (address: string): string =>
+  `Its address, ${spoken(new URL(address).origin)}, is of this computer alone. With all on one network, type the address that the workbook printed “on the same network” into “Address for phones” on the workshop page.`;
