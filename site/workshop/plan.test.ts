@@ -184,7 +184,10 @@ describe('a plan that is carried', () => {
     [{ kind: 'pause', title: 'A\nbreak' }, /title takes/],
     [{ kind: 'question', question: 'Which?', options: ['a'], holds: 1 }, /is none of its own/],
     [{ kind: 'question', question: 'Which?', options: Array(7).fill('a') }, /up to 6 options/],
-    [{ kind: 'question', question: 'Which?', options: ['A ring', 'Both', 'A  ring'] }, /“A {2}ring” stands there twice/],
+    [
+      { kind: 'question', question: 'Which?', options: ['A ring', 'Both', 'A  ring'] },
+      /“A {2}ring” stands there twice/,
+    ],
     [{ kind: 'dance', title: 'x' }, /its kind is none of/],
     [{ kind: 'pause', title: 'x', music: 'loud' }, /it says “music”/],
   ])('says which item is wrong, and how: %o', (wrong, words) => {
