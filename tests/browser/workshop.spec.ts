@@ -393,7 +393,16 @@ test('the handout is one print: running order, a page for each lesson, problems 
     const first = text.findIndex((one) => one.includes('How big is it') && !one.includes('Running order'));
     const titles = ['How big is it', 'What do the numbers', 'What does each extension ring', 'Why does f/8'];
     for (const [place, title] of titles.entries()) expect(text[first + place]).toContain(title);
-    expect(text.slice(first, first + 4).join(' ')).not.toContain('0.87×');
+    const sheets = text
+      .slice(first, first + 4)
+      .join(' ')
+      .replace(/\s+/g, ' ');
+    expect(sheets).not.toContain('0.87×');
+    // What the figures found has blanks to be filled in.
+    for (const found of ['image 15', 'works at f/16', '2 stops lost', '57.1']) expect(sheets).not.toContain(found);
+    expect(sheets).toMatch(/image … ?mm/);
+    expect(sheets).toContain('works at f/…');
+    expect(sheets).toContain('far away f/8');
     expect(text[first + 4]).toContain('Problems, What does each ring buy?');
     expect(text.at(-1)).not.toContain('Running order');
     expect(text.join(' ')).toContain('The whole working');
