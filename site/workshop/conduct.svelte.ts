@@ -1,5 +1,5 @@
 import { toggleFullScreen } from '#site/stage/awake.ts';
-import { withHands } from './evening.ts';
+import { withHand, withHands, withoutLastHand } from './evening.ts';
 import { runCommand } from './run-keys.ts';
 import type { Shared } from './shared.svelte.ts';
 
@@ -16,8 +16,6 @@ export class Conduct {
   /** Digits of the step to jump to, as far as they are typed. */
   typed = $state('');
   jumping = $state(false);
-  /** Options of the question that is seen for which hands were counted by key, the last one last. */
-  #counted: readonly { readonly key: string; readonly option: number }[] = [];
 
   constructor(shared: Shared, window: Window) {
     this.#shared = shared;
@@ -38,9 +36,7 @@ export class Conduct {
   /** Counts one hand more; it is the next to be taken back. */
   countHand(option: number): void {
     const { asked } = this.#shared;
-    if (!asked) return;
-    this.count(option, 1);
-    this.#counted = [...this.#counted, { key: asked.key, option }];
+    if (asked) this.#shared.change((evening) => withHand(evening, asked, option));
   }
 
   toggle(what: 'blank' | 'phones'): void {
@@ -75,10 +71,8 @@ export class Conduct {
     else if (command.kind === 'notes') this.#window.notes();
     else if (command.kind === 'hand') this.countHand(command.option);
     else if (command.kind === 'hand-back') {
-      const last = this.#counted.at(-1);
-      if (last?.key !== shared.asked?.key || last === undefined) return;
-      this.count(last.option, -1);
-      this.#counted = this.#counted.slice(0, -1);
+      const { asked } = shared;
+      if (asked) shared.change((evening) => withoutLastHand(evening, asked));
     }
   }
 }

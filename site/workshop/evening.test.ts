@@ -16,7 +16,9 @@ import {
   placesOf,
   placeText,
   readPlace,
+  withHand,
   withHands,
+  withoutLastHand,
 } from './evening.ts';
 import { moved, planOf, without, type NewItem } from './plan.ts';
 import { runCommand } from './run-keys.ts';
@@ -124,6 +126,25 @@ describe('hands', () => {
         expect(handsFor(evening, asked)).toEqual(expected);
       }),
     );
+  });
+
+  it('are taken back one by one, the last first, also from an evening that was kept and read again', () => {
+    const counted = [1, 1, 0].reduce((now, option) => withHand(now, asked, option), noEvening);
+    const again: unknown = JSON.parse(JSON.stringify(counted));
+    if (!isEvening(again)) throw new Error('It is kept as it is.');
+    const back = withoutLastHand(again, asked);
+    expect(handsFor(back, asked)).toEqual([0, 2, 0]);
+    const none = [1, 2, 3].reduce((now) => withoutLastHand(now, asked), back);
+    expect(handsFor(none, asked)).toEqual([0, 0, 0]);
+    // A hand for another question stays.
+    const own = askedBy(plan.items[2], catalogue)!;
+    expect(handsFor(withoutLastHand(counted, own), asked)).toEqual([1, 2, 0]);
+  });
+
+  it('remember no more than they need, however many are counted', () => {
+    const many = Array.from({ length: 300 }, () => 0).reduce((now, option) => withHand(now, asked, option), noEvening);
+    expect(handsFor(many, asked)[0]).toBe(300);
+    expect(isEvening(many)).toBe(true);
   });
 
   it('are those of the question, not of its place: another plan that asks it has them, too', () => {

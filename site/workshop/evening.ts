@@ -11,6 +11,12 @@ export interface Place {
 /** Hands counted, option by option. */
 export type Hands = readonly number[];
 
+/** One hand for an option of the question of this key. */
+interface Counted {
+  readonly key: string;
+  readonly option: number;
+}
+
 /** All that the windows of one evening share, and that a computer keeps over the closing of its lid. */
 export interface Evening {
   readonly version: 1;
@@ -23,6 +29,8 @@ export interface Evening {
   readonly phones: boolean;
   /** By the key of the question. */
   readonly hands: Readonly<Record<string, Hands>>;
+  /** The hands that can be taken back, the last one last. */
+  readonly counted?: readonly Counted[];
   /** When it began, ms since 1970; nothing before. */
   readonly began: number | null;
 }
@@ -40,6 +48,7 @@ export const noEvening: Evening = {
 
 /** No more than a hall holds. */
 const mostHands = 999;
+const mostCounted = 200;
 
 const schema = v.strictObject({
   version: v.literal(1),
@@ -49,6 +58,12 @@ const schema = v.strictObject({
   blank: v.boolean(),
   phones: v.boolean(),
   hands: v.record(v.string(), v.array(v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(mostHands)))),
+  counted: v.optional(
+    v.pipe(
+      v.array(v.strictObject({ key: v.string(), option: v.pipe(v.number(), v.integer(), v.minValue(0)) })),
+      v.maxLength(mostCounted),
+    ),
+  ),
   began: v.nullable(v.pipe(v.number(), v.finite(), v.minValue(0))),
 });
 
@@ -126,6 +141,19 @@ export function withHands(evening: Evening, asked: Asked, option: number, more: 
     place === option ? Math.min(mostHands, Math.max(0, count + more)) : count,
   );
   return { ...evening, hands: { ...evening.hands, [asked.key]: counted } };
+}
+
+/** The evening with one hand more for an option: the next to be taken back. */
+export function withHand(evening: Evening, asked: Asked, option: number): Evening {
+  const counted = [...(evening.counted ?? []), { key: asked.key, option }].slice(-mostCounted);
+  return { ...withHands(evening, asked, option, 1), counted };
+}
+
+/** The evening without the hand that was counted last, where that was for this question. */
+export function withoutLastHand(evening: Evening, asked: Asked): Evening {
+  const last = evening.counted?.at(-1);
+  if (last?.key !== asked.key) return evening;
+  return { ...withHands(evening, asked, last.option, -1), counted: evening.counted!.slice(0, -1) };
 }
 
 /** A question that hands were counted for, in the order of the plan: what the room believed. */

@@ -152,6 +152,16 @@ test('two windows are one evening: what one does the other shows, hands are coun
   for (const key of ['1', '2', '2', '2', 'Backspace', '4']) await first.keyboard.press(key);
   await notes.getByRole('button', { name: 'One hand more for 60 mm' }).click();
   await expect(first.locator('.below output')).toHaveText(['1', '2', '1']);
+  // A page that was loaded again knows which hand was the last; a pointer that nobody has moved marks nothing.
+  await first.keyboard.press('3');
+  await first.reload();
+  await at(first, '2 question');
+  await first.keyboard.press('Backspace');
+  await expect(first.locator('.below output')).toHaveText(['1', '2', '1']);
+  await expect(wall(first)).toHaveAttribute('data-pointer', 'rests');
+  await first.mouse.move(300, 300);
+  await first.mouse.move(310, 300);
+  await expect(wall(first)).not.toHaveAttribute('data-pointer');
   await first.keyboard.press('b');
   await expect(notes.getByText('the wall is blank')).toBeVisible();
   await first.keyboard.press('b');
@@ -221,6 +231,42 @@ test('axe finds nothing to report on a wall where hands are counted, the notes o
   expect(await reported(page, '.stage')).toEqual([]);
 });
 
+test('a wall holds the longest options with their hands, and what was believed of them', async ({ page }) => {
+  await page.goto('workshop/');
+  const options = Array.from({ length: 6 }, (_, index) =>
+    `${index + 1} ${'of rings and lenses '.repeat(3)}`.slice(0, 59),
+  );
+  const question = (id: number) => ({
+    id: `question-${id}`,
+    kind: 'question',
+    question: `${id}: which of these would you take to the marsh at dawn, when there is wind and the sun is low?`,
+    options,
+    holds: 2,
+    minutes: 1,
+  });
+  const items = [1, 2, 3, 4].map(question);
+  await page.evaluate((plan) => localStorage.setItem('ring-and-ruler.workshop', JSON.stringify(plan)), {
+    workshop: 'ring-and-ruler',
+    version: 1,
+    title: 'x',
+    items,
+  });
+  await page.reload();
+  await start(page);
+  const isWhole = (box: Locator) => box.evaluate((one) => one.scrollHeight <= one.clientHeight + 1);
+  for (const item of items) {
+    await at(page, `${items.indexOf(item) + 1} question`);
+    await page.keyboard.press('3');
+    await expect(wall(page).locator('output')).toHaveText(['0', '0', '1', '0', '0', '0']);
+    await expect.poll(() => isWhole(page.locator('.options'))).toBe(true);
+    await page.keyboard.press('PageDown');
+    await expect(wall(page).locator('[data-so]')).toContainText('✓');
+    await page.keyboard.press('PageDown');
+  }
+  await expect(wall(page).locator('section')).toHaveCount(4);
+  await expect.poll(() => isWhole(wall(page).locator('section').first().locator('..'))).toBe(true);
+});
+
 test('a figure that was dragged goes to the phones as it stands, and opens there with its numbers', async ({
   page,
 }) => {
@@ -276,6 +322,9 @@ test('a plan is put together, moved by keys and by hand, kept, and the same in t
   await page.getByRole('button', { name: 'Add step 4' }).click();
   await page.getByText('A question of your own').click();
   await page.getByLabel('Question for the room').fill('Who has a rail?');
+  await page.getByLabel('Options, one a line').fill('Yes\nNo\nYes ');
+  await page.getByRole('button', { name: 'Add the question' }).click();
+  await expect(page.getByRole('alert')).toContainText('“Yes” stands there twice');
   await page.getByLabel('Options, one a line').fill('Yes\n\n No ');
   await page.getByLabel('Which of them is so').fill('3');
   await page.getByRole('button', { name: 'Add the question' }).click();
@@ -305,6 +354,10 @@ test('a plan is put together, moved by keys and by hand, kept, and the same in t
   await page.mouse.down();
   await page.mouse.move(grip.x + 10, last.y + last.height - 4, { steps: 5 });
   await page.mouse.up();
+  await expect.poll(() => titles(page)).toEqual(before);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(() => titles(page)).toEqual([before[0], 'Tea', before[1], before[2]]);
+  await page.getByRole('button', { name: 'Move step 2: Tea', exact: true }).press('End');
   await expect.poll(() => titles(page)).toEqual(before);
 
   const minutes = page.getByLabel('Minutes for step 4');
@@ -352,6 +405,12 @@ test('a plan comes back from its file and its link, and what is none changes not
     await expect(page.locator('.said .notice')).toContainText(words);
     await expect(page.locator('.said .notice')).toContainText('Your plan is as it was.');
   }
+  await page.getByRole('button', { name: 'Show a QR code' }).click();
+  await expect(page.getByText('Other devices cannot open this copy.')).toBeVisible();
+  await page.getByLabel('Address for phones').fill('192.168.7.20');
+  await page.getByLabel('Address for phones').blur();
+  const { port } = new URL(page.url());
+  await expect(page.getByText(`No port was written, so it is this page’s own, ${port}.`)).toBeVisible();
   await page.evaluate(() => (location.hash = '#plan=nonsense'));
   await expect(page.locator('.said .notice')).toContainText('damaged');
   expect(await kept()).toBe(before);
