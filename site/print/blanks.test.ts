@@ -29,6 +29,7 @@ describe('a drawing without answers', () => {
     ['200 mm', undefined],
     ['40 %', undefined],
     ['scale 1:10, across 50:1', undefined],
+    ['On the sensor, image 1:2', undefined],
     ['working distance', 'working-distance'],
   ])('keeps what was chosen, the marks of axes and how it is drawn: %s', (text, quantity) => {
     expect(withoutAnswers(text, quantity, given)).toBe(text);

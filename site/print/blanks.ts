@@ -1,6 +1,6 @@
 /** What stands on paper where a number is left out. */
 const blank = '…';
-const number = /\d+(?:[.,\u202f]\d+)*/g;
+const number = /\d+(?:[.,:\u202f]\d+)*/g;
 
 /** Of an axis, of a lens by its focal length, of a sensor's sides: no words that say what was found. */
 const isMark = (text: string) => /^[+−-]?[\d.,/ ×:\u202f\u00a0]+(?:mm|dpt|%)?$/.test(text);
@@ -23,7 +23,8 @@ export function withoutAnswers(
   if (isDrawing(words) || (isMark(words) && !isFound)) return text;
   // What was found is blank even where it happens to be a number that was chosen as well.
   const kept = new Set(isFound ? [] : Object.values(given).flatMap((printed) => printed.match(number) ?? []));
-  return text.replace(number, (found) => (kept.has(found) ? found : blank));
+  const isScale = (found: string) => quantity === undefined && found.includes(':');
+  return text.replace(number, (found) => (kept.has(found) || isScale(found) ? found : blank));
 }
 
 /** Leaves the answers out of all words of *drawing*, and of those that it gets later; returns the way to stop. */

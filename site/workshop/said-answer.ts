@@ -7,7 +7,9 @@ const firstWord = (text: string) => /^(?:(?:an?|the) )?([\p{L}\p{N}./×-]*[\p{L}
 export function saidAnswer(option: string | undefined, caption: string): string {
   if (option === undefined) return caption;
   const word = firstWord(option);
-  const isSaid = plain(caption).startsWith(plain(option)) || (word !== undefined && word === firstWord(caption));
+  const begins =
+    plain(caption).startsWith(plain(option)) && !/^[\p{L}\p{N}]/u.test(plain(caption).slice(plain(option).length));
+  const isSaid = begins || (word !== undefined && word === firstWord(caption));
   if (isSaid) return caption;
   return `${option}${/[.!?…]$/.test(option) ? '' : '.'} ${caption}`.trim();
 }

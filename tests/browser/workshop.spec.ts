@@ -458,7 +458,7 @@ test('the handout is one print: running order, a page for each lesson, problems 
       .replace(/\s+/g, ' ');
     expect(sheets).not.toContain('0.87×');
     // What the figures found has blanks to be filled in.
-    for (const found of ['image 15', 'works at f/16', '2 stops lost', '57.1']) expect(sheets).not.toContain(found);
+    for (const found of ['image 15 mm', 'works at f/16', '2 stops lost', '57.1']) expect(sheets).not.toContain(found);
     expect(sheets).toMatch(/image … ?mm/);
     expect(sheets).toContain('works at f/…');
     expect(sheets).toContain('far away f/8');
