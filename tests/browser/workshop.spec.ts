@@ -411,6 +411,9 @@ test('a plan comes back from its file and its link, and what is none changes not
   await page.getByLabel('Address for phones').blur();
   const { port } = new URL(page.url());
   await expect(page.getByText(`No port was written, so it is this page’s own, ${port}.`)).toBeVisible();
+  await page.getByRole('button', { name: 'Show a QR code' }).click();
+  const drawn = await codeIn(page.getByRole('img', { name: 'QR code of a link with your plan' }));
+  expect(drawn).toMatch(new RegExp(`^http://192\\.168\\.7\\.20:${port}/(?:.*/)?workshop/#plan=[\\w-]+$`));
   await page.evaluate(() => (location.hash = '#plan=nonsense'));
   await expect(page.locator('.said .notice')).toContainText('damaged');
   expect(await kept()).toBe(before);
