@@ -38,7 +38,8 @@ export function leftOut(
     const own = (weight * residual ** 2) / (1 - leverage);
     const others = freedom === 1 ? 0 : Math.max(0, freedom * scatter ** 2 - own) / (freedom - 1);
     // Readings that agree to rounding leave nothing to judge by.
-    if (!areTold && !(others > 1e-24 * weight * (lines.slope * x + lines.groups.get(group)!.intercept) ** 2)) return null;
+    if (!areTold && !(others > 1e-24 * weight * (lines.slope * x + lines.groups.get(group)!.intercept) ** 2))
+      return null;
     const unit = unitError(Math.sqrt(others), areTold)!;
     const studentised = (residual * Math.sqrt(weight)) / (unit * Math.sqrt(1 - leverage));
     // Where the others scatter no more than was said the error is known, not estimated.
