@@ -41,7 +41,7 @@ export function printDifference(name: QuantityName, { value, standardError }: Es
 
 /** How far a number is above or below another, in per cent; what rounds to nothing has no sign. */
 export function printOff(measured: number, fitted: number): string {
-  return `${signed(100 * (measured / fitted - 1), 2, '+')} %`;
+  return `${signed(100 * (measured / fitted - 1), 2, '+')}\u202f%`;
 }
 
 /** A number of standard errors: `−1.2`. */

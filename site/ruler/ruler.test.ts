@@ -228,9 +228,9 @@ describe('numbers with errors', () => {
     expect(printDifference('front-principal-depth', { value: -3.21, standardError: 0.4 })).toBe(
       '−3.2\u202fmm ± 0.4\u202fmm',
     );
-    expect(printOff(0.389_999, 0.39)).toBe('0.00 %');
-    expect(printOff(0.38, 0.39)).toBe('−2.56 %');
-    expect(printOff(0.4, 0.39)).toBe('+2.56 %');
+    expect(printOff(0.389_999, 0.39)).toBe('0.00\u202f%');
+    expect(printOff(0.38, 0.39)).toBe('−2.56\u202f%');
+    expect(printOff(0.4, 0.39)).toBe('+2.56\u202f%');
     expect([-0.04, -1.24, 1.24].map(printStudentised)).toEqual(['0.0', '−1.2', '1.2']);
     expect(rangeWords({ least: 0.39012, most: 0.39049 })).toBe('0.3901 to 0.3905×');
   });

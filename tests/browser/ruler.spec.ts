@@ -227,7 +227,7 @@ test('samples say their own truth: lean, depth of field, and the lens, which goe
   await expectAccessible(page, coloursAt(0));
   // None of four good ones is far out, and none is further off than its own error.
   for (const row of await page.locator('section[aria-labelledby="lens"] tbody tr').all())
-    await expect(row).toContainText(/[+−]?0\.0\d %\s*± 0\.02\s%\s*−?0\.\d/);
+    await expect(row).toContainText(/[+−]?0\.0\d\s%\s*± 0\.02\s%\s*−?0\.\d/);
   await expect(page.locator('[data-spoiler]')).toHaveCount(0);
 
   // A ring that was written down wrongly spoils the fit, and is pointed out.
