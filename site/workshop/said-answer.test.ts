@@ -8,6 +8,8 @@ describe('what is so, on the running order', () => {
     ['More than half', 'More: three quarters.'],
     ['A third', 'A third: 0.6 mm.'],
     ['Air', 'Air.'],
+    ['144 mm', 'Often 144 mm: a quarter of life size.'],
+    ['One', 'About one, not two.'],
   ])('says “%s” once where what is said for it begins so', (option, caption) => {
     expect(saidAnswer(option, caption)).toBe(caption);
   });
