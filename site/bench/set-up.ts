@@ -47,6 +47,14 @@ function ofLens(part: LensPart): Given {
   };
 }
 
+/** The mark of the lens nearest to the camera, and what it comes to where the lens is focused closer by another focal length. */
+export function driftOf({ positions }: BuiltChain): { at: number; marked: number; byOpening: number } | undefined {
+  const at = positions.parts.findIndex(({ part }) => isLens(part));
+  const part = positions.parts[at]?.part;
+  if (!part || !isLens(part)) return undefined;
+  return { at, marked: part.fNumber, byOpening: ofLens(part)['f-number']! };
+}
+
 /** Numbers of the camera and of what answers lean on besides the chain. */
 function around(chain: Chain, { circle, pixelPitch }: BuiltChain, conditions: Conditions): Given {
   const { part } = chain[0]!.thing;
