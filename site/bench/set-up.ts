@@ -3,7 +3,6 @@ import { lensInUse } from '#core/rig/lens-in-use.ts';
 import type { Part } from '#core/rig/part.ts';
 import { rigSpans } from '#core/rig/spans.ts';
 import type { Chain } from '#site/chain/chain.ts';
-import { fNumbersOf } from '#site/chain/chain.ts';
 import { numberIn } from '#site/kit/part.ts';
 import type { BuiltChain } from './answers.ts';
 import type { Conditions } from './conditions.ts';
@@ -84,7 +83,8 @@ export function givenBy(chain: Chain, built: BuiltChain, conditions: Conditions,
   const main = lenses[0];
   const common = around(chain, built, conditions);
   const stop = chain[built.linkOf[limit(built)] ?? 0]!.thing;
-  const maxAperture: Given = stop.kind === 'lens' ? { 'max-aperture': fNumbersOf(stop).least } : {};
+  const widest = stop.kind === 'lens' ? numberIn(stop.part, 'max-aperture') : undefined;
+  const maxAperture: Given = widest === undefined ? {} : { 'max-aperture': widest };
   if (kind === 'other' || !main) return { ...common, ...maxAperture };
   const at = parts.indexOf(main);
   const register = common['register-distance']!;
