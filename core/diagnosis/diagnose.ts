@@ -123,8 +123,25 @@ export interface WorkedOut {
 export function workedOut({ asks, given, setUps = [] }: Question, grounds: Grounds): WorkedOut | CannotBeTold {
   const stated = Object.fromEntries(Object.entries(given).filter(([id]) => id !== asks));
   const routes = routesTowards(asks, stated, grounds, setUps);
-  const [working, ...otherWays] = (routes.get(asks) ?? []).filter(isWellFounded);
-  return working ? { working, otherWays, routes } : cannot(asks, setUps, routes, grounds);
+  const ways = (routes.get(asks) ?? []).filter(isWellFounded);
+  const [working, ...otherWays] = ways.filter((way) => leftOutBy(way, stated).length === 0);
+  if (working) return { working, otherWays, routes };
+  return ways[0] ? notTogether(ways[0], stated) : cannot(asks, setUps, routes, grounds);
+}
+
+/** What changes the magnification of whatever it is put on, and how the lens in it is focused. */
+const addedToLens: readonly QuantityName[] = ['extension', 'close-up-power', 'converter-factor', 'focus-distance'];
+
+/** Parts of the chain that a way to a magnification passes over, as if they were not there. */
+function leftOutBy({ uses, known }: Route, stated: Question['given']): readonly QuantityName[] {
+  if ('magnification' in stated || known.magnification === undefined) return [];
+  return addedToLens.filter((id) => id in stated && !uses.includes(id));
+}
+
+function notTogether(way: Route, stated: Question['given']): CannotBeTold {
+  const left = leftOutBy(way, stated).map((id) => nameInFull(id));
+  const because = `No formula here takes the ${left.join(' and the ')} together with all the rest. The bench works out any chain: put it together there.`;
+  return { verdict: 'cannot', missing: [], because };
 }
 
 /**
@@ -187,6 +204,8 @@ function offBy(answer: number, right: number): number {
 /** Why nothing can be said: which numbers are missing, or what refused those that are there. */
 function cannot(asks: QuantityName, setUps: readonly string[], routes: Routes, { formulas }: Grounds): CannotBeTold {
   const ways = formulas
+    // What is hardly a formula leads from what one would ask for as well.
+    .filter(({ formula }) => formula.checkedBy.length > 0)
     .filter(({ formula, setUp }) => formula.gives === asks && (setUp === undefined || setUps.includes(setUp)))
     .map(({ formula }) => ({ formula, missing: formula.from.filter((letter: QuantityName) => !routes.has(letter)) }))
     .sort((one, other) => one.missing.length - other.missing.length);

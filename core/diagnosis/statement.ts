@@ -19,6 +19,8 @@ export interface StatedNumber {
   readonly halfFigure: number;
   /** What else it could be, likeliest first. */
   readonly others: readonly QuantityName[];
+  /** Of these, what its own words could mean as well. */
+  readonly alsoNamed: readonly QuantityName[];
   /** False where nothing but its unit or its writing says what it is. */
   readonly isSaid: boolean;
 }
@@ -64,13 +66,17 @@ const spokenOf: readonly (readonly [words: RegExp, setUp: string])[] = [
   [/\bfar (?:away|off|subject)\b|\bdistant\b/i, 'far subject'],
   [/\bp[- ]polari[sz]ed\b|\bvibrating in the plane\b/i, 'light vibrating in the plane'],
   [/\btwo beams?\b/i, 'two beams'],
+  [
+    /\brings? (?:is |are |stands? )?(?:behind|after)\b|\bbetween (?:the )?(?:converter|teleconverter|extender) and (?:the )?(?:camera|body)\b|\bbetween (?:the )?(?:camera|body) and (?:the )?(?:converter|teleconverter|extender)\b/i,
+    'ring behind the converter',
+  ],
   [/\binverse[- ]square\b/i, 'inverse square'],
   [/\babout (?:the |its )?(?:entrance )?pupil\b/i, 'turning about the pupil'],
 ];
 
 const lights: readonly QuantityName[] = ['source-size', 'guide-number'];
 
-const nothingElse = { halfFigure: 0, others: [], isSaid: true } as const;
+const nothingElse = { halfFigure: 0, others: [], alsoNamed: [], isSaid: true } as const;
 
 /** Sizes that go by a name. The names of smaller sensors mean different sizes from different makers: their millimetres are asked for. */
 const namedSizes = /\bfull[- ]frame\b|\b35[- ]?mm (?:film|format|camera|sensor)\b/i;
@@ -111,24 +117,32 @@ export function readStatement(text: string): Statement {
   const tidy = all.replace(namedSizes, ';');
   const written = numbersIn(tidy);
   const isReversed = spokenOf[0]![0].test(tidy);
+  const isOnLens = spokenOf[1]![0].test(tidy);
   const clauses = clausesOf(tidy, written);
   const unread: Unread[] = [];
   const numbers: StatedNumber[] = namedSizes.test(all) ? [...fullFrame] : [];
   const pixels: Clause[] = [];
   for (const clause of clauses) {
     if (countsPixels(clause)) pixels.push(clause);
-    else addStated(clause, numbers, unread, isReversed);
+    else addStated(clause, numbers, unread, isReversed, isOnLens);
   }
+  ownMagnification(tidy, written, numbers);
   const unclear = unclearSizes.exec(tidy)?.[0];
   if (unclear && !numbers.some(({ quantity }) => quantity === 'sensor-width' || quantity === 'crop-factor')) {
     unread.push({
       written: unclear,
       because: `“${unclear}” is not one size: makers differ. Write the sensor’s width and height, such as 23.5 × 15.6 mm.`,
+      quantity: 'sensor-width',
     });
   }
   return {
     numbers: [...numbers, ...pitchOf(pixels, numbers)],
-    asked: askedIn(tidy, written).filter((id) => ![...numbers, ...unread].some(({ quantity }) => quantity === id)),
+    asked: askedIn(tidy, written).filter(
+      (id) =>
+        ![...numbers, ...unread].some(({ quantity }) => quantity === id) &&
+        // “Closest focus 0.15×” says how large it shows things there, and asks nothing.
+        !(id === 'focus-distance' && numbers.some(({ quantity }) => quantity === 'focus-magnification')),
+    ),
     setUps: spokenOf.filter(([words]) => words.test(tidy)).map(([, setUp]) => setUp),
     unread,
   };
@@ -181,6 +195,7 @@ function addStated(
   numbers: StatedNumber[],
   unread: Unread[],
   isReversed: boolean,
+  isOnLens: boolean,
 ) {
   const written = [before.trim(), number.text.trim(), after.trim()].filter((part) => part !== '').join(' ');
   const named = number.names ? [number.names] : namedBy(number.text, before, after);
@@ -191,6 +206,8 @@ function addStated(
   // “100 mm away” is the light's distance where a light is spoken of.
   if (/^\s*(?:away|off)\b/i.test(after) && numbers.some(({ quantity }) => lights.includes(quantity)))
     names.unshift('flash-distance');
+  // A power is written with its sign: +2 and +4 on a lens.
+  if (isOnLens && number.unit === '' && /^\+/.test(number.text.trim())) names.unshift('close-up-power');
   const meant = [
     ...names,
     ...byWriting(
@@ -225,6 +242,7 @@ function addStated(
     value: first.value,
     halfFigure: Math.abs(first.value) * number.rounding,
     others,
+    alsoNamed: others.filter((id) => names.includes(id)),
     isSaid,
   };
   const same = numbers.findIndex(({ quantity }) => quantity === first.quantity);
@@ -246,6 +264,23 @@ function addStated(
   } else {
     unread.push({ written, because: `“${written}” is the second of its kind: only one can be used.` });
   }
+}
+
+/** Things that add to what a lens does by itself. */
+const addedToLens: readonly QuantityName[] = ['extension', 'close-up-power', 'converter-factor'];
+
+/** A lens at 1:2, and more on it: 1:2 is what the lens gives by itself. So is what stands with its closest focus. */
+function ownMagnification(text: string, written: readonly WrittenNumber[], numbers: StatedNumber[]): void {
+  const at = numbers.findIndex(({ quantity, isSaid }) => quantity === 'magnification' && !isSaid);
+  const one = numbers[at];
+  if (!one || numbers.some(({ quantity }) => quantity === 'focus-magnification')) return;
+  const place = written.find((number) => number.text.trim() === one.number);
+  const before = text.slice(0, place?.start ?? 0);
+  const isOfLens =
+    /\b(?:closest|nearest|minimum) focus(?:ing)?(?: at| of| to)?\s*$/i.test(before) ||
+    (/(?:\blens|\bmacro|\bprime|\d ?mm|\bfocuss?ed|\bset) (?:at|to)\s*$/i.test(before) &&
+      numbers.some(({ quantity }) => addedToLens.includes(quantity)));
+  if (isOfLens) numbers[at] = { ...one, quantity: 'focus-magnification', others: ['magnification'] };
 }
 
 /** Reads a number for a quantity; a bare one that is too small for the unit on screens is in the unit of books: c 0.03 is 0.03 mm. */
@@ -285,6 +320,7 @@ const pixelUnits = /^(?:mp|mpx|megapixels?|px|pixels?)$/;
 /** Megapixels, or pixels side by side: not a quantity of the vocabulary, but the pixel pitch follows from it. */
 function countsPixels({ number, before, after }: Clause): boolean {
   if (namedBy(number.text, before, after).some((id) => quantityOf(id).base === 'px')) return false;
+  if (/^ ?(?:per|\/) ?mm/i.test(after)) return false;
   return pixelUnits.test(number.unit) && (/^m/.test(number.unit) || asPlainNumber(number) >= 500);
 }
 
@@ -303,8 +339,12 @@ function pitchOf(clauses: readonly Clause[], numbers: readonly StatedNumber[]): 
 /** Sizes that are said in words, as numbers. */
 function inNumbers(text: string): string {
   const apart = text.replace(/\b(iso|gn|na|ev|lv)(?=\d)/gi, '$1 ');
+  const twice = apart.replace(
+    /\b(?:two|2) (\+?\d+(?:[.,]\d+)?) ?-?(dpt|d|dioptres?|diopters?)\b/gi,
+    '$1 $2 close-up lens and $1 $2',
+  );
   return sizesInWords
-    .reduce((all, [words, size]) => all.replace(words, ` ${size} `), apart)
+    .reduce((all, [words, size]) => all.replace(words, ` ${size} `), twice)
     .replace(/ +/g, ' ')
     .trim();
 }

@@ -48,16 +48,23 @@ export const setUps: Readonly<Record<string, string>> = {
   'illuminance-by-inverse-square': 'inverse square',
   'motion-blur-turning-about-pupil': 'turning about the pupil',
   'scale-change-focusing': 'focusing by the ring',
+  'magnification-with-ring-behind-converter': 'ring behind the converter',
+  'magnification-with-rings-around-converter': 'ring behind the converter',
 };
 
 type Bridged =
+  | 'converter-factor'
+  | 'focus-magnification'
   | 'depth-of-field'
   | 'depth-of-field-close-up'
+  | 'crop-factor'
   | 'effective-f-number'
+  | 'far-limit'
   | 'entrance-pupil-distance'
   | 'f-number'
   | 'frame-step'
   | 'magnification'
+  | 'near-limit'
   | 'objective-magnification'
   | 'pupil-magnification'
   | 'sensor-width'
@@ -89,6 +96,20 @@ export const bridges: readonly RouteFormula[] = [
     tex: String.raw`\q{depth-of-field} = \q{depth-of-field-close-up}`,
     evaluate: ({ depthOfFieldCloseUp }) => depthOfFieldCloseUp,
     says: 'Close up the short form is as good as the exact one.',
+  }),
+  bridge('both-sides-of-the-depth', {
+    gives: 'depth-of-field',
+    from: ['near-limit', 'far-limit'],
+    tex: String.raw`\q{depth-of-field} = \q{near-limit} + \q{far-limit}`,
+    evaluate: ({ nearLimit, farLimit }) => nearLimit + farLimit,
+    says: 'What is sharp before the sharp plane, and what is behind it.',
+  }),
+  bridge('width-by-the-crop-factor', {
+    gives: 'sensor-width',
+    from: ['crop-factor'],
+    tex: String.raw`\q{sensor-width} = \frac{36}{\q{crop-factor}}`,
+    evaluate: ({ cropFactor }) => 36 / cropFactor,
+    says: 'The crop factor compares with a sensor 36 mm wide; of the same shape this one is so wide.',
   }),
   bridge('half-the-depth-before', {
     gives: 'near-limit',
@@ -131,7 +152,7 @@ export const bridges: readonly RouteFormula[] = [
 ];
 
 /** Of what the mark alone may be taken, where nothing says how near the subject is: exposures, which tables give for far subjects. */
-const tabled: readonly QuantityName[] = ['exposure-value', 'light-value', 'exposure-time', 'iso'];
+const tabled: readonly QuantityName[] = ['exposure-value', 'light-value', 'exposure-time', 'iso', 'flash-distance'];
 
 /** Steps that are only taken where nothing else leads to what is asked, and it is one of those that they answer. */
 export const lastly: readonly { readonly by: RouteFormula; readonly answers: readonly QuantityName[] }[] = [
@@ -154,6 +175,16 @@ export const lastly: readonly { readonly by: RouteFormula; readonly answers: rea
       says: 'Nothing says how near the subject is. Far away the mark is what the lens works at.',
     }),
     answers: ['f-number'],
+  },
+  {
+    by: bridge('lens-on-a-converter', {
+      gives: 'magnification',
+      from: ['converter-factor', 'focus-magnification'],
+      tex: String.raw`\q{magnification} = \q{converter-factor}\,\q{focus-magnification}`,
+      evaluate: ({ converterFactor, focusMagnification }) => converterFactor * focusMagnification,
+      says: 'No ring is spoken of: the converter enlarges what the lens gives by itself.',
+    }),
+    answers: ['magnification', 'field-width', 'field-height'],
   },
   {
     by: bridge('objective-as-it-is-made-for', {

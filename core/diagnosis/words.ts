@@ -10,7 +10,7 @@ const phrases: Readonly<Record<string, string>> = {
   'f-number': 'aperture, stop, f-stop, fstop, marked f-number, set to, stopped down to, opening, diaphragm',
   'effective-f-number': 'working f-number, effective aperture, working aperture, effective f-stop, nw, n eff, neff, effective',
   'max-aperture': 'wide open, maximum aperture, max aperture, largest aperture, n0',
-  'entrance-pupil': 'pupil, aperture diameter',
+  'entrance-pupil': 'pupil, aperture diameter, hole',
   'entrance-pupil-distance': 'distance from the pupil, pupil distance',
   'pupil-magnification': 'pupil ratio, pupil factor, pupils',
   magnification: 'reproduction ratio, mag, image scale, scale, enlargement, life size, lifesize, life-size',

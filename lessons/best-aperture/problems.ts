@@ -220,7 +220,8 @@ const airy = numberFamily({
     {
       id: 'radius',
       value: (given) => discOf(given) / 2,
-      because: 'That is the radius, 1.22 λ N_w. From dark ring to dark ring the disc is twice as wide.',
+      because:
+        'That is the radius, 1.22 λ times the effective f-number. From dark ring to dark ring the disc is twice as wide.',
     },
     {
       id: 'on-the-subject',

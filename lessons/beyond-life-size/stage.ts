@@ -46,7 +46,7 @@ export const stage: readonly StageStep[] = [
   },
   {
     question: 'A 50 mm lens turned round on 100 mm gives 2×. On 200 mm: more or less, nearer or farther?',
-    options: ['More, and nearer', 'More, from as far', 'Less'],
+    options: ['More, and nearer', 'More, from as far', 'Less, and farther'],
     holds: 1,
     caption: 'More, from as far: {magnification}, the long focal length over the short. Room: {working-distance}.',
     from: { route: 'coupled', main: 'lens-100' },

@@ -48,7 +48,8 @@ const discOnSensor = numberFamily({
     {
       id: 'radius',
       value: (given) => airyDiameter(cone(given)) / 2,
-      because: 'That is the radius, 1.22 λ N_w, from the middle to the dark ring. The disc is twice as wide.',
+      because:
+        'That is the radius, 1.22 λ times the effective f-number, from the middle to the dark ring. The disc is twice as wide.',
     },
     {
       id: 'on-the-subject',
@@ -61,7 +62,7 @@ const discOnSensor = numberFamily({
       id: 'radius-of-the-marked-cone',
       value: (given) => airyDiameter(markedCone(given)) / 2,
       because:
-        'Two slips: 1.22 λ N gives the radius, and {f-number} is not yet the cone at {magnification}. The disc is 2.44 λ N_w wide.',
+        'Two slips: 1.22 λ N gives the radius, and {f-number} is not yet the cone at {magnification}. The disc is 2.44 λ times the effective f-number wide.',
     },
   ],
   hint: 'Which f-number describes the cone at the sensor? And from dark ring to dark ring the factor is twice 1.22.',
@@ -113,10 +114,10 @@ const finestPattern = numberFamily({
       id: 'one-over-the-disc',
       value: (given) => 1 / airyDiameter(cone(given)),
       because:
-        'That is one line pair for each Airy disc, 1/(2.44 λ N_w). Patterns up to 2.44 times finer than that still pass, ever more faintly: the cutoff is 1/(λ N_w).',
+        'That is one line pair for each Airy disc, one over its width. Patterns up to 2.44 times finer than that still pass, ever more faintly: the cutoff is one over λ times the effective f-number.',
     },
   ],
-  hint: 'First the cone at the sensor. Then one over λ N_w, both lengths in millimetres.',
+  hint: 'First the cone at the sensor. Then one over λ times its f-number, λ in millimetres.',
   working: [
     { formula: effectiveFNumberFormula, note: 'The cone that reaches the sensor:' },
     {
@@ -201,7 +202,7 @@ const whereItBegins = choiceFamily({
       value: (given) =>
         whatIsLeft({ ...given, 'f-number': given['narrower.f-number'] }) === 'gone' ? 'lower' : 'gone',
       because:
-        'Compare {spatial-frequency} with the cutoff 1/(λ N_w) at the smaller opening, and put the magnification into N_w. On which side of it is the pattern?',
+        'Compare {spatial-frequency} with the cutoff at the smaller opening, one over λ times the effective f-number; the magnification counts in that. On which side of it is the pattern?',
     },
   ],
   hint: 'What does the curve do at each stop: stay where it is up to some f-number, or sink a little more each time?',

@@ -24,11 +24,10 @@ export const stage: readonly StageStep[] = [
     set: { extension: 72 },
   },
   {
-    question: 'How much light does the 24 mm ring cost: none, half, or more than half?',
-    options: ['None', 'Half of it', 'More than half'],
+    question: 'So close, with the 24 mm ring: how much of its light is left, all, half, or less?',
+    options: ['All of it', 'Half of it', 'Less than half'],
     holds: 2,
-    caption:
-      'More: {light-loss}. Set to f/8, the lens works at {effective-f-number}. A meter behind it allows for that.',
+    caption: 'Less: {light-loss} are lost, by ring and focusing. Set to f/8, the lens works at {effective-f-number}.',
     from: { extension: 0 },
     set: { extension: 24 },
   },

@@ -28,8 +28,8 @@ export const stage: readonly StageStep[] = [
     options: ['Yes', 'No'],
     holds: 1,
     caption: 'No: the print is enlarged more. A crop from the larger camera shows the same, here with fewer pixels.',
-    from: { magnification: 1 },
-    set: { magnification: 0.5 },
+    from: { magnification: 0.5 },
+    set: { magnification: 0.5, sensor: 'body-23' },
     sheet: 'print',
   },
   {

@@ -213,7 +213,7 @@ const oneOrStack = choiceFamily({
       id: 'm-once',
       value: (given) => otherThan(ways, wayOf(given), 0),
       because:
-        'One frame holds at most c²/(λ m²). What is less deep may still be blurred: add the squares of m² Z/(2 N_w) and λ N_w. In both, the magnification counts twice.',
+        'One frame holds at most c²/(λ m²). What is less deep may still be blurred: add the squares of m² Z over twice the effective f-number, and of λ times it. In both, the magnification counts twice.',
     },
     {
       id: 'marked-f-number',
@@ -236,7 +236,7 @@ const oneOrStack = choiceFamily({
           known['circle-of-confusion'] ** 2 - (known.wavelength * known['effective-f-number']) ** 2,
         ),
       }),
-      note: 'Diffraction takes λ N_w. Of {circle-of-confusion} it leaves, by squares, {allowed.defocus-blur}. Are the ends blurred no more? Then one frame at this mark.',
+      note: 'Diffraction takes λ times the effective f-number. Of {circle-of-confusion} it leaves, by squares, {allowed.defocus-blur}. Are the ends blurred no more? Then one frame at this mark.',
     },
     {
       formula: subjectDepthInOneFrameFormula,

@@ -214,7 +214,7 @@ const nearerBySo = numberFamily({
   hint: 'By what do you divide at one distance, by what at the other? The numerator stays.',
   working: [
     {
-      note: 'The light goes with one over S_w² + 4d². From {far.flash-distance} to {near.flash-distance} it gets {illuminance}.',
+      note: 'The light goes with one over the sum of the light’s width squared and 4d². From {far.flash-distance} to {near.flash-distance} it gets {illuminance}.',
       values: (known) => ({ illuminance: brought(known as unknown as Brought) }),
     },
   ],

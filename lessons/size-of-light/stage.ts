@@ -29,7 +29,7 @@ export const stage: readonly StageStep[] = [
     question: 'A light 120 mm wide comes five times nearer. Is there 25 times the light?',
     options: ['Yes', 'No'],
     holds: 1,
-    caption: 'No, 13 times: {illuminance}. The square law says {inverse-square.illuminance}.',
+    caption: 'No, 13 times: {illuminance}. So near, its outer parts are farther off, and shine aslant.',
     sheet: 'nearer',
     from: { 'source-size': 120, 'flash-distance': 300 },
     set: { 'source-size': 120, 'flash-distance': 60 },

@@ -66,7 +66,7 @@ const step = numberFamily({
       value: (given) =>
         given.magnification * frameStep({ depthOfField: depthAt(given, worksAt(given)), overlap: given.overlap }),
       because:
-        'That divides by m once. It counts twice: on the subject the blur may be only c/m wide, and the cone there is m times as wide as the one at the sensor. The depth is 2 N_w c/m².',
+        'That divides by m once. It counts twice: on the subject the blur may be only c/m wide, and the cone there is m times as wide as the one at the sensor. The depth is twice the effective f-number times c/m².',
     },
     {
       id: 'multiplied',
@@ -79,7 +79,7 @@ const step = numberFamily({
       id: 'one-side',
       value: (given) => frameStep({ depthOfField: depthAt(given, worksAt(given)) / 2, overlap: given.overlap }),
       because:
-        'That counts the depth on one side of the sharp plane. A frame is sharp in front of it and behind it: 2 N_w c/m².',
+        'That counts the depth on one side of the sharp plane. A frame is sharp in front of it and behind it: twice the effective f-number times c/m².',
     },
   ],
   hint: 'What is the effective f-number? How deep is one frame then, both sides together? And what is left without the shared part?',

@@ -9,6 +9,7 @@ export const stage: readonly StageStep[] = [
       'No: {depth-of-field} of its {subject-depth}, for a blur of {circle-of-confusion}. Other frames must add the rest.',
     set: { 'time-limit': 1 },
     sheet: 'slabs',
+    withheld: ['depth-of-field', 'subject-depth'],
   },
   {
     question: 'These frames just touch. Is a step as long as a frame is deep a good one?',
@@ -64,6 +65,7 @@ export const stage: readonly StageStep[] = [
     from: { magnification: 2, 'time-limit': 90 },
     set: { magnification: 2, 'time-limit': 40 },
     sheet: 'time',
+    withheld: ['stack-time'],
   },
   {
     question: 'Where does most of the time go: into the exposures, or between them?',

@@ -19,9 +19,9 @@ interface Plan {
 const plans: readonly Plan[] = [
   {
     name: 'magnification',
-    alone: 'How large is the picture on the sensor?',
+    alone: 'How large is the image of each millimetre of the subject?',
     two: 'Which chain shows the subject larger?',
-    says: (value) => `m = ${value}`,
+    says: (value) => `${value} as large on the sensor`,
   },
   {
     name: 'field-width',
@@ -37,15 +37,15 @@ const plans: readonly Plan[] = [
   },
   {
     name: 'effective-f-number',
-    alone: 'Which f-number does the light pass?',
+    alone: 'So close, at which f-number does it really work?',
     two: 'Which chain is darker?',
-    says: (value) => `effective ${value}`,
+    says: (value) => `effective f-number ${value}`,
   },
   {
     name: 'depth-of-field',
-    alone: 'How deep is what looks sharp?',
+    alone: 'How much of the subject’s depth looks sharp?',
     two: 'Which chain sees deeper?',
-    says: (value) => `T = ${value}`,
+    says: (value) => `${value} deep`,
   },
   {
     name: 'airy-diameter',

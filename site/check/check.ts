@@ -1,4 +1,4 @@
-import { diagnose, workedOut, type Diagnosis, type Grounds, type Question } from '#core/diagnosis/diagnose.ts';
+import { diagnose, passes, workedOut, type Diagnosis, type Grounds, type Question } from '#core/diagnosis/diagnose.ts';
 import type { Route } from '#core/diagnosis/route.ts';
 import { readStatement, type StatedNumber, type Statement } from '#core/diagnosis/statement.ts';
 import { nameInFull } from '#core/quantity/part.ts';
@@ -90,18 +90,23 @@ export function givenIn({ numbers }: ReadText): Readonly<Partial<Record<Quantity
 }
 
 /** What is to be said about every number found, and about everything that was only asked for, in the order in which it was written. */
-export function checkedAnswers(have: ReadText, found: ReadText, grounds: Grounds): readonly CheckedAnswer[] {
+export function checkedAnswers(have: ReadText, found: ReadText, all: Grounds): readonly CheckedAnswer[] {
   const given = givenIn(have);
   const setUps = [...new Set([...have.setUps, ...found.setUps])];
+  // Of what somebody spoke of in words that could not be used nothing usual is taken.
+  const refused = have.unread.flatMap(({ quantity }) => quantity ?? []);
+  const grounds = { ...all, assumptions: all.assumptions.filter(({ quantity }) => !refused.includes(quantity)) };
   const before: Partial<Record<QuantityName, number>> = {};
   const answers = found.numbers.filter(({ isLeftOut }) => !isLeftOut);
   const checked = answers.map((answer) => {
+    const known = given[answer.quantity];
+    if (known !== undefined) return answer.isSaid ? besideGiven(answer, known) : unsaid(answer);
     const question = { given, setUps, foundBefore: { ...before } };
     const diagnosed = (number: ReadNumber) =>
       [number, diagnose({ asks: number.quantity, answer: number, ...question }, grounds)] as const;
     const first = diagnosed(answer);
-    // A number may be of several quantities: frames of a stack, or frames for one in focus. The likeliest that can be told is meant.
-    const others = first[1].verdict === 'cannot' ? answer.others.map((id) => diagnosed(corrected(answer, id))) : [];
+    // Words may mean several quantities: frames of a stack, or frames for one in focus. The likeliest that can be told is meant.
+    const others = first[1].verdict === 'cannot' ? answer.alsoNamed.map((id) => diagnosed(corrected(answer, id))) : [];
     const [meant, diagnosis] =
       others.find(([{ isLeftOut }, { verdict }]) => !isLeftOut && verdict !== 'cannot') ?? first;
     before[meant.quantity] = meant.value;
@@ -109,6 +114,24 @@ export function checkedAnswers(have: ReadText, found: ReadText, grounds: Grounds
   });
   const asked = [...new Set([...have.asked, ...found.asked])].filter((id) => !(id in given) && !(id in before));
   return [...checked, ...asked.map((asks) => answered({ asks, given, setUps }, grounds))];
+}
+
+/** Nothing but its unit says what it is, and of that there is one already. */
+const unsaid = ({ quantity: asks, written }: ReadNumber): CheckedAnswer => ({
+  asks,
+  written,
+  verdict: 'cannot',
+  title: 'Cannot be told',
+  words: `Of what is “${written}”? Write its name or its letter with it.`,
+});
+
+/** What was found is among what one has, or follows from it at once, as the pixel pitch does from megapixels. */
+function besideGiven({ quantity: asks, written, value, halfFigure }: ReadNumber, known: number): CheckedAnswer {
+  const isSame = Math.abs(value - known) <= Math.max(halfFigure * (1 + 1e-9), passes * Math.abs(known));
+  const printed = printQuantity(asks, known);
+  return isSame
+    ? { asks, written, verdict: 'right', title: 'Right', words: `What you have says so already: ${printed}.` }
+    : { asks, written, verdict: 'off', title: 'Not right', words: `What you have says ${printed}.` };
 }
 
 function told({ quantity: asks, written, halfFigure, value }: StatedNumber, diagnosis: Diagnosis): CheckedAnswer {

@@ -1,6 +1,7 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { depthLeftByDiffraction } from '#core/wave/depth-left-by-diffraction.ts';
 import { finestEffectiveFNumber } from '#core/wave/finest-effective-f-number.formula.ts';
+import { frameStep } from '#core/stack/frame-step.formula.ts';
 import { builtChain, type AnsweredName, type BuiltChain } from '#site/bench/answers.ts';
 import { withSet } from '#site/bench/change.ts';
 import type { Conditions } from '#site/bench/conditions.ts';
@@ -134,12 +135,16 @@ function columnOf(
   const isSet = 'limitedBy' in solved && lens !== undefined && linkOf[solved.limitedBy] === lens;
   const said = (name: AnsweredName) => (answers[name] === undefined ? {} : { [name]: answers[name] });
   const airy = answers['airy-diameter'];
+  const frame = solved.sharpPlane === 'in front' ? orNone(() => depthLeftByDiffraction(solved, rule)) : undefined;
   return {
     isSpoiled: effective > finestEffectiveFNumber(rule) * (1 + rounding),
     values: {
       ...said('depth-of-field'),
-      ...(solved.sharpPlane === 'in front' && { 'subject-depth': orNone(() => depthLeftByDiffraction(solved, rule)) }),
-      ...said('frame-step'),
+      ...(solved.sharpPlane === 'in front' && { 'subject-depth': frame }),
+      // Frames share a part of what each really holds: by defocus alone there would be gaps where diffraction counts.
+      ...(frame !== undefined &&
+        frame > 0 &&
+        frame < Infinity && { 'frame-step': frameStep({ depthOfField: frame, overlap: conditions.overlap }) }),
       'effective-f-number': effective,
       ...(isSet && said('light-loss')),
       ...(airy !== undefined && pixelPitch !== undefined && { point: airy / pixelPitch }),

@@ -30,7 +30,12 @@ export const lines: Readonly<
     quantity: 'subject-depth',
     isLength: true,
   },
-  'frame-step': { short: 'step Δ', full: 'step between the frames of a stack', quantity: 'frame-step', isLength: true },
+  'frame-step': {
+    short: 'step Δ',
+    full: 'step between the frames of a stack, reckoned from frame Z',
+    quantity: 'frame-step',
+    isLength: true,
+  },
   'effective-f-number': { short: 'works as f/', full: 'effective f-number', quantity: 'effective-f-number' },
   'light-loss': { short: 'stops lost', full: 'stops lost to the marked f-number', quantity: 'light-loss' },
   point: { short: 'point, px', full: 'blur of a point in focus: its Airy disc, in pixels', quantity: 'airy-diameter' },

@@ -22,6 +22,7 @@ describe('what is typed into a field', () => {
     ['1:4', fieldOf('lens', 'focus-magnification'), 0.25],
     ['0,45 m', fieldOf('lens', 'focus-distance'), 450],
     ['6000', fieldOf('camera', 'pixels-across'), 6000],
+    ['6000 x 4000', fieldOf('camera', 'pixels-across'), 6000],
     [' my  mount ', fieldOf('camera', 'mount'), 'my mount'],
     ['whole', fieldOf('lens', 'focusing'), 'whole'],
   ] as const)('“%s” is read', (text, field, value) => {
@@ -31,6 +32,9 @@ describe('what is typed into a field', () => {
   it.each([
     ['banana', focal, /^“banana” cannot be used: it is not a number\. Focal length takes a length from 4 mm to 800 mm/],
     ['50 kg', focal, /Focal length takes/],
+    ['18-55', focal, /enter a zoom twice, once for each of its ends\. Focal length takes/],
+    ['3.5-5.6', fieldOf('lens', 'max-aperture'), /enter a zoom twice/],
+    ['0.35', fieldOf('lens', 'focus-distance'), /Did you mean 0\.35 m\? Then write the m\./],
     ['', focal, /^This is needed\. Focal length takes/],
     [
       '-12',

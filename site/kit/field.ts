@@ -42,12 +42,21 @@ export function readField(field: Field, text: string): FieldReading {
   }
   if (reads.by === 'choice') return Object.hasOwn(reads.options, tidy) ? { kind: 'value', value: tidy } : refused('');
   if (reads.by === 'count') {
-    const count = /^\d{1,7}$/.test(tidy) ? Number(tidy) : NaN;
+    // Of 6000 × 4000 it is the first that is asked for.
+    const count = Number(/^(\d{1,7})(?: ?[x×] ?\d{1,7})?$/i.exec(tidy)?.[1] ?? NaN);
     return count >= reads.least && count <= reads.most ? { kind: 'value', value: count } : refused(quoted(tidy));
   }
   const { value = tidy, error } = reads.withError ? (withError.exec(tidy)?.groups ?? {}) : {};
   const found = readQuantity(reads.as, error === undefined ? tidy : withUnit(value, error), rangeOf(reads));
   if (found.kind === 'blank') return refused(quoted(tidy));
+  if (found.kind !== 'value') {
+    if (/^f?\/?\d+(?:[.,]\d+)? ?[-–] ?\d+(?:[.,]\d+)?(?: ?mm)?$/.test(tidy))
+      return refused(`${quoted(tidy)} It is a range: enter a zoom twice, once for each of its ends.`);
+    const metres = /^\d*[.,]?\d+$/.test(tidy) ? 1000 * Number(tidy.replace(',', '.')) : NaN;
+    const { least, most } = rangeOf(reads);
+    if (quantityOf(reads.as).base === 'mm' && metres >= least && metres <= most)
+      return refused(`${quoted(tidy)} Did you mean ${tidy} m? Then write the m.`);
+  }
   // The quantity has a name of its own; here it goes by the field's.
   if (found.kind !== 'value')
     return refused(found.message.slice(0, found.message.indexOf('.', found.message.lastIndexOf('”')) + 1));

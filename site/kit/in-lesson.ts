@@ -8,10 +8,13 @@ import { offersOf, type Offers } from './offers.ts';
 import { numberIn, partsOf, type Kit } from './part.ts';
 import { isOneNumber, leanWords, rangeWords } from './range-words.ts';
 
+/** What the page calls a reading, where that is not its name. */
+type Labels = Readonly<Partial<Record<QuantityName, string>>>;
+
 /** The reader's kit in a lesson. */
 export interface KitInLesson {
   /** Readings that lean on what is assumed of a lens in use, each with its range, and what that is: a line for each such lens. */
-  ranges(readings: readonly QuantityName[]): readonly string[];
+  ranges(readings: readonly QuantityName[], labels?: Labels): readonly string[];
   /** Before the example follows the figure: puts the first usable parts of the kit into the figure, where none of it is in use. */
   work(button: HTMLElement): void;
   stop(): void;
@@ -45,12 +48,12 @@ export function kitIn(bench: AnyBench): KitInLesson {
   bring(keptKit.read().value);
   const stop = keptKit.onChanged(({ value }) => bring(value));
   return {
-    ranges: (readings) =>
+    ranges: (readings, labels = {}) =>
       Object.entries(offers).flatMap(([choice, some]) => {
         const offer = some[bench.chosenOrOwn(choice) ?? ''];
         const why = offer?.lenses && leanWords(offer.lenses);
         if (!why) return [];
-        const open = openOf(bench, readings, offer.extremes!(bench.inputs));
+        const open = openOf(bench, readings, offer.extremes!(bench.inputs), labels);
         return open.length === 0 ? [] : [`${open.join(', ')}: ${why}.`];
       }),
     work(button) {
@@ -72,6 +75,7 @@ function openOf(
   bench: AnyBench,
   readings: readonly QuantityName[],
   fills: readonly Readonly<Partial<Record<QuantityName, number>>>[],
+  labels: Labels,
 ): readonly string[] {
   const inputs = Object.keys(fills[0] ?? {}) as QuantityName[];
   return readings.flatMap((name) => {
@@ -87,7 +91,7 @@ function openOf(
     };
     if (isOneNumber(name, span)) return [];
     const { name: words, symbol } = letterOf(name);
-    const called = symbol === '' || symbol.includes('_') ? words : symbol;
+    const called = labels[name] ?? (symbol === '' || symbol.includes('_') ? words : symbol);
     return [`${called} ${rangeWords(name, span)}${span.isOpen ? ' or none' : ''}`];
   });
 }

@@ -32,6 +32,19 @@ export function wordsIn(text: string): string[] {
   return words.flatMap((one) => (/^\p{L}+(?:[-/]\p{L}+)+$/u.test(one) ? [one, ...one.split(/[-/]/)] : [one]));
 }
 
+/** Words of a question that are in every text: what they leave is what is looked for, unless they leave nothing. */
+const everywhere = new Set(
+  'a an and are at be by can do does for from get have how i in is it me my no not of on or our so than that the their them there they this to too was we what when where which who why will with you your'.split(
+    ' ',
+  ),
+);
+
+function asked(query: string): string {
+  const words = query.split(/\s+/);
+  const telling = words.filter((one) => !everywhere.has(one.toLowerCase().replace(/[?!.,]+$/, '')));
+  return (telling.length > 0 ? telling : words).join(' ');
+}
+
 /** What is found for a query. */
 export interface Found {
   /** Best first. */
@@ -56,10 +69,10 @@ export function finderOf(entries: readonly SearchEntry[]): (query: string) => Fo
   });
   index.addAll(entries.map((entry, id) => ({ ...entry, id })));
   return (query) => {
-    const { numbers, asked } = readStatement(query);
+    const { numbers, asked: wanted } = readStatement(query);
     // The names of what it writes in the trade's way: 1:2 is a magnification, f/11 an f-number, NA a numerical aperture.
-    const named = [...numbers.map(({ quantity }) => quantity), ...asked].map((id) => nameInFull(id));
-    const found = index.search([query, ...named].join(' ')).slice(0, most);
+    const named = [...numbers.map(({ quantity }) => quantity), ...wanted].map((id) => nameInFull(id));
+    const found = index.search([asked(query), ...named].join(' ')).slice(0, most);
     return { entries: found.map(({ id }) => entries[id as number]!), hasNumbers: numbers.length > 0 };
   };
 }

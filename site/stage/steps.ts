@@ -8,6 +8,8 @@ export interface ListedStep {
   readonly caption: string;
   /** Ids of what the figure leaves out while the question is open. */
   readonly withheld: readonly string[];
+  /** What hands may be shown for. */
+  readonly options: readonly string[];
 }
 
 const mark = /\{([a-z.-]+)\}/g;
@@ -22,6 +24,7 @@ export function listedSteps(root: ParentNode): readonly ListedStep[] {
       question: link.textContent,
       caption: item.dataset['stageCaption']!,
       withheld: item.dataset['stageWithheld']?.split(' ') ?? [],
+      options: item.dataset['stageOptions']?.split('|') ?? [],
     };
   });
 }

@@ -29,13 +29,13 @@ const whatEachRingBuys = planOf('What does each ring buy?', [
 
 const fromLifeSizeToAStack = planOf('From life size to a stack', [
   pause('Welcome', 5, 'Say the cautions. A ruler in every hand: let everybody find 36 mm.'),
-  ...steps('life-size', 3, 1, 2, 4),
+  ...steps('life-size', 3, 1, 3, 4),
   ...steps('beyond-life-size', 4, 1, 5, 6),
   ...steps('effective-aperture', 3, 2),
   ...steps('depth-of-field', 4, 1, 2, 3, 4),
   ...steps('diffraction', 3, 1, 2, 3),
   pause('A break', 10, 'Set up the rail, and show it moving.'),
-  ...steps('best-aperture', 3, 1, 2, 4, 8),
+  ...steps('best-aperture', 3, 1, 3, 4, 8),
   ...steps('stacking', 4, 1, 2, 4, 7, 8),
   ...steps('merging', 4, 4, 8),
   pause('Five frames of a coin', 12, 'Two to a camera: one moves the rail, one counts.'),

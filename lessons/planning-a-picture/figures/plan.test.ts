@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { extensionInWords } from './subjects.ts';
 import { decisionsOf, planRows, type Planned } from './plan.ts';
 
 const spider: Planned = {
@@ -40,5 +41,19 @@ describe('a plan', () => {
     expect(changesOf({ ...spider, inTimeFrameCount: 38 }, { ...words, isLongEnough: false })).toEqual([
       '2 Chain: change 1: smaller',
     ]);
+  });
+});
+
+describe('what makes an extension', () => {
+  it.each([
+    [0, [], 'lens alone'],
+    [45.3, [], 'lens + 48 mm of rings'],
+    [145, [], 'lens + bellows'],
+    [900, [], 'longer than the bellows: another lens'],
+    [15, [20], 'lens + 20 mm of your rings'],
+    [27, [13, 21, 31], 'lens + 31 mm of your rings'],
+    [45.3, [20], 'longer than your rings: bellows, or another lens'],
+  ] as const)('%s mm, of rings %j', (extension, own, words) => {
+    expect(extensionInWords(extension, own)).toBe(words);
   });
 });

@@ -63,7 +63,7 @@ export function crowded(): string[] {
     for (const { text, box, block: own } of texts)
       if (own !== block && overlap(box, boxOf(block))) faults.push(`the title block lies on ${said(text)}`);
 
-  const spoken = [stage.querySelector('.question')!, stage.querySelector('.caption')!];
+  const spoken = [...stage.querySelectorAll(':scope > :is(.question, .caption, .below)')];
   const view = { left: 0, top: 0, right: innerWidth, bottom: innerHeight };
   for (const element of spoken) {
     const range = document.createRange();
