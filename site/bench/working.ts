@@ -55,7 +55,7 @@ const traced: Readonly<Partial<Record<AnsweredName, string>>> = {
 
 /** The mark is read by a step of this working. */
 const readsMark = ({ formula }: WorkingStep) =>
-  ways.some(({ id, formula: { from } }) => id === formula && from.includes(mark));
+  ways.some(({ id, formula: { from } }) => id === formula && (from as readonly QuantityName[]).includes(mark));
 
 const mark: QuantityName = 'f-number';
 

@@ -194,7 +194,7 @@ describe('the words of a card', () => {
   it('say what is missing to build a chain, once', () => {
     const inFront = chainOf('body-36,lens-50,ring-24');
     expect(misfitsInWords([inFront, inFront, chainOf('body-36,lens-50')])).toMatch(
-      /^Something is missing\. 24 mm ring goes on a mount, and 50 mm f\/1\.8 has a thread in front\.$/,
+      /^This does not hold together as it stands\. 24 mm ring goes on a mount, and 50 mm f\/1\.8 has a thread in front\.$/,
     );
     expect(misfitsInWords([chainOf('body-36,ring-24,lens-50')])).toBe('');
   });

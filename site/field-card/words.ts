@@ -130,7 +130,7 @@ export function assumedInWords(chains: readonly Chain[]): string {
 /** What the chains lack to be held together, each thing once; the optics are as they would be. */
 export function misfitsInWords(chains: readonly Chain[]): string {
   const found = new Set(chains.flatMap((chain) => misfitsOf(chain).map(({ words }) => words)));
-  return found.size === 0 ? '' : `Something is missing. ${[...found].join(' ')}`;
+  return found.size === 0 ? '' : `This does not hold together as it stands. ${[...found].join(' ')}`;
 }
 
 /** The rule by which an f-number is the best, and by which one is spoiled. */

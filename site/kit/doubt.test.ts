@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lenses } from '#site/state/crate.ts';
-import { doubtOf, faultOf } from './fault.ts';
+import { doubtOf } from './doubt.ts';
+import { faultOf } from './fault.ts';
 import type { NewPart } from './part.ts';
 
 const lens = (set: Omit<NewPart, 'kind' | 'name'>): NewPart => ({
