@@ -453,7 +453,7 @@ export {
   type LensFit,
   type UntoldLens,
 } from './rig/fit/lens-fit.ts';
-export { FaultyPhotograph, type RulerPhotograph } from './rig/fit/photograph.ts';
+export { FaultyPhotograph, type MeasuredPhotograph, type RulerPhotograph } from './rig/fit/photograph.ts';
 export { pupilMagnificationByDiameters, type PupilDiameters } from './rig/fit/pupil-magnification-by-diameters.ts';
 export { straightLine, type StraightLine, type WeightedPoint } from './rig/fit/straight-line.ts';
 export { ImpossibleChain } from './rig/impossible-chain.ts';

@@ -38,3 +38,17 @@ export function printDifference(name: QuantityName, { value, standardError }: Es
   const under = error === finest ? 'under ' : '';
   return `${sign}${printQuantity(name, Math.abs(value), { figures })} ± ${under}${printQuantity(name, error, { figures: 2 })}`;
 }
+
+/** How far a number is above or below another, in per cent; what rounds to nothing has no sign. */
+export function printOff(measured: number, fitted: number): string {
+  return `${signed(100 * (measured / fitted - 1), 2, '+')}\u202f%`;
+}
+
+/** A number of standard errors: `−1.2`. */
+export const printStudentised = (value: number) => signed(value, 1, '');
+
+function signed(value: number, decimals: number, plus: string): string {
+  const size = Math.abs(value).toFixed(decimals);
+  if (Number(size) === 0) return size;
+  return `${value < 0 ? '−' : plus}${size}`;
+}

@@ -12,12 +12,12 @@ import { isWholeJpeg, seemingKind } from './file-head.ts';
 import { fitsOf, forFit } from './fit-of.ts';
 import { lensForKit } from './lens-for-kit.ts';
 import { arePhotographs, ranges, type KeptPhotograph } from './photograph.ts';
-import { printDifference, printEstimate } from './print-estimate.ts';
+import { printDifference, printEstimate, printOff, printStudentised } from './print-estimate.ts';
 import { rangeWords } from './range-words.ts';
 import { renderSample } from './render-sample.ts';
 import { resultOf } from './results.ts';
 import { headOf } from './said-by-file.ts';
-import { lineOf, sampleCamera, samples, truthOf, type Sample } from './samples.ts';
+import { lineOf, sampleCamera, samples, series, truthOf, type Sample } from './samples.ts';
 
 const kept: KeptPhotograph = {
   id: 1,
@@ -43,24 +43,82 @@ const kept: KeptPhotograph = {
   setting: '',
 };
 
+const taken = new Map<string, KeptPhotograph>();
+
+/** A sample rendered and measured, once. */
+function sampleOf(slug: string): KeptPhotograph {
+  const had = taken.get(slug);
+  if (had) return had;
+  const sample = samples[slug] as Sample;
+  const photograph = renderSample(sample);
+  const line = lineOf(sample);
+  const marks = measureMarks(photograph, line, 5);
+  if (marks.outcome === 'no comb') throw new Error(marks.because);
+  const { columns, rows, sensorWidth } = sampleCamera;
+  const one: KeptPhotograph = {
+    ...kept,
+    ...{ columns, rows, sensorWidth },
+    id: taken.size + 1,
+    focalLength: 50,
+    pupilMagnification: 1.1,
+    extension: sample.extension,
+    setting: sample.setting,
+    workingDistance: truthOf(sample).workingDistance,
+    marks: { ...marks, offAxis: offAxisOf(photograph, line), contrasts: [] } as never,
+  };
+  taken.set(slug, one);
+  return one;
+}
+
 describe('samples', () => {
   it.each(['leaning', 'ring-0', 'ring-36'])('“%s” is measured as its truth is', (slug) => {
     const sample = samples[slug] as Sample;
-    const photograph = renderSample(sample);
-    const line = lineOf(sample);
-    const marks = measureMarks(photograph, line, 5);
-    if (marks.outcome === 'no comb') throw new Error(marks.because);
-    const { columns, rows, sensorWidth } = sampleCamera;
-    const result = resultOf({
-      ...kept,
-      ...{ columns, rows, sensorWidth },
-      focalLength: 50,
-      pupilMagnification: 1.1,
-      marks: { ...marks, offAxis: offAxisOf(photograph, line), contrasts: [] } as never,
-    })!;
+    const result = resultOf(sampleOf(slug))!;
     const exact = { relative: 1e-3, because: 'as the page promises' };
     expect(result.magnification.value).toEqual(closeTo(truthOf(sample).magnification, exact));
     expect(result.tilt!.value / degree).toEqual(closeTo(sample.tilt, { absolute: 0.1, because: 'of 5°' }));
+  });
+});
+
+describe('the lens of the samples', () => {
+  const fitOf = (...slugs: readonly string[]) => fitsOf(forFit(slugs.map(sampleOf)), true).fit!;
+  const pull = ({ value, standardError }: { value: number; standardError: number | null }, truth: number) =>
+    Math.abs(value - truth) / standardError!;
+
+  it('is known to the better half of a per cent by a flat, a leaning and a slanted ruler, for the slanted one is not known better', () => {
+    const { lens, spoiler } = fitOf('flat', 'leaning', 'slanted');
+    expect(lens.focalLength.standardError! / 50).toBeGreaterThan(0.003);
+    expect(lens.focalLength.standardError! / 50).toBeLessThan(0.01);
+    expect(pull(lens.focalLength, 50)).toBeLessThan(2);
+    expect(pull(lens.settings[0]!.focusMagnification, 0.15)).toBeLessThan(2);
+    expect(pull(lens.frontPrincipalDepth!, 22)).toBeLessThan(2);
+    expect(spoiler).toBeUndefined();
+  });
+
+  it('is spoiled by none of them beside two on other rings, and stays the lens', () => {
+    const { lens, rows, spoiler } = fitOf('flat', 'leaning', 'slanted', 'ring-0', 'ring-36');
+    expect(spoiler).toBeUndefined();
+    for (const { studentised } of rows) expect(Math.abs(studentised!)).toBeLessThan(3);
+    expect(pull(lens.focalLength, 50)).toBeLessThan(2);
+    expect(lens.focalLength.standardError! / 50).toBeLessThan(0.001);
+  });
+
+  it('has no photograph far out in the clean series, and one where a ring is written down wrongly', () => {
+    const { lens, rows, spoiler } = fitOf(...series);
+    expect(spoiler).toBeUndefined();
+    for (const { studentised } of rows) expect(Math.abs(studentised!)).toBeLessThan(3);
+    expect(pull(lens.focalLength, 50)).toBeLessThan(2);
+    expect(lens.focalLength.standardError! / 50).toBeGreaterThan(1e-4);
+    const misread = series.map((slug) => ({ ...sampleOf(slug), ...(slug === 'ring-36' && { extension: 33 }) }));
+    const { fit, words } = fitsOf(forFit(misread), true);
+    expect(fit!.spoiler?.id).toBe(sampleOf('ring-36').id);
+    expect(words.join(' ')).toMatch(/scatter .* times as far/);
+  });
+
+  it('says of as many photographs as it takes that nothing checks them', () => {
+    const { fit, words } = fitsOf(forFit(['ring-0', 'ring-24'].map(sampleOf)), true);
+    expect(fit!.lens.focalLength.standardError).toBeGreaterThan(0);
+    expect(words.join(' ')).toMatch(/one more would check them/);
   });
 });
 
@@ -170,6 +228,10 @@ describe('numbers with errors', () => {
     expect(printDifference('front-principal-depth', { value: -3.21, standardError: 0.4 })).toBe(
       '−3.2\u202fmm ± 0.4\u202fmm',
     );
+    expect(printOff(0.389_999, 0.39)).toBe('0.00\u202f%');
+    expect(printOff(0.38, 0.39)).toBe('−2.56\u202f%');
+    expect(printOff(0.4, 0.39)).toBe('+2.56\u202f%');
+    expect([-0.04, -1.24, 1.24].map(printStudentised)).toEqual(['0.0', '−1.2', '1.2']);
     expect(rangeWords({ least: 0.39012, most: 0.39049 })).toBe('0.3901 to 0.3905×');
   });
 });

@@ -8,7 +8,7 @@ export const limits = {
    */
   js: { plain: 68_800, chain: 87_900 },
   /** Of what it can come to load besides: problems where there is one, the projected view, and the renderer of pictures. */
-  laterJs: { plain: 14_200, picture: 49_000 },
+  laterJs: { plain: 14_700, picture: 49_100 },
   /** Of the reader's own kit besides, fetched where one is kept: what checks it, and lenses as they focus where the page has none. */
   kitJs: 17_900,
   /** Of the bench: a page with a chain in it, and every answer of the core besides; texts of formulas come when they are asked for. */

@@ -210,6 +210,11 @@ test('samples say their own truth: lean, depth of field, and the lens, which goe
     await valueOf(output(page, 'expected.depth-of-field')),
   ];
   expect(Math.abs(found / computed - 1)).toBeLessThan(0.08);
+  // A flat one beside it: the lens is told as well as the slanted one is, to some half of a per cent.
+  await page.getByRole('button', { name: 'A ruler, laid flat' }).click();
+  await expect(output(page, 'focal-length')).toHaveAttribute('data-error', /^0\.[2-5]/, { timeout: 60_000 });
+  await expect(output(page, 'focal-length')).toContainText(/± 0\.[4-9]/);
+  await page.getByRole('button', { name: 'Remove Sample: A ruler, laid flat' }).click();
   await page.getByRole('button', { name: 'Remove Sample: A ruler at a slant' }).click();
 
   await page.getByRole('button', { name: 'Four with different rings' }).click();
@@ -220,6 +225,10 @@ test('samples say their own truth: lean, depth of field, and the lens, which goe
   expect(await valueOf(output(page, 'focus-magnification'))).toBeCloseTo(0.15, 3);
   expect(Math.abs((await valueOf(output(page, 'front-principal-depth'))) - 22)).toBeLessThan(1.2);
   await expectAccessible(page, coloursAt(0));
+  // None of four good ones is far out, and none is further off than its own error.
+  for (const row of await page.locator('section[aria-labelledby="lens"] tbody tr').all())
+    await expect(row).toContainText(/[+−]?0\.0\d\s%\s*± 0\.02\s%\s*−?0\.\d/);
+  await expect(page.locator('[data-spoiler]')).toHaveCount(0);
 
   // A ring that was written down wrongly spoils the fit, and is pointed out.
   await page.getByLabel('Rings between').fill('33');

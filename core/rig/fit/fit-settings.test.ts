@@ -89,6 +89,54 @@ describe('fitSettings', () => {
   });
 });
 
+describe('fitSettings of photographs that know their own errors', () => {
+  const told = (own: number, e: number, share: number, off = 0): SetPhotograph => {
+    const one = photograph('', own, e, off);
+    return { ...one, fieldWidthError: one.fieldWidth * share };
+  };
+
+  it('lets one that is known badly turn the line little, and calls it no spoiler', () => {
+    const fit = fitted(fitSettings([...[0, 12, 36].map((e) => told(0.15, e, 1e-4)), told(0.15, 24, 0.02, 0.03)]));
+    expect(Math.abs(fit.focalLength.value - 50)).toBeLessThan(0.01);
+    expect(fit.photographs[3]!.studentised).toEqual(closeTo(1.5, { absolute: 0.05, because: '3 % of 2 %' }));
+    expect(fit.spoiler).toBeNull();
+    expect(fit.misfit).toBeGreaterThan(0.5);
+  });
+
+  it('names one whose error does not explain it, and is as wide as they scatter', () => {
+    const all = [0, 12, 24, 36, 30].map((e, at) => told(0.15, e, 1e-3, at === 3 ? 0.03 : 0));
+    const fit = fitted(fitSettings(all));
+    expect(fit.spoiler).toBe(3);
+    expect(fit.misfit).toBeGreaterThan(5);
+    const good = fitted(fitSettings(all.filter((_, at) => at !== 3)));
+    expect(good.focalLength.value).toEqual(closeTo(fit.photographs[3]!.focalLengthWithout!, rounding));
+    expect(fit.focalLength.standardError).toBeGreaterThan(4 * good.focalLength.standardError!);
+  });
+
+  it('names neither of two that are out alike', () => {
+    const fit = fitted(fitSettings([0, 12, 24].map((e, at) => told(0.15, e, 1e-4, at === 1 ? 0.03 : 0))));
+    expect(Math.abs(fit.photographs[0]!.studentised!)).toBeGreaterThan(10);
+    expect(fit.spoiler).toBeNull();
+  });
+
+  it('is never surer than reading and rounding leave it, however well photographs agree', () => {
+    const fit = fitted(fitSettings([0, 12, 36].map((e) => told(0.15, e, 0))));
+    expect(fit.misfit).toEqual(closeTo(0, { absolute: 1e-9, because: 'rounding' }));
+    expect(fit.focalLength.standardError! / 50).toBeGreaterThan(1e-4);
+    expect(fit.frontPrincipalDepth!.standardError).toBeGreaterThan(0.1);
+  });
+
+  it('says errors of two photographs, and takes all alike where one does not say its own', () => {
+    const two = [told(0.15, 0, 1e-3), told(0.15, 24, 1e-3)];
+    expect(fitted(fitSettings(two)).focalLength.standardError).toBeGreaterThan(0);
+    expect(fitted(fitSettings(two)).misfit).toBeNull();
+    const mixed = [...two, photograph('', 0.15, 12, 0.001)];
+    const bare = mixed.map(({ fieldWidthError: _, ...one }) => one);
+    expect(fitSettings(mixed)).toEqual(fitSettings(bare));
+    expect(() => fitSettings([two[0]!, { ...two[1]!, fieldWidthError: -1 }])).toThrow(/error of the field width is -1/);
+  });
+});
+
 describe('fitDistances', () => {
   it('finds the same lens without a ring, from three focus settings', () => {
     const lens = fitDistances([0.05, 0.1, 0.15].map((m) => photograph('', m, 0)))!;

@@ -1,10 +1,11 @@
 import type { Estimate, UntoldLens, ContradictoryLens } from './lens-fit.ts';
 import { leftOut, spoilerOf } from './left-out.ts';
 import { parallelLines, type ParallelLines } from './parallel-lines.ts';
-import { requirePhotographs, type RulerPhotograph } from './photograph.ts';
+import { requirePhotographs, type MeasuredPhotograph } from './photograph.ts';
+import { byHand, magnificationErrors, unitError } from './reading-errors.ts';
 
 /** A photograph of a ruler, and how the focus ring stood. */
-export interface SetPhotograph extends RulerPhotograph {
+export interface SetPhotograph extends MeasuredPhotograph {
   /** Any name: the same name is the same setting. */
   readonly setting: string;
 }
@@ -21,7 +22,9 @@ export interface LensOfSettings {
   /** In the order of the photographs. */
   readonly photographs: readonly JudgedPhotograph[];
   readonly degreesOfFreedom: number;
-  /** Place of the photograph that spoils the fit: chance brings one so far out once in twenty fits or less. */
+  /** √χ² per degree of freedom, 1 for readings as good as they say; errors are wider by what it is above 1. Null where none is left over or nothing was said. */
+  readonly misfit: number | null;
+  /** Place of the photograph that spoils the fit: chance brings one so far out once in twenty fits or less; null where there is none, or two are out alike. */
   readonly spoiler: number | null;
 }
 
@@ -29,9 +32,11 @@ export interface JudgedPhotograph {
   /** *m* measured, and by the fit. */
   readonly magnification: number;
   readonly fitted: number;
+  /** Of the measured *m* by itself; null where the photographs do not all say it. */
+  readonly standardError: number | null;
   /** *w* measured less fitted, mm; null where it was not measured. */
   readonly workingDistance: number | null;
-  /** The residual in standard errors, told by the others; null where they cannot tell. */
+  /** The residual in standard errors, told by the others and its own error; null where they cannot tell. */
   readonly studentised: number | null;
   /** *f* of the fit without it, mm. */
   readonly focalLengthWithout: number | null;
@@ -49,8 +54,9 @@ const pastInfinity = 0.05;
  * @returns the lens with standard errors, and each photograph judged by the others; or in words of `lensFitWords` why it stays open
  * @throws FaultyPhotograph for a photograph whose numbers cannot be, by its place
  *
- * Assumes that the whole lens moves when it focuses, so that f is one at all settings: a lens that moves glass inside is fitted setting by setting. The same share
- * of every magnification is taken as its error. With one setting it is `fitLens`. Source: derived in [README](README.md#several-settings).
+ * Assumes that the whole lens moves when it focuses, so that f is one at all settings: a lens that moves glass inside is fitted setting by setting. Where all photographs say how well
+ * they were read each counts by its own error, and where they scatter more than that all errors are wider; else the same share of every magnification is taken as its error,
+ * and with one setting it is `fitLens`. Source: derived in [README](README.md#several-settings).
  *
  * @example fitSettings([{ fieldWidth: 360, sensorWidth: 36, extension: 0, setting: '' }, { fieldWidth: 60, sensorWidth: 36, extension: 25, setting: '' }]).focalLength.value // 50
  */
@@ -58,9 +64,10 @@ export function fitSettings(photographs: readonly SetPhotograph[]): LensOfSettin
   requirePhotographs(photographs);
   if (photographs.length === 0) return { outcome: 'cannot tell', because: 'no photograph' };
   if (photographs.length === 1) return { outcome: 'cannot tell', because: 'one photograph' };
-  const readings = photographs.map(({ fieldWidth, sensorWidth, extension, setting }) => {
+  const errors = magnificationErrors(photographs);
+  const readings = photographs.map(({ fieldWidth, sensorWidth, extension, setting }, at) => {
     const y = sensorWidth / fieldWidth;
-    return { x: extension, y, weight: 1 / y ** 2, group: setting };
+    return { x: extension, y, weight: 1 / (errors?.[at] ?? y) ** 2, group: setting };
   });
   const lines = parallelLines(readings);
   if (!lines) return { outcome: 'cannot tell', because: 'one extension' };
@@ -68,9 +75,10 @@ export function fitSettings(photographs: readonly SetPhotograph[]): LensOfSettin
   if (!(lines.slope > 0 && fitted.every((m) => m > 0)))
     return { outcome: 'contradictory', because: 'field does not shrink' };
   const { scatter, slope, slopeVariance } = lines;
+  const unit = unitError(scatter, errors !== null);
   const estimate = (value: number, variance: number): Estimate => ({
     value,
-    standardError: scatter === null ? null : scatter * Math.sqrt(variance),
+    standardError: unit === null ? null : unit * Math.sqrt(variance),
   });
   const focalLength = estimate(1 / slope, slopeVariance / slope ** 4);
   if ((focalLength.standardError ?? 0) > mostUncertain * focalLength.value) {
@@ -83,8 +91,8 @@ export function fitSettings(photographs: readonly SetPhotograph[]): LensOfSettin
   const isPast = ({ value, standardError }: Estimate) => value < -(pastInfinity + 3 * (standardError ?? 0));
   if (settings.some(({ focusMagnification }) => isPast(focusMagnification)))
     return { outcome: 'contradictory', because: 'past infinity' };
-  const judged = leftOut(readings, lines);
-  const depth = depthOf(photographs, lines, fitted);
+  const judged = leftOut(readings, lines, errors !== null);
+  const depth = depthOf(photographs, lines, fitted, { unit, leastReading: errors ? byHand : null });
   return {
     outcome: 'fitted',
     focalLength,
@@ -93,6 +101,7 @@ export function fitSettings(photographs: readonly SetPhotograph[]): LensOfSettin
     photographs: photographs.map(({ workingDistance }, at) => ({
       magnification: readings[at]!.y,
       fitted: fitted[at]!,
+      standardError: errors?.[at] ?? null,
       workingDistance:
         depth === null || workingDistance === undefined
           ? null
@@ -101,6 +110,7 @@ export function fitSettings(photographs: readonly SetPhotograph[]): LensOfSettin
       focalLengthWithout: judged[at] && judged[at].slope > 0 ? 1 / judged[at].slope : null,
     })),
     degreesOfFreedom: lines.degreesOfFreedom,
+    misfit: errors && scatter,
     spoiler: spoilerOf(judged),
   };
 }
@@ -108,8 +118,9 @@ export function fitSettings(photographs: readonly SetPhotograph[]): LensOfSettin
 /** The mean of what each working distance says; its error that of the mean, and that of the lines beneath it. */
 function depthOf(
   photographs: readonly SetPhotograph[],
-  { slope, groups, slopeVariance, scatter }: ParallelLines,
+  { slope, groups, slopeVariance }: ParallelLines,
   fitted: readonly number[],
+  { unit, leastReading }: { readonly unit: number | null; readonly leastReading: number | null },
 ): Estimate | null {
   const measured = photographs.flatMap(({ workingDistance, extension, setting }, at) => {
     if (workingDistance === undefined) return [];
@@ -124,7 +135,7 @@ function depthOf(
   const count = measured.length;
   if (count === 0) return null;
   const value = measured.reduce((sum, { depth }) => sum + depth, 0) / count;
-  if (scatter === null || count < 2) return { value, standardError: null };
+  if (unit === null || (count < 2 && leastReading === null)) return { value, standardError: null };
   let ofIntercepts = 0;
   let bySlope = measured.reduce((sum, one) => sum + one.bySlope, 0) / count;
   for (const [setting, { weight, meanX }] of groups) {
@@ -133,7 +144,8 @@ function depthOf(
     // Lines turn about the mean of their readings.
     bySlope -= by * meanX;
   }
-  const ofLines = scatter ** 2 * (ofIntercepts + bySlope ** 2 * slopeVariance);
-  const ofReadings = measured.reduce((sum, { depth }) => sum + (depth - value) ** 2, 0) / (count - 1);
+  const ofLines = unit ** 2 * (ofIntercepts + bySlope ** 2 * slopeVariance);
+  const squares = measured.reduce((sum, { depth }) => sum + (depth - value) ** 2, 0);
+  const ofReadings = Math.max((leastReading ?? 0) ** 2, count < 2 ? 0 : squares / (count - 1));
   return { value, standardError: Math.sqrt(ofLines + ofReadings / count) };
 }

@@ -10,6 +10,12 @@ export interface RulerPhotograph {
   readonly workingDistance?: number;
 }
 
+/** A photograph that says how well its field was read. */
+export interface MeasuredPhotograph extends RulerPhotograph {
+  /** Standard error of the field width, mm, 0 or above; left out of one, all count as read to the same share. */
+  readonly fieldWidthError?: number;
+}
+
 /** A photograph whose numbers cannot be. Says which one it is and what is wrong. */
 export class FaultyPhotograph extends Error {
   override readonly name = 'FaultyPhotograph';
@@ -25,14 +31,16 @@ export class FaultyPhotograph extends Error {
 }
 
 /** Throws {@link FaultyPhotograph} for what is missing or unphysical. */
-export function requirePhotographs(photographs: readonly RulerPhotograph[]): void {
-  photographs.forEach(({ fieldWidth, sensorWidth, extension, workingDistance }, row) => {
+export function requirePhotographs(photographs: readonly MeasuredPhotograph[]): void {
+  photographs.forEach(({ fieldWidth, fieldWidthError, sensorWidth, extension, workingDistance }, row) => {
     const require = (what: string, value: number, least: string, holds: boolean) => {
       if (!(holds && value < Infinity)) {
         throw new FaultyPhotograph(row, `the ${what} is ${value}; accepted: a finite number ${least}`);
       }
     };
     require('field width', fieldWidth, 'above 0', fieldWidth > 0);
+    if (fieldWidthError !== undefined)
+      require('error of the field width', fieldWidthError, 'of 0 or above', fieldWidthError >= 0);
     require('sensor width', sensorWidth, 'above 0', sensorWidth > 0);
     require('extension', extension, 'of 0 or above', extension >= 0);
     if (workingDistance !== undefined) require('working distance', workingDistance, 'above 0', workingDistance > 0);

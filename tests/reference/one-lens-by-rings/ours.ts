@@ -10,17 +10,20 @@ type Inputs =
       workingDistance: readonly number[];
       settings?: readonly string[];
       extension?: readonly number[];
+      /** Standard error of the field width as a share of it. */
+      fieldShare?: readonly number[];
     };
 
 export const ours = (inputs: Inputs): Answer => {
   if ('t' in inputs) return { chance: studentTails(inputs.t, inputs.degreesOfFreedom) };
-  const { magnification, workingDistance, settings, extension } = inputs;
+  const { magnification, workingDistance, settings, extension, fieldShare } = inputs;
   const photographs = magnification.map((m, at) => ({
     fieldWidth: 36 / m,
     sensorWidth: 36,
     extension: extension?.[at] ?? 0,
     setting: settings?.[at] ?? '',
     workingDistance: workingDistance[at]!,
+    ...(fieldShare && { fieldWidthError: (36 / m) * fieldShare[at]! }),
   }));
   if (!settings) {
     const { focalLength, frontPrincipalDepth } = fitDistances(photographs)!;
