@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { closeTo } from '#tests/support/close-to.ts';
-import { keeperFrames } from './keeper-frames.formula.ts';
+import { printedLine } from '../quantity/printed-line.ts';
+import { keeperFrames, keeperFramesFormula } from './keeper-frames.formula.ts';
 
 /** Three frames in ten are in focus. */
 const third = { keeperShare: 0.3 };
@@ -23,6 +24,12 @@ describe('keeperFrames', () => {
     expect(keeperFrames({ keeperShare: 0.95 })).toBe(1);
     expect(keeperFrames({ keeperShare: 1 })).toBe(1);
     expect(keeperFrames({ keeperShare: 0.9499 })).toBe(2);
+  });
+
+  it('is said by its line up to what prints as every frame', () => {
+    const kindAt = (share: number) => printedLine(keeperFramesFormula, { 'keeper-share': share }).kind;
+    expect([0.5, 0.999, 0.9994].map(kindAt)).toEqual(['numbers', 'numbers', 'numbers']);
+    expect([0.9996, 1].map(kindAt)).toEqual(['beyond', 'beyond']);
   });
 
   it('tends to three over the share where keepers are rare', () => {

@@ -31,6 +31,6 @@ export const keeperFramesFormula = {
   source: 'derived in core/exposure/README.md#keepers',
   checkedBy: ['chance'],
   // At a share of 1, or what prints as such, the logarithm has no value; one frame is enough. Past ten thousand frames the share would take more figures than a line has.
-  holds: ({ keeperShare }) => keeperShare >= 0.0003 && keeperShare < 0.999,
+  holds: ({ keeperShare }) => keeperShare >= 0.0003 && keeperShare < 0.9995,
   sample: { 'keeper-share': [0.001, 0.99] },
 } as const satisfies Formula<Inputs>;

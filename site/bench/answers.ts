@@ -24,7 +24,7 @@ import { frameStep } from '#core/stack/frame-step.formula.ts';
 import { airyDiameter } from '#core/wave/airy-diameter.formula.ts';
 import { cutoffFrequency } from '#core/wave/cutoff-frequency.formula.ts';
 import { nyquistFrequency } from '#core/wave/nyquist-frequency.formula.ts';
-import { engineChain, faultIn, fNumbersOf, type Chain } from '#site/chain/chain.ts';
+import { engineChain, faultIn, type Chain } from '#site/chain/chain.ts';
 import type { Thing } from '#site/chain/thing.ts';
 import { numberIn } from '#site/kit/part.ts';
 import { refusalInWords } from '#site/state/answer.ts';
@@ -146,8 +146,10 @@ function answersOf(chain: Chain, positions: RigPositions, linkOf: readonly numbe
     'effective-f-number': () => effectiveFNumber,
     'f-number': () => fNumber ?? undefined,
     'light-loss': () => lightLoss ?? undefined,
-    'finder-loss': () =>
-      stop.kind === 'lens' ? finderLoss({ effectiveFNumber, maxAperture: fNumbersOf(stop).least }) : undefined,
+    'finder-loss': () => {
+      const maxAperture = stop.kind === 'lens' ? numberIn(stop.part, 'max-aperture') : undefined;
+      return maxAperture === undefined ? undefined : finderLoss({ effectiveFNumber, maxAperture });
+    },
     'entrance-pupil': () => entrancePupil?.diameter,
     'exit-pupil': () => exitPupil?.diameter,
     'airy-diameter': () => airyDiameter({ wavelength, effectiveFNumber }),

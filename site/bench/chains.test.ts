@@ -8,6 +8,7 @@ import { airyDiameter } from '#core/wave/airy-diameter.formula.ts';
 import { everyEquation } from '#site/build/equations.ts';
 import { meet, isWithin } from '#site/figures/sheet/boxes.ts';
 import { sideViewLayout } from '#site/figures/side-view/layout.ts';
+import { readChain } from '#site/chain/chain-text.ts';
 import { readOwn } from '#site/chain/own-in-text.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import {
@@ -155,6 +156,16 @@ describe('130 chains of all kinds, through the page', () => {
         }
       }
     }
+  });
+
+  it('say why N is not what is marked, where it is not', () => {
+    const wordsOf = (text: string) => {
+      const { chain } = readChain(text);
+      return workingOf('effective-f-number', chain, built({ chain, parts: [] }), usualConditions).words;
+    };
+    expect(wordsOf('body-36,lens-60:f8')).toMatch(/N here is f\/6\.19, though 60 mm .* is marked f\/8: /);
+    expect(wordsOf('body-36,lens-60:far:f8')).not.toContain('marked');
+    expect(wordsOf('body-36,ring-24,lens-50:f8')).not.toContain('marked');
   });
 
   it('are worked from the numbers of their parts where a lesson has a formula for them', () => {

@@ -6,7 +6,7 @@ import { compared } from './compared.ts';
 import { usualConditions } from './conditions.ts';
 import { demonstration } from './demonstration.ts';
 import { matchedTo, measured } from './match.ts';
-import { differenceText } from './words.ts';
+import { differenceText, reachWords } from './words.ts';
 
 const chain = (text: string) => readChain(text).chain;
 const built = (text: string) => {
@@ -43,6 +43,27 @@ describe('a chain set to be like another', () => {
       least: closeTo(0.48, exactly),
       most: closeTo(0.63, exactly),
     });
+  });
+
+  it('goes as far as infinity, and to all that is on the way there', () => {
+    for (const [text, value] of [
+      ['body-36,lens-60', 0.02],
+      ['body-36,lens-18', 0.001],
+    ] as const) {
+      const found = matchedTo(chain(text), 'magnification', value);
+      if (found.kind !== 'matched') throw new Error(found.kind);
+      expect(measured(found.chain, 'magnification')).toEqual(closeTo(value, exactly));
+    }
+    const far = matchedTo(chain('body-36,lens-100'), 'working-distance', 80_000);
+    if (far.kind !== 'matched') throw new Error(far.kind);
+    expect(measured(far.chain, 'working-distance')).toEqual(closeTo(80_000, exactly));
+    const close = matchedTo(chain('body-36,lens-18'), 'magnification', 1);
+    expect(close).toMatchObject({ kind: 'out of reach', least: 0 });
+    const near = matchedTo(chain('body-36,lens-100'), 'working-distance', 10);
+    expect(near).toMatchObject({ kind: 'out of reach', most: Infinity });
+    if (close.kind !== 'out of reach' || near.kind !== 'out of reach') throw new Error('both are out of reach');
+    expect(reachWords('magnification', close)).toBe('up to 0.06×');
+    expect(reachWords('working-distance', near)).toMatch(/^from 1\.\d+\u202fm on$/);
   });
 
   it('is left alone where nothing in it can be set', () => {

@@ -9,7 +9,7 @@ export const alike = ['magnification', 'working-distance'] as const;
 
 export type Alike = (typeof alike)[number];
 
-/** A chain set to a wanted value, or from where to where it goes where it does not reach it. */
+/** A chain set to a wanted value, or from where to where it goes where it does not reach it: down to a magnification of 0, out to Infinity. */
 export type Matched =
   | { readonly kind: 'matched'; readonly chain: Chain }
   | { readonly kind: 'out of reach'; readonly least: number; readonly most: number }
@@ -42,6 +42,15 @@ export function measured(chain: Chain, name: Alike | 'focus-distance'): number |
   return built.answers[name];
 }
 
+/** The same with the far end: a chain set to infinity has no magnification, and no end of room. */
+function reached(chain: Chain, name: Alike | 'focus-distance'): number | undefined {
+  const built = builtChain(chain, usualConditions);
+  if (built.kind !== 'built') return undefined;
+  const { sharpPlane } = built.positions.solved;
+  if (sharpPlane === 'at infinity') return name === 'magnification' ? 0 : Infinity;
+  return sharpPlane === 'in front' ? built.answers[name] : undefined;
+}
+
 /**
  * The chain set so that it gives *value* of *name*: by the focus of its lens where that reaches it, else by its bellows, else by both: bellows are drawn out
  * with the lens at its closest.
@@ -56,7 +65,7 @@ export function matchedTo(chain: Chain, name: Alike | 'focus-distance', value: n
   if (all.length === 0) return { kind: 'fixed' };
   let [low, high] = [Infinity, -Infinity];
   for (const { at, least, most, set } of all) {
-    const ask = (setting: number) => measured(chain.with(at, set(setting)), name);
+    const ask = (setting: number) => reached(chain.with(at, set(setting)), name);
     const from = current(chain[at]!, least, most);
     const roots: number[] = [];
     let before: { setting: number; found: number } | undefined;

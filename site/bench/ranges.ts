@@ -3,7 +3,7 @@ import type { Lens } from '#core/rig/lens.ts';
 import { usualLens, type Chain } from '#site/chain/chain.ts';
 import type { Thing } from '#site/chain/thing.ts';
 import { isOneNumber, leanWords } from '#site/kit/range-words.ts';
-import { builtChain, type AnsweredName, type Answers, type BuiltChain } from './answers.ts';
+import { builtChain, type AnsweredName, type BuiltChain } from './answers.ts';
 import type { Conditions } from './conditions.ts';
 
 /** Between what answers lie because something of a lens is assumed or measured with an error, and what that is, a sentence for each such lens. */
@@ -15,25 +15,54 @@ export interface Ranges {
 /** So many chains are asked at most; where two lenses are open in many ways each is tried with the other as usual. */
 const most = 128;
 
+const openIn = (chain: Chain): readonly Thing[] =>
+  [...new Set(chain.map(({ thing }) => thing))].filter(({ lenses }) => (lenses?.extremes.length ?? 0) > 1);
+
 /** The ranges of a chain's answers; none where everything about its lenses is known. */
 export function rangesOf(chain: Chain, { answers: usual }: BuiltChain, conditions: Conditions): Ranges {
-  const open = [...new Set(chain.map(({ thing }) => thing))].filter(({ lenses }) => (lenses?.extremes.length ?? 0) > 1);
+  const open = openIn(chain);
   if (open.length === 0) return { spans: {}, because: [] };
-  const all = waysOf(open).map((way) => answersWith(chain, conditions, way));
+  const all = waysOf(open).map((way) => builtWith(chain, conditions, way)?.answers);
   const spans: Partial<Record<AnsweredName, AnswerSpan>> = {};
   for (const name of Object.keys(usual) as AnsweredName[]) {
-    const values = all.flatMap((answers) => answers?.[name] ?? []);
-    if (values.length === 0) continue;
-    const span = {
-      usual: usual[name],
-      least: Math.min(...values),
-      most: Math.max(...values),
-      isOpen: values.length < all.length,
-    };
-    if (!isOneNumber(name, span)) spans[name] = span;
+    const span = spanOf(
+      name,
+      usual[name],
+      all.map((answers) => answers?.[name]),
+    );
+    if (span) spans[name] = span;
   }
   const because = open.map(({ name, lenses }) => `${name}: ${leanWords(lenses!)}.`);
   return { spans, because };
+}
+
+/** The range of the f-number that *find* takes for the best; undefined where it is one number. It takes too long for a hand that moves. */
+export function bestRange(
+  chain: Chain,
+  conditions: Conditions,
+  usual: number,
+  find: (chain: Chain, built: BuiltChain, conditions: Conditions) => number | null | undefined,
+): AnswerSpan | undefined {
+  const open = openIn(chain);
+  if (open.length === 0) return undefined;
+  const all = waysOf(open).map((way) => {
+    const built = builtWith(chain, conditions, way);
+    return built && (find(chain, built, conditions) ?? undefined);
+  });
+  return spanOf('best-f-number', usual, all);
+}
+
+/** Undefined where it prints as one number. */
+function spanOf(
+  name: AnsweredName,
+  usual: number | undefined,
+  all: readonly (number | undefined)[],
+): AnswerSpan | undefined {
+  const values = all.filter((value) => value !== undefined);
+  if (values.length === 0) return undefined;
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  const span = { usual, least, most, isOpen: values.length < all.length };
+  return isOneNumber(name, span) ? undefined : span;
 }
 
 type Way = ReadonlyMap<Thing, Lens>;
@@ -50,7 +79,7 @@ function waysOf(open: readonly Thing[]): readonly Way[] {
 }
 
 /** Undefined where a chain with such lenses cannot be built. */
-function answersWith(chain: Chain, conditions: Conditions, way: Way): Answers | undefined {
+function builtWith(chain: Chain, conditions: Conditions, way: Way): BuiltChain | undefined {
   const built = builtChain(chain, conditions, (thing) => way.get(thing) ?? usualLens(thing));
-  return built.kind === 'built' ? built.answers : undefined;
+  return built.kind === 'built' ? built : undefined;
 }

@@ -3,7 +3,6 @@ import { lensInUse } from '#core/rig/lens-in-use.ts';
 import type { Part } from '#core/rig/part.ts';
 import { rigSpans } from '#core/rig/spans.ts';
 import type { Chain } from '#site/chain/chain.ts';
-import { fNumbersOf } from '#site/chain/chain.ts';
 import { numberIn } from '#site/kit/part.ts';
 import type { BuiltChain } from './answers.ts';
 import type { Conditions } from './conditions.ts';
@@ -47,6 +46,14 @@ function ofLens(part: LensPart): Given {
   };
 }
 
+/** The mark of the lens nearest to the camera, and what it comes to where the lens is focused closer by another focal length. */
+export function driftOf({ positions }: BuiltChain): { at: number; marked: number; byOpening: number } | undefined {
+  const at = positions.parts.findIndex(({ part }) => isLens(part));
+  const part = positions.parts[at]?.part;
+  if (!part || !isLens(part)) return undefined;
+  return { at, marked: part.fNumber, byOpening: ofLens(part)['f-number']! };
+}
+
 /** Numbers of the camera and of what answers lean on besides the chain. */
 function around(chain: Chain, { circle, pixelPitch }: BuiltChain, conditions: Conditions): Given {
   const { part } = chain[0]!.thing;
@@ -76,7 +83,8 @@ export function givenBy(chain: Chain, built: BuiltChain, conditions: Conditions,
   const main = lenses[0];
   const common = around(chain, built, conditions);
   const stop = chain[built.linkOf[limit(built)] ?? 0]!.thing;
-  const maxAperture: Given = stop.kind === 'lens' ? { 'max-aperture': fNumbersOf(stop).least } : {};
+  const widest = stop.kind === 'lens' ? numberIn(stop.part, 'max-aperture') : undefined;
+  const maxAperture: Given = widest === undefined ? {} : { 'max-aperture': widest };
   if (kind === 'other' || !main) return { ...common, ...maxAperture };
   const at = parts.indexOf(main);
   const register = common['register-distance']!;

@@ -37,3 +37,13 @@ export function differenceText(name: QuantityName, first: number, second: number
 }
 
 const signed = (value: number, words: string) => `${value < 0 ? '−' : '+'}${words}`;
+
+/** Between what values of a quantity a chain can be set: `from 0.48× to 0.63×`; to infinity, `up to 0.06×` and `from 1.08 m on`. */
+export function reachWords(
+  name: QuantityName,
+  { least, most }: { readonly least: number; readonly most: number },
+): string {
+  if (least === 0) return `up to ${answerText(name, most)}`;
+  if (most === Infinity) return `from ${answerText(name, least)} on`;
+  return `from ${answerText(name, least)} to ${answerText(name, most)}`;
+}

@@ -1,12 +1,13 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
 import { evaluateFormula, type Formula } from '#core/quantity/formula.ts';
+import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Chain } from '#site/chain/chain.ts';
 import { formulaLine, type FormulaLine } from '#site/state/formula-line.ts';
 import type { AnsweredName, BuiltChain } from './answers.ts';
 import type { Conditions } from './conditions.ts';
 import { ways, type Way } from './formulas.ts';
-import { asOneLens, givenBy, kindOf } from './set-up.ts';
+import { asOneLens, driftOf, givenBy, kindOf } from './set-up.ts';
 
 /** One formula of a working with the reader's numbers. */
 export interface WorkingStep {
@@ -52,6 +53,22 @@ const traced: Readonly<Partial<Record<AnsweredName, string>>> = {
   'f-number': 'It is marked on the part whose opening limits the light.',
 };
 
+/** The mark is read by a step of this working. */
+const readsMark = ({ formula }: WorkingStep) =>
+  ways.some(({ id, formula: { from } }) => id === formula && (from as readonly QuantityName[]).includes(mark));
+
+const mark: QuantityName = 'f-number';
+
+/** Why *N* of a working is not what is marked on the lens; empty where it is. */
+function driftInWords(chain: Chain, built: BuiltChain): string {
+  const drift = driftOf(built);
+  if (!drift) return '';
+  const [marked, open] = [drift.marked, drift.byOpening].map((value) => printQuantity(mark, value));
+  if (marked === open) return '';
+  const { name } = chain[built.linkOf[drift.at]!]!.thing;
+  return `N here is ${open}, though ${name} is marked ${marked}: set so close its focal length is another, and N is that over the opening as the light finds it. Stops are counted from the mark.`;
+}
+
 /** What is traced, and no formula gives. */
 const tracedWords =
   'Two rays are traced through every part of the chain, one after the other; no short formula gives it.';
@@ -70,7 +87,8 @@ export function workingOf(name: AnsweredName, chain: Chain, built: BuiltChain, c
     const given = { ...givenBy(chain, built, conditions, kind), ...far };
     const found = route(name, given, { ...answers, ...pupils(built) }, seenOfPupils(built), []);
     if (found && found.steps.length > 0) {
-      const words = found.hasTraced ? `${from.parts} ${alsoTraced}` : from.parts;
+      const drift = found.steps.some((step) => readsMark(step)) ? driftInWords(chain, built) : '';
+      const words = [from.parts, drift, found.hasTraced ? alsoTraced : ''].filter((one) => one !== '').join(' ');
       return { from: 'parts', words, steps: found.steps };
     }
   }

@@ -1,6 +1,9 @@
 import { plainNumber, readPlainNumber } from '#core/quantity/plain-number.ts';
-import type { KitValue } from '#site/kit/part.ts';
-import { firstChain, mostLinks, type Chain, type Link } from './chain.ts';
+import { printQuantity } from '#core/quantity/print.ts';
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { closestMagnification } from '#core/rig/lens-in-use.ts';
+import { numberIn, type KitValue } from '#site/kit/part.ts';
+import { firstChain, fNumbersOf, mostLinks, type Chain, type Link } from './chain.ts';
 import { crateThings } from './crate-things.ts';
 import type { Thing } from './thing.ts';
 
@@ -119,7 +122,45 @@ function readLink(piece: string, index: number, notices: string[], readOwn: Read
     if (typeof set === 'string') say(set);
     else link = { ...link, ...set };
   }
-  return link;
+  return withinReach(link, say);
+}
+
+/** The link with what its thing does not reach set as near as it goes, and said so. */
+function withinReach(link: Link, say: (what: string) => void): Link {
+  const { thing } = link;
+  const reached = { ...link };
+  for (const { key, least, most, print } of reachesOf(thing)) {
+    const wanted = link[key];
+    if (wanted === undefined) continue;
+    const near = Math.min(most, Math.max(least, wanted));
+    if (print(near) === print(wanted)) continue;
+    const goes = least === 0 ? `up to ${print(most)}` : `from ${print(least)} to ${print(most)}`;
+    say(`it goes ${goes}, so ${print(wanted)} is taken as ${print(near)}.`);
+    reached[key] = near;
+  }
+  return reached;
+}
+
+interface Reach {
+  readonly key: 'focus' | 'fNumber' | 'extension';
+  readonly least: number;
+  readonly most: number;
+  readonly print: (value: number) => string;
+}
+
+/** Between what the settings of a thing go. */
+function reachesOf(thing: Thing): readonly Reach[] {
+  const { kind, part, lenses } = thing;
+  const printed = (name: QuantityName) => (value: number) => printQuantity(name, value);
+  if (kind === 'bellows') {
+    const [least, most] = [numberIn(part, 'shortest')!, numberIn(part, 'longest')!];
+    return [{ key: 'extension', least, most, print: printed('extension') }];
+  }
+  if (kind !== 'lens') return [];
+  const iris: Reach = { key: 'fNumber', ...fNumbersOf(thing), print: printed('f-number') };
+  if (!lenses) return [iris];
+  const most = closestMagnification(lenses.usual);
+  return [iris, { key: 'focus', least: 0, most, print: printed('magnification') }];
 }
 
 /** What a word sets of a thing, or a sentence why it sets nothing. */

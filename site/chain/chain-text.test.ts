@@ -60,6 +60,17 @@ describe('a chain as a text', () => {
     ['body-36,ring-24:turned,lens-50', /“turned” is no setting of 24 mm ring/, 'body-36,ring-24,lens-50'],
     ['body-36,lens-50:f-3', /“f-3” is no setting of 50 mm/, 'body-36,lens-50'],
     ['body-36,lens-50:mNaN', /“mNaN” is no setting/, 'body-36,lens-50'],
+    [
+      'body-36,lens-50:f99',
+      /“lens-50”: it goes from f\/1\.8 to f\/16, so f\/99 is taken as f\/16\./,
+      'body-36,lens-50:f16',
+    ],
+    ['body-36,lens-50:m3', /it goes up to 0\.15×, so 3× is taken as 0\.15×\./, 'body-36,lens-50:m0.15'],
+    [
+      'body-36,bellows:e5,lens-50',
+      /it goes from 40\u202fmm to .*, so 5\u202fmm is taken as 40\u202fmm\./,
+      'body-36,bellows:e40,lens-50',
+    ],
     ['body-36,my-ring:contacts=no,lens-50', /does not say extension/, 'body-36,lens-50'],
     ['body-36,my-ring:extension=-3:contacts=no', /Length takes a length from 0\.1/, 'body-36'],
     ['body-36,my-sofa:extension=3', /no such kind of part/, 'body-36'],

@@ -107,10 +107,14 @@ export function usualLens({ lenses, name }: Thing): Lens {
   return lenses.usual;
 }
 
-/** The first link that can stand in no chain whatever is around it, and why. */
+/** The first link that can stand in no chain whatever is around it, or in none without a lens; and why. */
 export function faultIn(chain: Chain): { readonly at: number; readonly why: string } | undefined {
   const at = chain.findIndex(({ thing }) => thing.fault !== undefined);
-  return at < 0 ? undefined : { at, why: chain[at]!.thing.fault! };
+  if (at >= 0) return { at, why: chain[at]!.thing.fault! };
+  if (chain.some(({ thing }) => thing.kind === 'lens' || thing.kind === 'objective')) return undefined;
+  // No kit says how wide one is, which would have to limit the light.
+  const closeUp = chain.findIndex(({ thing }) => thing.kind === 'close-up-lens');
+  return closeUp < 0 ? undefined : { at: closeUp, why: 'it needs a lens behind it.' };
 }
 
 function partsOf(chain: Chain, at: number, registerDistance: number, lensOf: (thing: Thing) => Lens): Part[] {

@@ -20,6 +20,12 @@ describe('what holds on what', () => {
     ['body-36,reversing-ring,lens-28', /^2 28 mm .* goes on a mount, and reversing ring has a thread in front/],
     ['body-36,close-up-4,lens-50', /^1 \+4 close-up lens goes into the thread in front of a lens/],
     [
+      'body-36,objective-10',
+      /^1 10×\/0\.25 objective goes on an adapter in the thread in front of a lens, and 36 × 24 mm.* has none there/,
+    ],
+    ['body-36,ring-24,objective-10', /^2 .* 24 mm ring has none there/],
+    ['body-36,reversing-ring,lens-50:turned,objective-4', /^3 .* has none there/],
+    [
       'my-camera:sensor-width=36:sensor-height=24:register-distance=44:mount=A,my-ring:extension=12:contacts=no:mount=B',
       /another mount/,
     ],

@@ -56,7 +56,10 @@ function endOf({ thing, turned }: Link, end: End): End {
 
 function misfit({ thing, turned }: Link, end: End, before: string): string | undefined {
   const { kind, name, part } = thing;
-  if (kind === 'objective') return undefined;
+  if (kind === 'objective') {
+    if (end.by === 'filter thread') return undefined;
+    return `${name} goes on an adapter in the thread in front of a lens, and ${before} has none there: it is made to have a lens behind it.`;
+  }
   if (kind === 'close-up-lens' || kind === 'coupling-ring') {
     if (end.by === 'filter thread') return undefined;
     return `${name} goes into the thread in front of a lens, and ${before} has none there.`;

@@ -18,6 +18,9 @@ export const readOwn: ReadOwn = (kind, index, words, say) => {
   return thingOf(part, `link-${index}`);
 };
 
+/** What a part of a kit has to say, and one of a link may leave out: then nothing is said that leans on it. */
+const spared = ['lens.max-aperture'];
+
 /** The part that a link spells out; undefined, and said why, where it lacks or contradicts something. */
 function readPart(kind: ChainKind, words: readonly string[], say: (what: string) => void): NewPart | undefined {
   const { fields, one } = planOf(kind);
@@ -41,7 +44,9 @@ function readPart(kind: ChainKind, words: readonly string[], say: (what: string)
     else if (value === undefined) say(`${field.label} takes ${acceptedWords(field)}; ${quoted(text)} is left out.`);
     else values[key] = value;
   }
-  const missing = fields.filter(({ key, needed }) => needed && values[key] === undefined);
+  const missing = fields.filter(
+    ({ key, needed }) => needed && values[key] === undefined && !spared.includes(`${kind}.${key}`),
+  );
   const part: NewPart = { kind, name: called, ...values };
   if (missing.length > 0) {
     say(`it does not say ${missing.map(({ key }) => key).join(', ')}. It is left out.`);

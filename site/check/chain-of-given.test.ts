@@ -34,6 +34,20 @@ describe('numbers that mean a chain', () => {
     }
   });
 
+  it('say nothing of how wide the lens opens, where nobody has', () => {
+    const answersOf = (text: string) => {
+      const { state, notices } = readState(`?${queryOf(text)!}`, readOwn);
+      expect(notices).toEqual([]);
+      const built = builtChain(state.chain, state.conditions);
+      if (built.kind !== 'built') throw new Error(built.why);
+      return built.answers;
+    };
+    const { 'finder-loss': loss, ...others } = answersOf('50 mm, 36 mm ring, f/8');
+    expect(loss).toBeUndefined();
+    expect(others['light-loss']).toBeGreaterThan(1);
+    expect(answersOf('50 mm, 36 mm ring')['f-number']).toBe(8);
+  });
+
   it.each(['f/8', 'm 0.5, f/8', '24 MP', 'bananas', '50 mm', '50 mm, 2x converter'])(
     'are no chain where they do not say one: %s',
     (text) => {

@@ -15,7 +15,9 @@ type Given = Readonly<Partial<Record<QuantityName, number>>>;
 
 /** The least that a form accepts as the greatest magnification of a lens; one that is set to infinity may have it. */
 const hardlyAny = 0.001;
-/** Widest and smallest opening that a form accepts. */
+/** Where nothing is said of it. */
+const usualFNumber = 8;
+/** Between what the widest opening of a lens is accepted. */
 const fNumbers = { least: 0.95, most: 22 };
 
 /**
@@ -117,15 +119,16 @@ function lensOf(given: { readonly [Name in QuantityName]?: number | undefined })
   const set = given['focus-magnification'] ?? 0;
   const separation = given['principal-separation'] ?? 0;
   const depth = given['front-principal-depth'] ?? 0;
-  const widest = Math.min(fNumbers.most, Math.max(fNumbers.least, fNumber ?? 8));
+  // Who says at which f-number a lens is set says nothing of the widest that it has.
+  const widest = given['max-aperture'] ?? (fNumber !== undefined && fNumber < 1 ? fNumber : undefined);
   // Its rim is not behind its flange: the mount of a short lens is taken to be as near to the sensor as it takes.
   const register = Math.min(crateRegister, focalLength + separation + depth);
   const part: NewPart = {
     kind: 'lens',
     name: `${printQuantity('focal-length', focalLength)} lens`,
     'focal-length': focalLength,
-    'max-aperture': widest,
-    'smallest-aperture': Math.max(widest, fNumber ?? widest),
+    ...(widest !== undefined && { 'max-aperture': Math.min(fNumbers.most, Math.max(fNumbers.least, widest)) }),
+    ...(fNumber !== undefined && fNumber > 64 && { 'smallest-aperture': fNumber }),
     'focus-magnification': Math.max(hardlyAny, set),
     focusing: 'whole',
     iris: 'lens',
@@ -134,5 +137,5 @@ function lensOf(given: { readonly [Name in QuantityName]?: number | undefined })
     'front-principal-depth': depth,
     'register-distance': register,
   };
-  return { ...own(part), focus: set, ...(fNumber !== undefined && { fNumber }) };
+  return { ...own(part), focus: set, fNumber: fNumber ?? usualFNumber };
 }

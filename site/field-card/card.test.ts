@@ -17,6 +17,7 @@ import { crateThings } from '#site/chain/crate-things.ts';
 import { marks } from '#site/state/lens-marks.ts';
 import { blockOf, blocksOf, isBlock, withEachLens, withEachSetOfRings, type Block } from './card.ts';
 import { usualFNumbers } from './state.ts';
+import { headingOf, misfitsInWords, ruleInWords } from './words.ts';
 
 const chainOf = (text: string) => readChain(text).chain;
 const block = (text: string, fNumbers = usualFNumbers, conditions = usualConditions): Block => {
@@ -178,6 +179,40 @@ describe('the blocks of a card', () => {
       }),
       { seed: 1, numRuns: 60 },
     );
+  });
+});
+
+describe('the words of a card', () => {
+  it.each([
+    ['body-36,ring-24,lens-50', '24\u202fmm of rings'],
+    ['body-36,bellows:e42.5,lens-50', '42.5\u202fmm of bellows'],
+    ['body-36,ring-12,bellows:e50,lens-50', '62\u202fmm of rings and bellows'],
+  ])('name what holds the lens off: %s', (text, words) => {
+    expect(headingOf(block(text, [8]), 'mm')[1].endsWith(`, ${words}`)).toBe(true);
+  });
+
+  it('say what is missing to build a chain, once', () => {
+    const inFront = chainOf('body-36,lens-50,ring-24');
+    expect(misfitsInWords([inFront, inFront, chainOf('body-36,lens-50')])).toMatch(
+      /^This does not hold together as it stands\. 24 mm ring goes on a mount, and 50 mm f\/1\.8 has a thread in front\.$/,
+    );
+    expect(misfitsInWords([chainOf('body-36,ring-24,lens-50')])).toBe('');
+  });
+
+  it('ask for a lens where there is none', () => {
+    const [found] = blocksOf({
+      chains: [chainOf('body-36,close-up-4')],
+      magnifications: [],
+      fNumbers: [8],
+      conditions: usualConditions,
+    });
+    expect(found).toMatchObject({ why: expect.stringMatching(/\+4 close-up lens: It needs a lens behind it\.$/) });
+  });
+
+  it('call no column grey that is boxed', () => {
+    const { best, columns } = block('body-36,lens-60', usualFNumbers);
+    expect(columns[best!]!.isSpoiled).toBe(true);
+    expect(ruleInWords).toMatch(/struck out: not the best, and/);
   });
 });
 

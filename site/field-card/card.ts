@@ -6,7 +6,7 @@ import { builtChain, type AnsweredName, type BuiltChain } from '#site/bench/answ
 import { withSet } from '#site/bench/change.ts';
 import type { Conditions } from '#site/bench/conditions.ts';
 import { matchedTo } from '#site/bench/match.ts';
-import { caution, refusal } from '#site/bench/words.ts';
+import { caution, reachWords, refusal } from '#site/bench/words.ts';
 import { fNumbersOf, type Chain } from '#site/chain/chain.ts';
 import { numberIn } from '#site/kit/part.ts';
 
@@ -85,7 +85,7 @@ export function blocksOf({ chains, magnifications, fNumbers, conditions }: CardP
           ...blocks,
           {
             chain,
-            why: `It goes from ${times(first.least)} to ${times(first.most)}, so not to ${short.map(({ wanted }) => times(wanted)).join(', ')}.`,
+            why: `It goes ${reachWords('magnification', first)}, so not to ${short.map(({ wanted }) => times(wanted)).join(', ')}.`,
           },
         ]
       : blocks;

@@ -3,7 +3,7 @@ import { numberIn } from '#site/kit/part.ts';
 import { blocksOf, isBlock, type Block, type BlockOrWhy } from './card.ts';
 import { layoutOf, type Layout } from './size.ts';
 import type { CardState } from './state.ts';
-import { assumedInWords, conditionsInWords, headingOf, lines, ruleInWords } from './words.ts';
+import { assumedInWords, conditionsInWords, headingOf, lines, misfitsInWords, ruleInWords } from './words.ts';
 
 /** What stands on a card, and where. */
 export interface LaidOut {
@@ -11,6 +11,8 @@ export interface LaidOut {
   readonly blocks: readonly Block[];
   /** What is assumed of a lens; empty where nothing is. */
   readonly assumed: string;
+  /** What is missing to hold a chain together; empty where nothing is. */
+  readonly misfits: string;
   readonly circles: readonly number[];
   /** The card's heading, and what explains it. */
   readonly notes: readonly string[];
@@ -31,8 +33,9 @@ export function laidOut({ size, unit, lines: shown, conditions, ...plan }: CardS
   const title = [...new Set(cameras.map(({ name }) => name))].join(' · ');
   const terms = shown.map((name) => `${lines[name].short}: ${lines[name].full}`).join('. ');
   const assumed = assumedInWords(plan.chains);
+  const misfits = misfitsInWords(blocks.map(({ chain }) => chain));
   const said = conditionsInWords(conditions, [...new Set(circles)]);
-  const notes = [title, terms, said, ruleInWords, assumed].filter((note) => note !== '');
+  const notes = [title, misfits, terms, said, ruleInWords, assumed].filter((note) => note !== '');
   const layout = layoutOf(size, {
     headings: blocks.map((block) => headingOf(block, unit).map(({ length }) => length)),
     rows: shown.length + 1,
@@ -40,5 +43,5 @@ export function laidOut({ size, unit, lines: shown, conditions, ...plan }: CardS
     notes: notes.map(({ length }) => length),
   });
   const cards = layout.kind === 'cards' ? layout.cards.map((places) => places.map((place) => blocks[place]!)) : [];
-  return { all, blocks, assumed, circles: [...new Set(circles)], notes, layout, cards };
+  return { all, blocks, assumed, misfits, circles: [...new Set(circles)], notes, layout, cards };
 }

@@ -6,6 +6,7 @@ import { holdings } from '#site/state/crate.ts';
 import type { Conditions } from '#site/bench/conditions.ts';
 import { assumedLetters } from '#site/kit/range-words.ts';
 import type { Chain } from '#site/chain/chain.ts';
+import { misfitsOf } from '#site/chain/fit.ts';
 import type { Block, LineName } from './card.ts';
 
 /** Units of length that a card can be in. */
@@ -81,7 +82,11 @@ export function headingOf(block: Block, unit: Unit): readonly [string, string] {
     .slice(1)
     .map(({ thing, turned }) => (turned ? `${thing.name} turned round` : thing.name))
     .join(' + ');
-  const rings = extension > 0 ? `, ${length(extension, unit, 'extension')} of rings` : '';
+  const spacers = [
+    ['ring', 'rings'],
+    ['bellows', 'bellows'],
+  ].flatMap(([kind, words]) => (chain.some(({ thing }) => thing.kind === kind) ? [words] : []));
+  const rings = extension > 0 ? `, ${length(extension, unit, 'extension')} of ${spacers.join(' and ')}` : '';
   const field =
     unit === 'mm'
       ? `${figures(fieldWidth)} × ${figures(fieldHeight)}\u202fmm`
@@ -122,6 +127,12 @@ export function assumedInWords(chains: readonly Chain[]): string {
   return sentences.join(' ');
 }
 
+/** What the chains lack to be held together, each thing once; the optics are as they would be. */
+export function misfitsInWords(chains: readonly Chain[]): string {
+  const found = new Set(chains.flatMap((chain) => misfitsOf(chain).map(({ words }) => words)));
+  return found.size === 0 ? '' : `This does not hold together as it stands. ${[...found].join(' ')}`;
+}
+
 /** The rule by which an f-number is the best, and by which one is spoiled. */
 export const ruleInWords =
-  'Boxed: the f-number at which one frame holds most. Grey, struck out: the effective f-number is beyond c/(√2 λ), where diffraction takes more than stopping down gives. Sharp is b² + d² ≤ c², with b the blur of defocus and d = λ × effective f-number.';
+  'Boxed: the f-number at which one frame holds most. Grey, struck out: not the best, and the effective f-number is beyond c/(√2 λ), where diffraction takes more than stopping down gives. Sharp is b² + d² ≤ c², with b the blur of defocus and d = λ × effective f-number.';

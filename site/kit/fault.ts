@@ -12,7 +12,7 @@ export interface Fault {
 }
 
 /** For a lens that does not say its own register: with the shortest there is none is refused that fits some camera. */
-const { least: anyRegister } = quantityOf('register-distance');
+export const { least: anyRegister } = quantityOf('register-distance');
 
 /** What of a part contradicts itself; undefined where it can be. */
 export function faultOf(part: NewPart): Fault | undefined {
@@ -21,7 +21,8 @@ export function faultOf(part: NewPart): Fault | undefined {
   }
   if (part.kind !== 'lens') return undefined;
   const smallest = numberIn(part, 'smallest-aperture');
-  if (smallest !== undefined && smallest < numberIn(part, 'max-aperture')!) {
+  const widest = numberIn(part, 'max-aperture');
+  if (smallest !== undefined && widest !== undefined && smallest < widest) {
     return { key: 'smallest-aperture', message: '“Smallest opening” has to be a larger f-number than the widest.' };
   }
   if (part['focus-magnification'] === undefined && part['focus-distance'] === undefined) {

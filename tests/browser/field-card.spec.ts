@@ -76,7 +76,7 @@ test('a card for each set of rings says in every cell what the core gives, and i
   await page.getByLabel('Magnifications').fill('1:2 1 3');
   await page.getByLabel('Magnifications').press('Enter');
   await expect(page.locator('.numbers table')).toHaveCount(2);
-  await expect(page.getByText(/It goes from .*, so not to 3×\./)).toBeVisible();
+  await expect(page.getByText(/It goes up to .*, so not to 3×\./)).toBeVisible();
   await expect(page).toHaveURL(/at=0\.5,1,3/);
   await page.reload();
   await expect(page.locator('.numbers table')).toHaveCount(2);
