@@ -2,23 +2,18 @@
 const rest = 3000;
 
 /**
- * Marks *stage* with `data-pointer="rests"` from the start, and whenever no mouse has moved over it for a while, until the function returned is
- * called: a pointer that was left somewhere points at nothing.
+ * Marks *stage*, for as long as there is one, with `data-pointer="rests"` from the start and whenever no pointer has moved over it for a while: one
+ * that was left somewhere points at nothing.
  */
-export function watchPointer(stage: HTMLElement): () => void {
-  let timer: ReturnType<typeof setTimeout> | undefined;
+export function watchPointer(stage: HTMLElement): void {
+  let timer = 0;
   const rests = () => (stage.dataset['pointer'] = 'rests');
-  const moves = ({ movementX, movementY, pointerType }: PointerEvent) => {
+  rests();
+  stage.addEventListener('pointermove', ({ movementX, movementY }) => {
     // A page that changes below a still pointer is told of it as of a move by nothing.
-    if (pointerType !== 'mouse' || (movementX === 0 && movementY === 0)) return;
+    if (!movementX && !movementY) return;
     delete stage.dataset['pointer'];
     clearTimeout(timer);
-    timer = setTimeout(rests, rest);
-  };
-  rests();
-  stage.addEventListener('pointermove', moves);
-  return () => {
-    clearTimeout(timer);
-    stage.removeEventListener('pointermove', moves);
-  };
+    timer = window.setTimeout(rests, rest);
+  });
 }
