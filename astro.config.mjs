@@ -56,7 +56,7 @@ const stageChunk = { name: 'stage', test: /site.stage.(?!fetch-projection|played
 /** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's. */
 const everyPageChunk = {
   name: 'every-page',
-  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity|vite.preload-helper|site.state.answer\.ts|site.controls.(?:letter|workbench.CopyAddress)/,
+  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity|vite.preload-helper|core.gaussian|site.state.(?:answer|formula-line|address|location|crate|after-rest|rungs)\.ts|core.depth.circle|site.print.(?:printing|fit|as-on-paper)|site.controls.(?:letter|formula.patch|workbench.CopyAddress)/,
   minShareCount: Math.ceil((2 * lessons) / 3),
   priority: 1,
 };
