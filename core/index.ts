@@ -444,6 +444,8 @@ export { fitLens, type FitOptions } from './rig/fit/fit-lens.ts';
 export { fitSettings, type JudgedPhotograph, type LensOfSettings, type SetPhotograph } from './rig/fit/fit-settings.ts';
 export { leftOut, type LeftOut } from './rig/fit/left-out.ts';
 export { parallelLines, type GroupedPoint, type ParallelLines } from './rig/fit/parallel-lines.ts';
+export { magnificationErrors } from './rig/fit/reading-errors.ts';
+export { unitError } from './rig/fit/reading-errors.ts';
 export { studentTails } from './rig/fit/student-tails.ts';
 export {
   lensFitWords,
