@@ -17,7 +17,7 @@ const paths = [...wanted];
 const load = loadavg()[0] ?? 0;
 if (load > cpus().length / 2)
   process.stdout.write('This machine is busy with something else: the times below will mean little.\n');
-const machine = `${cpus().length} × ${cpus()[0]?.model.trim() ?? 'unknown processor'}, load ${load.toFixed(1)} at the start`;
+const machine = `${cpus().length} processors, load ${load.toFixed(1)} at the start`;
 
 if (core) {
   const text = coreReport(machine);
