@@ -3,6 +3,7 @@ import { evaluateFormula, type Formula } from '#core/quantity/formula.ts';
 import { nameInFull } from '#core/quantity/part.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { addedToLens } from './added-to-lens.ts';
 import { routesFrom, reworked, type Roads, type Route, type RouteFormula, type Routes } from './route.ts';
 import { slipsOn, type KnownFamily, type Slip } from './slips.ts';
 
@@ -129,13 +130,13 @@ export function workedOut({ asks, given, setUps = [] }: Question, grounds: Groun
   return ways[0] ? notTogether(ways[0], stated) : cannot(asks, setUps, routes, grounds);
 }
 
-/** What changes the magnification of whatever it is put on, and how the lens in it is focused. */
-const addedToLens: readonly QuantityName[] = ['extension', 'close-up-power', 'converter-factor', 'focus-distance'];
+/** What changes the magnification, and how the lens in it is focused. */
+const chainParts: readonly QuantityName[] = [...addedToLens, 'focus-distance'];
 
 /** Parts of the chain that a way to a magnification passes over, as if they were not there. */
 function leftOutBy({ uses, known }: Route, stated: Question['given']): readonly QuantityName[] {
   if ('magnification' in stated || known.magnification === undefined) return [];
-  return addedToLens.filter((id) => id in stated && !uses.includes(id));
+  return chainParts.filter((id) => id in stated && !uses.includes(id));
 }
 
 function notTogether(way: Route, stated: Question['given']): CannotBeTold {

@@ -31,6 +31,10 @@ export function namedBy(number: string, before: string, after: string): readonly
 const lightBefore = /\b(?:flash|light|lamp|diffuser|softbox|soft box)(?: head)?\s*$/i;
 const awayAfter = /^\s*(?:away|off|from)\b/i;
 
+/** A light is spoken of, by its strength or by its size. */
+export const speaksOfLight = (had: readonly QuantityName[]) =>
+  had.includes('guide-number') || had.includes('source-size');
+
 /** What a number may be by its writing and unit alone, likeliest first; what is *had* already is not meant again. */
 export function byWriting(
   { text, form, unit, ofPair }: WrittenNumber,
@@ -43,7 +47,7 @@ export function byWriting(
       (id) => !had.includes(id as QuantityName),
     ) as QuantityName[];
   const likely = unit === '' ? byForm[form] : (byUnit[unit.replace(/\.$/, '')] ?? byForm[form]);
-  const hasLight = had.includes('guide-number') || had.includes('source-size');
+  const hasLight = speaksOfLight(had);
   const flashFirst: readonly QuantityName[] =
     hasLight && (likely === lengths || likely === far) ? ['flash-distance'] : [];
   return [...flashFirst, ...likely].filter((id) => !had.includes(id));

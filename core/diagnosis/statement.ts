@@ -2,8 +2,9 @@ import { printQuantity } from '#core/quantity/print.ts';
 import { readQuantity, type Reading } from '#core/quantity/read.ts';
 import { tidied } from '#core/quantity/typed-number.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
+import { addedToLens } from './added-to-lens.ts';
 import { longestStatement } from './longest-statement.ts';
-import { byWriting, namedBy, wholePhrase } from './meanings.ts';
+import { byWriting, namedBy, speaksOfLight, wholePhrase } from './meanings.ts';
 import { asPlainNumber, numbersIn, type WrittenNumber } from './written-numbers.ts';
 
 /** One number of a statement, and what it was taken for. */
@@ -73,8 +74,6 @@ const spokenOf: readonly (readonly [words: RegExp, setUp: string])[] = [
   [/\binverse[- ]square\b/i, 'inverse square'],
   [/\babout (?:the |its )?(?:entrance )?pupil\b/i, 'turning about the pupil'],
 ];
-
-const lights: readonly QuantityName[] = ['source-size', 'guide-number'];
 
 const nothingElse = { halfFigure: 0, others: [], alsoNamed: [], isSaid: true } as const;
 
@@ -204,7 +203,7 @@ function addStated(
       ? named.flatMap((id) => otherSide[id] ?? [])
       : [...named, ...goneOn(before, after, isCarrier, numbers, isReversed)];
   // “100 mm away” is the light's distance where a light is spoken of.
-  if (/^\s*(?:away|off)\b/i.test(after) && numbers.some(({ quantity }) => lights.includes(quantity)))
+  if (/^\s*(?:away|off)\b/i.test(after) && speaksOfLight(numbers.map(({ quantity }) => quantity)))
     names.unshift('flash-distance');
   // A power is written with its sign: +2 and +4 on a lens.
   if (isOnLens && number.unit === '' && /^\+/.test(number.text.trim())) names.unshift('close-up-power');
@@ -265,9 +264,6 @@ function addStated(
     unread.push({ written, because: `“${written}” is the second of its kind: only one can be used.` });
   }
 }
-
-/** Things that add to what a lens does by itself. */
-const addedToLens: readonly QuantityName[] = ['extension', 'close-up-power', 'converter-factor'];
 
 /** A lens at 1:2, and more on it: 1:2 is what the lens gives by itself. So is what stands with its closest focus. */
 function ownMagnification(text: string, written: readonly WrittenNumber[], numbers: StatedNumber[]): void {

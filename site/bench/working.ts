@@ -3,29 +3,18 @@ import { evaluateFormula, type Formula } from '#core/quantity/formula.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Chain } from '#site/chain/chain.ts';
-import { formulaLine, type FormulaLine } from '#site/state/formula-line.ts';
+import { formulaLine } from '#site/state/formula-line.ts';
 import type { AnsweredName, BuiltChain } from './answers.ts';
+import type { ShownStep } from '#site/check/check.ts';
 import type { Conditions } from './conditions.ts';
 import { ways, type Way } from './formulas.ts';
 import { asOneLens, driftOf, givenBy, kindOf } from './set-up.ts';
-
-/** One formula of a working with the reader's numbers. */
-export interface WorkingStep {
-  /** By the name of its file. */
-  readonly formula: string;
-  readonly gives: QuantityName;
-  readonly value: number;
-  /** True where the formula is solved for a letter of its right-hand side. */
-  readonly isBackwards: boolean;
-  readonly says: string;
-  readonly line: FormulaLine;
-}
 
 /** How an answer follows: from what, and by which formulas; without formulas, what it is. */
 export interface Working {
   readonly from: 'parts' | 'one lens' | 'engine' | 'nothing';
   readonly words: string;
-  readonly steps: readonly WorkingStep[];
+  readonly steps: readonly ShownStep[];
 }
 
 type Known = Readonly<Partial<Record<string, number>>>;
@@ -54,7 +43,7 @@ const traced: Readonly<Partial<Record<AnsweredName, string>>> = {
 };
 
 /** The mark is read by a step of this working. */
-const readsMark = ({ formula }: WorkingStep) =>
+const readsMark = ({ formula }: ShownStep) =>
   ways.some(({ id, formula: { from } }) => id === formula && (from as readonly QuantityName[]).includes(mark));
 
 const mark: QuantityName = 'f-number';
@@ -121,7 +110,7 @@ function seenOfPupils(built: BuiltChain): Known {
 }
 
 interface Found {
-  readonly steps: readonly WorkingStep[];
+  readonly steps: readonly ShownStep[];
   /** Something on the way is the engine's. */
   readonly hasTraced: boolean;
   readonly known: Known;
@@ -162,7 +151,7 @@ function route(
 }
 
 /** One formula from what the engine gives; those that would only turn the question round are left out. */
-function oneStep(name: QuantityName, known: Known, engine: Known, never: readonly string[]): WorkingStep | undefined {
+function oneStep(name: QuantityName, known: Known, engine: Known, never: readonly string[]): ShownStep | undefined {
   if (never.includes(name)) return undefined;
   for (const way of ways) {
     if (way.gives !== name || way.solved) continue;
@@ -191,7 +180,7 @@ function valueBy(way: Way, known: Known): number | undefined {
 const agrees = (value: number, engine: number | undefined) =>
   engine === undefined || value === engine || Math.abs(value - engine) <= agreed * Math.max(Math.abs(engine), 1e-3);
 
-const stepOf = ({ id, formula, gives, solved }: Way, value: number, known: Known): WorkingStep => ({
+const stepOf = ({ id, formula, gives, solved }: Way, value: number, known: Known): ShownStep => ({
   formula: id,
   gives,
   value,

@@ -1,4 +1,12 @@
 import type { Lens } from '#core/rig/lens.ts';
+import {
+  crateBellows,
+  crateCamera,
+  crateConverter,
+  crateMountRing,
+  crateObjective,
+  crateRing,
+} from '#site/kit/crate-parts.ts';
 import type { NewPart } from '#site/kit/part.ts';
 import { bodies, closeUpPowers, lenses, nameOf, parts, rings, type LensSlug } from '#site/state/crate.ts';
 import { crateLens, marks } from '#site/state/lens-marks.ts';
@@ -14,14 +22,7 @@ function add(slug: string, part: NewPart & { readonly kind: ChainKind }, lens?: 
 }
 
 for (const [slug, body] of Object.entries(bodies)) {
-  add(slug, {
-    kind: 'camera',
-    name: body.label,
-    'sensor-width': body['sensor-width'],
-    'sensor-height': body['sensor-height'],
-    'register-distance': body['register-distance'],
-    'pixels-across': Math.round(body['sensor-width'] / body['pixel-pitch']),
-  });
+  add(slug, crateCamera(body));
 }
 for (const slug of Object.keys(lenses) as LensSlug[]) {
   const lens = marks[slug];
@@ -37,25 +38,22 @@ for (const slug of Object.keys(lenses) as LensSlug[]) {
   add(slug, part, { ...crateLens(slug), rearProtrusion: standsOut(slug) });
 }
 for (const extension of rings) {
-  add(`ring-${extension}`, { kind: 'ring', name: `${extension} mm ring`, extension, contacts: 'yes' });
+  add(`ring-${extension}`, crateRing(extension));
 }
-const { bellows } = parts;
-add('bellows', { kind: 'bellows', name: bellows.label, shortest: bellows.shortest, longest: bellows.longest });
+add('bellows', crateBellows());
 for (const power of closeUpPowers) {
   add(`close-up-${power}`, { kind: 'close-up-lens', name: `+${power} close-up lens`, 'close-up-power': power });
 }
 const pair = parts['close-up-pair-4'];
 add('close-up-pair-4', { kind: 'close-up-lens', name: pair.label, 'close-up-power': pair['close-up-power'] });
 for (const slug of ['converter-1.4', 'converter-2'] as const) {
-  const { label, ...engraved } = parts[slug];
-  add(slug, { kind: 'converter', name: label, ...engraved, contacts: 'yes' });
+  add(slug, crateConverter(slug));
 }
 for (const slug of ['reversing-ring', 'coupling-ring'] as const) {
-  add(slug, { kind: slug, name: parts[slug].label, extension: parts[slug].extension });
+  add(slug, crateMountRing(slug));
 }
 for (const slug of ['objective-4', 'objective-10'] as const) {
-  const { label, ...engraved } = parts[slug];
-  add(slug, { kind: 'objective', name: label, ...engraved });
+  add(slug, crateObjective(slug));
 }
 
 /** Everything of the crate that can stand in a chain, by slug. */

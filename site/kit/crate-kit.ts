@@ -2,6 +2,7 @@ import { bodies, closeUpPowers, lenses, nameOf, parts, rings, type LensSlug } fr
 import { crateLens, crateRegister, marks } from '#site/state/lens-marks.ts';
 import { stateAt } from '#core/rig/lens-in-use.ts';
 import { kitOf } from './change.ts';
+import { crateBellows, crateCamera, crateConverter, crateMountRing, crateObjective, crateRing } from './crate-parts.ts';
 import type { Kit, NewPart } from './part.ts';
 
 const slugs = Object.keys(lenses) as LensSlug[];
@@ -12,19 +13,12 @@ export function crateKit(): Kit {
 }
 
 function all(): readonly NewPart[] {
-  const { bellows, 'reversing-ring': reversing, 'coupling-ring': coupling, 'close-up-pair-4': pair } = parts;
+  const { 'close-up-pair-4': pair } = parts;
   return [
-    ...Object.values(bodies).map((body): NewPart => ({
-      kind: 'camera',
-      name: body.label,
-      'sensor-width': body['sensor-width'],
-      'sensor-height': body['sensor-height'],
-      'register-distance': body['register-distance'],
-      'pixels-across': Math.round(body['sensor-width'] / body['pixel-pitch']),
-    })),
+    ...Object.values(bodies).map(crateCamera),
     ...slugs.map(lensPart),
-    ...rings.map((extension): NewPart => ({ kind: 'ring', name: `${extension} mm ring`, extension, contacts: 'yes' })),
-    { kind: 'bellows', name: bellows.label, shortest: bellows.shortest, longest: bellows.longest },
+    ...rings.map(crateRing),
+    crateBellows(),
     ...closeUpPowers.map((power): NewPart => ({
       kind: 'close-up-lens',
       name: `+${power} close-up lens`,
@@ -32,19 +26,9 @@ function all(): readonly NewPart[] {
       glass: 'single',
     })),
     { kind: 'close-up-lens', name: pair.label, 'close-up-power': pair['close-up-power'], glass: 'cemented' },
-    ...(['converter-1.4', 'converter-2'] as const).map((slug): NewPart => ({
-      kind: 'converter',
-      name: parts[slug].label,
-      'converter-factor': parts[slug]['converter-factor'],
-      'converter-length': parts[slug]['converter-length'],
-      contacts: 'yes',
-    })),
-    { kind: 'reversing-ring', name: reversing.label, extension: reversing.extension },
-    { kind: 'coupling-ring', name: coupling.label, extension: coupling.extension },
-    ...(['objective-4', 'objective-10'] as const).map((slug): NewPart => {
-      const { label, ...engraved } = parts[slug];
-      return { kind: 'objective', name: label, ...engraved };
-    }),
+    ...(['converter-1.4', 'converter-2'] as const).map(crateConverter),
+    ...(['reversing-ring', 'coupling-ring'] as const).map(crateMountRing),
+    ...(['objective-4', 'objective-10'] as const).map(crateObjective),
   ];
 }
 
