@@ -220,8 +220,15 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     ]);
   }
 
+  /** With what is chosen in each: what an address has spelled out is an option while it is. */
   get choices(): ChoicePlans<Input> {
-    return this.#choices.plans;
+    const { plans } = this.#choices;
+    const spelled = Object.entries(this.kept).flatMap(([choice, slug]) => {
+      const plan = plans[choice]!;
+      const label = slug in plan.options ? undefined : plan.spelled?.(slug);
+      return label === undefined ? [] : [[choice, { ...plan, options: { ...plan.options, [slug]: { label, fills: {} } } }]];
+    });
+    return spelled.length === 0 ? plans : { ...plans, ...(Object.fromEntries(spelled) as ChoicePlans<Input>) };
   }
 
   /** Lists things of the reader's own kit first, by choice and slug. */

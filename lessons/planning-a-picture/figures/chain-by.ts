@@ -1,0 +1,107 @@
+import { subjectDepthInOneFrame } from '#core/depth/subject-depth-in-one-frame.formula.ts';
+import { searchSoundKit, type KitSearch } from '#core/rig/kit/search-sound-kit.ts';
+import { verdicts } from '#core/rig/kit/verdict.ts';
+import { readChainBy, spellsOut, type ChainReading, type ReadOwn } from '#site/chain/chain-in-text.ts';
+import type { Chain } from '#site/chain/chain.ts';
+import { crateThing } from '#site/chain/crate-things.ts';
+import type { Thing } from '#site/chain/thing.ts';
+import { bodies } from '#site/state/crate.ts';
+import { keyOf, rowsOn, type KitSlug } from '#site/state/kits.ts';
+import { ownParts } from '#site/state/own-parts.svelte.ts';
+import { ownKit, type AskedOfChain } from './asked-of-chain.ts';
+import { ownReader } from './own-reader.svelte.ts';
+
+/** A chain, not yet set for a plan. */
+export interface FoundChain extends ChainReading {
+  /** Another where the same words stand for something else than before. */
+  readonly edition: string;
+}
+
+const kitOf: Readonly<Record<string, KitSlug>> = { bag: 'bag', crate: 'crate', [ownKit]: 'own' };
+const known = new Map<string, FoundChain>();
+
+/** The chain that a choice or an address means: the best of a kit for what is asked, or one that is spelled out. */
+export function chainBy(slug: string, asked: AskedOfChain): FoundChain {
+  const kit = kitOf[slug];
+  const edition = kit === undefined ? readerEdition(slug) : keyOf(kit);
+  const key = kit === undefined ? `${edition} ${slug}` : JSON.stringify([edition, asked]);
+  const found = known.get(key);
+  if (found) return found;
+  const now = { ...(kit === undefined ? read(slug) : best(kit, asked)), edition };
+  if (known.size > 60) known.clear();
+  known.set(key, now);
+  return now;
+}
+
+const readerEdition = (text: string) => (spellsOut(text) && !ownReader.read ? 'without own parts' : 'as spelled out');
+
+function read(text: string): ChainReading {
+  if (!spellsOut(text)) return readChainBy(text, undefined);
+  const reader = ownReader.read as ReadOwn | undefined;
+  if (reader) return readChainBy(text, reader);
+  ownReader.fetch();
+  const { chain } = readChainBy(text, undefined);
+  return { chain, notices: ['Its own parts are being read.'] };
+}
+
+/** However light or dark it is: how it is lit is asked later. */
+const brightEnough = { luminance: 1e6, iso: 100, subjectSpeed: 0, longestExposure: 1 };
+/** The thinnest thing there is: each frame of a stack has to hold no more. mm */
+const frameOfStack = 0.001;
+
+/** The best chain of a kit that gives what is asked; where none does, the one that comes farthest. */
+function best(kit: KitSlug, asked: AskedOfChain): ChainReading {
+  const isOneFrame = asked.subjectDepth <= subjectDepthInOneFrame(asked);
+  const search = searchSoundKit(
+    rowsOn(kit, [], asked),
+    {
+      ...brightEnough,
+      // What fills the frame is what is wanted of the field.
+      subjectWidth: asked.sensorWidth / asked.magnification,
+      subjectDepth: isOneFrame ? asked.subjectDepth : Math.min(asked.subjectDepth, frameOfStack),
+      leastFill: 1,
+      nearestDistance: asked.flightDistance,
+      wavelength: asked.wavelength,
+    },
+    Infinity,
+  );
+  const chain = search.suited[0] ?? farthest(search, asked.magnification);
+  const { ids } = search.chain(chain);
+  return { chain: [{ thing: cameraFor(kit, asked.sensorWidth) }, ...linksOf(ids)], notices: [] };
+}
+
+/** Of those that do not suit the one that came past most questions, and of these the nearest in size. */
+function farthest(search: KitSearch, wanted: number): number {
+  let found = 0;
+  let least = Infinity;
+  for (let chain = 0; chain < search.count; chain++) {
+    const { magnification } = search.judgementOf(chain);
+    const off = magnification > 0 ? Math.min(50, Math.abs(Math.log(magnification / wanted))) : 60;
+    const lack = 100 * (verdicts.length - verdicts.indexOf(search.verdictOf(chain))) + off;
+    if (lack >= least) continue;
+    least = lack;
+    found = chain;
+  }
+  return found;
+}
+
+function linksOf(ids: readonly string[]): Chain {
+  return ids.slice(1).map((id, at) => {
+    const thing = thingOf(id);
+    const isTurned = thing.kind === 'lens' && ['reversing-ring', 'coupling-ring'].includes(thingBefore(ids, at)?.kind ?? '');
+    return { thing, ...(isTurned && { turned: true }) };
+  });
+}
+
+const thingBefore = (ids: readonly string[], at: number) => (at === 0 ? undefined : thingOf(ids[at]!));
+
+const thingOf = (id: string): Thing =>
+  (ownParts.found?.things[id] as Thing | undefined) ?? crateThing(id.replace(/^second-/, ''));
+
+function cameraFor(kit: KitSlug, sensorWidth: number): Thing {
+  const cameras = kit === 'own' ? (ownParts.found?.cameras ?? []) : [];
+  const own = cameras.find((camera) => camera.sensorWidth === sensorWidth) ?? cameras[0];
+  if (own) return own.thing as Thing;
+  const slug = Object.entries(bodies).find(([, body]) => body['sensor-width'] === sensorWidth)?.[0];
+  return crateThing(slug ?? 'body-36');
+}
