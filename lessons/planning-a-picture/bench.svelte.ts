@@ -31,6 +31,7 @@ import { chains } from './figures/chains.svelte.ts';
 import { changes } from './figures/changes.ts';
 import { framesInWords, inTimeInWords, isoInWords, powerInWords, sizeInWords } from './figures/in-words.ts';
 import { ownLensNumbers } from './figures/own-lens.ts';
+import { askedUpTo } from './figures/questions.ts';
 import { ofSubject, sources, subjects } from './figures/subjects.ts';
 
 /** What a lens brings along. */
@@ -167,6 +168,7 @@ export const bench = new Bench({
     holding: choiceOf('Held', holdings, ['shake-rate', 'sideways-speed']),
     source: choiceOf('What shines on it', sources, ['source-size']),
     light: choiceOf('Daylight', lights, ['luminance']),
+    question: { ...keptChoice('Answered up to', askedUpTo), quiet: true },
     beside: keptChoice('Beside the picture, the plan', changes),
     sensor: choiceOf('Camera', bodies, ['sensor-width']),
     [circleChoice]: circleByBody,

@@ -102,6 +102,7 @@ function offerOf(part: KitPart, plan: Plan, bench: OfferingBench, kit: Kit): Off
       label: part.name,
       own: true,
       fills: isFixed ? all(found?.usual, bench.starts) : (at) => all(found?.usual, at),
+      ...(extremes && { between: atStart ? () => atStart : extremes }),
       ...(brings && { brings: (at: Given) => broughtBesides(part, brings(at as never), at) }),
     },
     ...(found && { lenses: found, extremes: atStart ? () => atStart : extremes! }),

@@ -17,6 +17,8 @@ export interface Option<Input extends QuantityName> {
   readonly brings?: (given: Inputs<Input>) => Some<Input>;
   /** Of the reader's own kit: figures and addresses know it by its numbers alone. */
   readonly own?: true;
+  /** All that it may fill, where something of a part of the kit is assumed or measured. */
+  readonly between?: (given: Inputs<Input>) => readonly Some<Input>[];
   /** Why a part of the kit cannot be chosen here. */
   readonly apart?: string;
 }

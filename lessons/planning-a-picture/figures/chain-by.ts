@@ -46,19 +46,18 @@ function read(text: string): ChainReading {
 
 /** However light or dark it is: how it is lit is asked later. */
 const brightEnough = { luminance: 1e6, iso: 100, subjectSpeed: 0, longestExposure: 1 };
-/** The thinnest thing there is: each frame of a stack has to hold no more. mm */
-const frameOfStack = 0.001;
+/** Of the most that one frame can hold, so much each frame of a stack is asked to: then all that frame the subject close alike, and fewer parts and more room decide. */
+const inReach = 0.9;
 
 /** The best chain of a kit that gives what is asked; where none does, the one that comes farthest. */
 function best(kit: KitSlug, asked: AskedOfChain): ChainReading {
-  const isOneFrame = asked.subjectDepth <= subjectDepthInOneFrame(asked);
   const search = searchSoundKit(
     rowsOn(kit, [], asked),
     {
       ...brightEnough,
       // What fills the frame is what is wanted of the field.
       subjectWidth: asked.sensorWidth / asked.magnification,
-      subjectDepth: isOneFrame ? asked.subjectDepth : Math.min(asked.subjectDepth, frameOfStack),
+      subjectDepth: Math.min(asked.subjectDepth, inReach * subjectDepthInOneFrame(asked)),
       leastFill: 1,
       nearestDistance: asked.flightDistance,
       wavelength: asked.wavelength,

@@ -29,7 +29,12 @@ export interface Decisions {
   readonly hasRoom: boolean;
   readonly frames: FramesWanted;
   readonly light: LightWanted;
+  /** The chain gives nothing to decide by. */
+  readonly isNone?: true;
 }
+
+/** Where nothing is sharp. */
+export const nothingSharp: Decisions = { hasRoom: false, frames: 'open-up', light: 'higher-iso', isNone: true };
 
 export function decisionsOf(plan: Planned): Decisions {
   return {
@@ -63,7 +68,7 @@ type Print = (
     | 'extension'
     | 'working-distance'
     | 'flight-distance'
-    | 'f-number'
+    | 'set.f-number'
     | 'effective-f-number'
     | 'frame-count'
     | 'frame-step'
@@ -77,7 +82,17 @@ type Print = (
 
 /** The eight answers, each with the earlier one to change where it fails. */
 export function planRows(
-  { hasRoom, frames, light }: Decisions,
+  decided: Decisions,
+  print: Print,
+  words: { readonly chain: string; readonly checks: string; readonly isLongEnough: boolean },
+): readonly PlanRow[] {
+  const rows = allRows(decided, print, words);
+  // What leans on a chain that shows nothing says so; the chain alone is to be changed.
+  return decided.isNone ? rows.map((row, at) => ({ ...row, change: at === 1 ? 'change 1 or 2' : undefined })) : rows;
+}
+
+function allRows(
+  { hasRoom, frames, light, isNone }: Decisions,
   print: Print,
   words: { readonly chain: string; readonly checks: string; readonly isLongEnough: boolean },
 ): readonly PlanRow[] {
@@ -95,25 +110,29 @@ export function planRows(
     },
     {
       title: '4 f-number',
-      answer: `${print('f-number')}, works at\u00a0${print('effective-f-number')}`,
+      answer: `${print('set.f-number')}, works at\u00a0${print('effective-f-number')}`,
       change: frames === 'open-up' ? 'open up' : frames === 'close-further' ? 'close further' : undefined,
     },
     {
       title: '5 Frames',
       answer:
-        frames === 'one-frame' || frames === 'close-further'
-          ? 'one'
-          : `${print('frame-count')} × ${print('frame-step')}, done: ${print('in-time.frame-count')}`,
+        isNone
+          ? print('frame-count')
+          : frames === 'one-frame' || frames === 'close-further'
+            ? 'one'
+            : `${print('frame-count')} × ${print('frame-step')}, done: ${print('in-time.frame-count')}`,
       change: frames === 'too-slow' ? 'change 1: smaller' : undefined,
     },
     {
       title: '6 Light',
       answer:
-        light === 'ambient'
-          ? `daylight, ${print('ambient.exposure-time')}, ISO ${print('iso')}`
-          : light === 'flash'
-            ? `flash ${print('needed.flash-power')}, ISO ${print('iso')}`
-            : `neither at ISO ${print('iso')}`,
+        isNone
+          ? print('ambient.exposure-time')
+          : light === 'ambient'
+            ? `daylight, ${print('ambient.exposure-time')}, ISO ${print('iso')}`
+            : light === 'flash'
+              ? `flash ${print('needed.flash-power')}, ISO ${print('iso')}`
+              : `neither at ISO ${print('iso')}`,
       change: light === 'higher-iso' ? 'change ISO or 4' : undefined,
     },
     { title: '7 Softness', answer: `light ${print('source-angle')} wide, ${print('flash-distance')} off` },

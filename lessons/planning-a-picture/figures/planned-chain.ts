@@ -7,6 +7,8 @@ import type { Part } from '#core/rig/part.ts';
 import { rigPositions, type RigPositions } from '#core/rig/positions.ts';
 import { engineChain, faultIn, fNumberOf, usualLens, type Chain } from '#site/chain/chain.ts';
 import type { Thing } from '#site/chain/thing.ts';
+import { shortName } from '#site/bench/short-names.ts';
+import { isOneNumber, leanWords, rangeWords } from '#site/kit/range-words.ts';
 import { refusalInWords } from '#site/state/answer.ts';
 import type { AskedOfChain } from './asked-of-chain.ts';
 import { chainBy } from './chain-by.ts';
@@ -38,6 +40,10 @@ export interface SetChain {
   /** Which link each part of the engine belongs to. */
   readonly linkOf: readonly number[];
   readonly numbers: ChainNumbers;
+  /** What each part is called in a drawing; '' for what needs no name. */
+  readonly labels: readonly string[];
+  /** All of it on one line, from the camera outwards. */
+  readonly name: string;
   /** What is set on the lens, between its widest and its smallest mark. */
   readonly marked: number;
   /** Length of all rings and bellows in it, mm. */
@@ -60,13 +66,61 @@ export function plannedChain(slug: string, asked: AskedOfChain): SetChain {
   return set;
 }
 
-/** The same with what is assumed of its lenses otherwise: everything that it may give. Only itself where all is known. */
-export function possibleNumbers(slug: string, asked: AskedOfChain): readonly ChainNumbers[] {
+/** What of a chain has a range, because something of its lenses is assumed: as the card prints it, and why. */
+export interface Ranges {
+  readonly texts: Readonly<Partial<Record<Ranged, string>>>;
+  /** A sentence for each such lens. */
+  readonly because: readonly string[];
+}
+
+type Ranged = 'working-distance' | 'effective-f-number';
+
+/** The ranges of what a chain gives over all that its lenses may be; set for the size that is wanted each time. */
+export function rangesOf(slug: string, asked: AskedOfChain): Ranges {
   const { chain } = plannedChain(slug, asked);
   const open = [...new Set(chain.map(({ thing }) => thing))].filter(({ lenses }) => (lenses?.extremes.length ?? 0) > 1);
-  if (open.length === 0) return [];
-  return waysOf(open).map((way) => setChain(chain, asked, [], (thing) => way.get(thing) ?? usualLens(thing)).numbers);
+  if (open.length === 0) return { texts: {}, because: [] };
+  const all = waysOf(open).map(
+    (way) => setChain(chain, asked, [], (thing) => way.get(thing) ?? usualLens(thing)).numbers,
+  );
+  return {
+    texts: rangeTexts({
+      'working-distance': all.map(({ workingDistance }) => workingDistance),
+      'effective-f-number': all.map(({ effectiveFNumber }) => effectiveFNumber),
+    }),
+    because: open.map(({ name, lenses }) => `${name}: ${leanWords(lenses!)}.`),
+  };
 }
+
+/** Ranges as they are printed, of answers that each possible lens gives or has not; what prints as one number has none. */
+export function rangeTexts(
+  answers: Readonly<Record<Ranged, readonly (number | undefined)[]>>,
+): Readonly<Partial<Record<Ranged, string>>> {
+  const texts = (Object.entries(answers) as [Ranged, readonly (number | undefined)[]][]).flatMap(([name, all]) => {
+    const values = all.filter((value) => value !== undefined);
+    if (values.length === 0) return [];
+    const span = {
+      usual: undefined,
+      least: Math.min(...values),
+      most: Math.max(...values),
+      isOpen: values.length < all.length,
+    };
+    return isOneNumber(name, span) ? [] : [[name, `${rangeWords(name, span)}${span.isOpen ? ' or none' : ''}`]];
+  });
+  return Object.fromEntries(texts) as Readonly<Partial<Record<Ranged, string>>>;
+}
+
+/** A chain in words. */
+const nameOf = (chain: Chain): string =>
+  chain
+    .slice(1)
+    .map((link) => {
+      const { thing, turned } = link;
+      if (thing.isOwn) return turned ? `${thing.name}, turned` : thing.name;
+      return thing.kind === 'ring' ? `ring ${shortName(link)}` : shortName(link);
+    })
+    .filter((name) => name !== '')
+    .join(', ');
 
 /** More ways than this are not tried with each other. */
 const mostWays = 64;
@@ -95,6 +149,8 @@ function setChain(
   const nothing = (why: string, chain = opened): SetChain => ({
     chain,
     linkOf: [],
+    labels: [],
+    name: nameOf(chain),
     numbers: {},
     marked: asked.fNumber,
     extension: 0,
@@ -111,6 +167,9 @@ function setChain(
       chain,
       positions,
       linkOf,
+      // A link of two parts is named at the second: the glass, not its seat.
+      labels: linkOf.map((at, part) => (linkOf[part + 1] === at ? '' : shortName(chain[at]!))),
+      name: nameOf(chain),
       numbers: numbersOf(positions, asked.circleOfConfusion),
       marked: main < 0 ? asked.fNumber : fNumberOf(chain, main),
       extension: lengthOf(parts, linkOf, chain),
