@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import { root } from '#tests/support/run.ts';
 import { bench } from './bench.svelte.ts';
-import { decisionsOf, isGood } from './figures/plan.ts';
+import { decisionsOf, isGood } from './figures/decisions.ts';
 import { subjects } from './figures/subjects.ts';
 
 afterEach(() => void bench.read(''));

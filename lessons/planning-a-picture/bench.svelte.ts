@@ -201,7 +201,11 @@ export const bench = new Bench({
   words: {
     magnification: sizeInWords,
     'chain.magnification': (size) =>
-      size !== undefined ? undefined : chains.atHand ? 'none: nothing before it is sharp' : 'its chain is being fetched',
+      size !== undefined
+        ? undefined
+        : chains.atHand
+          ? 'none: nothing before it is sharp'
+          : 'its chain is being fetched',
     'chain.focus-magnification': { none: 'a chain has its own rings' },
     'chain.pupil-magnification': { none: 'none: its opening is seen upside down' },
     extension: { none: 'none: its own focusing is enough' },

@@ -226,7 +226,9 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     const spelled = Object.entries(this.kept).flatMap(([choice, slug]) => {
       const plan = plans[choice]!;
       const label = slug in plan.options ? undefined : plan.spelled?.(slug);
-      return label === undefined ? [] : [[choice, { ...plan, options: { ...plan.options, [slug]: { label, fills: {} } } }]];
+      return label === undefined
+        ? []
+        : [[choice, { ...plan, options: { ...plan.options, [slug]: { label, fills: {} } } }]];
     });
     return spelled.length === 0 ? plans : { ...plans, ...(Object.fromEntries(spelled) as ChoicePlans<Input>) };
   }

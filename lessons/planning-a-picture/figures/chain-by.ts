@@ -87,7 +87,8 @@ function farthest(search: KitSearch, wanted: number): number {
 function linksOf(ids: readonly string[]): Chain {
   return ids.slice(1).map((id, at) => {
     const thing = thingOf(id);
-    const isTurned = thing.kind === 'lens' && ['reversing-ring', 'coupling-ring'].includes(thingBefore(ids, at)?.kind ?? '');
+    const isTurned =
+      thing.kind === 'lens' && ['reversing-ring', 'coupling-ring'].includes(thingBefore(ids, at)?.kind ?? '');
     return { thing, ...(isTurned && { turned: true }) };
   });
 }

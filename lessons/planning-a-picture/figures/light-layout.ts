@@ -63,14 +63,12 @@ export function lightLayout(
     { x: box.width - 6, y: line * 1.1 * size, anchor: 'end' as const },
     { x: box.width / 2, y: line * 1.1 * size, anchor: 'middle' as const },
   ]);
-  const wanted = Object.entries(words).map(
-    ([key, texts], index): Wanted => ({
-      key,
-      texts,
-      size,
-      spots: [...besides.map((spot) => ({ ...spot, y: spot.y + index * 1.3 * size })), ...corners],
-    }),
-  );
+  const wanted = Object.entries(words).map(([key, texts], index): Wanted => ({
+    key,
+    texts,
+    size,
+    spots: [...besides.map((spot) => ({ ...spot, y: spot.y + index * 1.3 * size })), ...corners],
+  }));
   return {
     held,
     source: `M${point(one)}L${point(other)}`,

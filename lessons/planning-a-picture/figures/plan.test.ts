@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { extensionInWords } from './subjects.ts';
-import { decisionsOf, planRows, type Planned } from './plan.ts';
+import { decisionsOf, type Planned } from './decisions.ts';
+import { planRows } from './plan.ts';
 
 const spider: Planned = {
   workingDistance: 72.7,

@@ -1,5 +1,4 @@
-import { shutterOrFlash, type LightWanted } from '#core/exposure/shutter-or-flash.ts';
-import { oneFrameOrStack, type FramesWanted } from '#core/stack/one-frame-or-stack.ts';
+import type { Decisions } from './decisions.ts';
 
 /** One of the eight answers, as the card has it. */
 export interface PlanRow {
@@ -7,58 +6,6 @@ export interface PlanRow {
   readonly answer: string;
   /** Where it fails: which earlier answer to change. */
   readonly change?: string | undefined;
-}
-
-/** What the plan is judged by, base units. */
-export interface Planned {
-  readonly workingDistance: number;
-  readonly flightDistance: number;
-  readonly subjectDepth: number;
-  readonly magnification: number;
-  readonly effectiveFNumber: number;
-  readonly circleOfConfusion: number;
-  readonly wavelength: number;
-  readonly frameCount: number;
-  readonly inTimeFrameCount: number;
-  readonly ambientExposureTime: number;
-  readonly slowestExposureTime: number;
-  readonly neededFlashPower: number;
-}
-
-export interface Decisions {
-  readonly hasRoom: boolean;
-  readonly frames: FramesWanted;
-  readonly light: LightWanted;
-  /** The chain gives nothing to decide by. */
-  readonly isNone?: true;
-}
-
-/** Where nothing is sharp. */
-export const nothingSharp: Decisions = { hasRoom: false, frames: 'open-up', light: 'higher-iso', isNone: true };
-
-export function decisionsOf(plan: Planned): Decisions {
-  return {
-    hasRoom: plan.workingDistance >= plan.flightDistance,
-    frames: oneFrameOrStack(plan),
-    light: shutterOrFlash(plan),
-  };
-}
-
-/** Whether one goes on to the next question. */
-export const isGood = {
-  frames: (frames: FramesWanted) => frames === 'one-frame' || frames === 'stack',
-  light: (light: LightWanted) => light !== 'higher-iso',
-};
-
-/** What is said of the frames in a drawing. */
-export function framesSaid(frames: FramesWanted, count: string, taken: string): string {
-  return {
-    'one-frame': 'one frame will do',
-    'close-further': 'close further: one will do',
-    'open-up': 'closed too far: open up',
-    stack: `stack of ${count}`,
-    'too-slow': `in time: ${taken}`,
-  }[frames];
 }
 
 type Print = (
@@ -115,24 +62,22 @@ function allRows(
     },
     {
       title: '5 Frames',
-      answer:
-        isNone
-          ? print('frame-count')
-          : frames === 'one-frame' || frames === 'close-further'
-            ? 'one'
-            : `${print('frame-count')} × ${print('frame-step')}, done: ${print('in-time.frame-count')}`,
+      answer: isNone
+        ? print('frame-count')
+        : frames === 'one-frame' || frames === 'close-further'
+          ? 'one'
+          : `${print('frame-count')} × ${print('frame-step')}, done: ${print('in-time.frame-count')}`,
       change: frames === 'too-slow' ? 'change 1: smaller' : undefined,
     },
     {
       title: '6 Light',
-      answer:
-        isNone
-          ? print('ambient.exposure-time')
-          : light === 'ambient'
-            ? `daylight, ${print('ambient.exposure-time')}, ISO ${print('iso')}`
-            : light === 'flash'
-              ? `flash ${print('needed.flash-power')}, ISO ${print('iso')}`
-              : `neither at ISO ${print('iso')}`,
+      answer: isNone
+        ? print('ambient.exposure-time')
+        : light === 'ambient'
+          ? `daylight, ${print('ambient.exposure-time')}, ISO ${print('iso')}`
+          : light === 'flash'
+            ? `flash ${print('needed.flash-power')}, ISO ${print('iso')}`
+            : `neither at ISO ${print('iso')}`,
       change: light === 'higher-iso' ? 'change ISO or 4' : undefined,
     },
     { title: '7 Softness', answer: `light ${print('source-angle')} wide, ${print('flash-distance')} off` },

@@ -73,7 +73,8 @@ export interface Ranges {
   readonly because: readonly string[];
 }
 
-type Ranged = 'working-distance' | 'effective-f-number';
+/** What is said with its range. */
+export type Ranged = 'working-distance' | 'effective-f-number';
 
 /** The ranges of what a chain gives over all that its lenses may be; set for the size that is wanted each time. */
 export function rangesOf(slug: string, asked: AskedOfChain): Ranges {

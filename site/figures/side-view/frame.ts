@@ -93,7 +93,11 @@ export function frameOf(
   const sensor = Math.max(...all.map((one) => one.sensor.width)) / 2;
   const bodies = Math.max(...all.flatMap(({ parts }) => parts.map(({ radius }) => radius)));
   const wide = isFar ? fit(apparatus, 0.62) : whole;
-  const scale = Math.min(wide, (0.92 * room) / sensor, Math.max(room / Math.max(bodies, reachesUp), shrinkForBodies * wide));
+  const scale = Math.min(
+    wide,
+    (0.92 * room) / sensor,
+    Math.max(room / Math.max(bodies, reachesUp), shrinkForBodies * wide),
+  );
   const pixelsPerMillimetre =
     held?.pixelsPerMillimetre ?? (box.onPaper ? drawingScale(1, scale).pixelsPerMillimetre : stepBelow(scale));
   const atRight = box.width - margins.right - bodyBehind * pixelsPerMillimetre;
