@@ -141,6 +141,8 @@ const spider = subjects['jumping-spider'];
 const body = bodies['body-36'];
 const start = lensFor('lens-90')({ ...startsOf(spider, ofSubject), ...startsOf(body, ['sensor-width']) });
 
+const noneNeeded = { none: 'none: its own focusing is enough' };
+
 export const bench = new Bench({
   inputs: {
     ...startsOf(spider, ['subject-width', 'frame-fill']),
@@ -208,7 +210,8 @@ export const bench = new Bench({
           : 'its chain is being fetched',
     'chain.focus-magnification': { none: 'a chain has its own rings' },
     'chain.pupil-magnification': { none: 'none: its opening is seen upside down' },
-    extension: { none: 'none: its own focusing is enough' },
+    extension: noneNeeded,
+    'chain.extension': noneNeeded,
     'working-distance': roomInWords,
     'depth-of-field': { infinite: '∞: no far end' },
     'far-limit': { infinite: '∞: everything behind is sharp' },

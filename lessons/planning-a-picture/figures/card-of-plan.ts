@@ -2,6 +2,7 @@ import { bench } from '../bench.svelte.ts';
 import { checks } from './checks.ts';
 import { planRows } from './plan.ts';
 import { plan } from './planned.svelte.ts';
+import { said } from './said.svelte.ts';
 import { subjects } from './subjects.ts';
 
 /** What stands on the card. */
@@ -9,10 +10,10 @@ export function cardNow() {
   const [first, second, caution] = checks[plan.subject];
   return {
     head: subjects[plan.subject].label,
-    rows: planRows(plan.decided, (name) => plan.say(name), {
-      chain: plan.chainSaid,
+    rows: planRows(plan.decided, (name) => said.answer(name), {
+      chain: said.chain,
       checks: `${first}; ${second}`,
-      isLongEnough: plan.isReached,
+      isLongEnough: said.isReached,
     }),
     caution: `! ${caution}`,
   };

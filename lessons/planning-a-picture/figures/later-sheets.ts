@@ -1,6 +1,22 @@
-export { prepare } from '#site/figures/picture/prepare.ts';
-export { cardInWords, timesInWords } from './card-of-plan.ts';
-export { default as CardSheet } from './CardSheet.svelte';
-export { picturesNow } from './pictures-of-plan.svelte.ts';
-export { default as PicturesOfPlan } from './PicturesOfPlan.svelte';
-export { default as TimeSheet } from './TimeSheet.svelte';
+import { prepare } from '#site/figures/picture/prepare.ts';
+import { cardInWords, timesInWords } from './card-of-plan.ts';
+import CardSheet from './CardSheet.svelte';
+import { picturesNow } from './pictures-of-plan.svelte.ts';
+import PaperCards from './PaperCards.svelte';
+import PicturesOfPlan from './PicturesOfPlan.svelte';
+import { notesNow, planInWords } from './said.svelte.ts';
+import TimeSheet from './TimeSheet.svelte';
+
+/** What a plan shows and says besides its drawing, in one piece to be fetched. */
+export const laterSheets = {
+  CardSheet,
+  PaperCards,
+  TimeSheet,
+  PicturesOfPlan,
+  prepare,
+  picturesNow,
+  planInWords,
+  timesInWords,
+  cardInWords,
+  notesNow,
+};

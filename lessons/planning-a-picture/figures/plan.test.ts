@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { extensionInWords } from './subjects.ts';
+import { extensionInWords } from './extension-in-words.ts';
 import { decisionsOf, type Planned } from './decisions.ts';
 import { planRows } from './plan.ts';
 
