@@ -2,12 +2,11 @@ import { subjectDepthInOneFrame } from '#core/depth/subject-depth-in-one-frame.f
 import { searchSoundKit, type KitSearch } from '#core/rig/kit/search-sound-kit.ts';
 import { verdicts } from '#core/rig/kit/verdict.ts';
 import { readChainBy, spellsOut, type ChainReading, type ReadOwn } from '#site/chain/chain-in-text.ts';
-import type { Chain } from '#site/chain/chain.ts';
+import { chainOfRows, ownCamera } from '#site/chain/chain-of-rows.ts';
 import { crateThing } from '#site/chain/crate-things.ts';
 import type { Thing } from '#site/chain/thing.ts';
 import { bodies } from '#site/state/crate.ts';
 import { keyOf, rowsOn, type KitSlug } from '#site/state/kits.ts';
-import { ownParts } from '#site/state/own-parts.svelte.ts';
 import { ownKit, type AskedOfChain } from './asked-of-chain.ts';
 import { ownReader } from './own-reader.svelte.ts';
 
@@ -66,7 +65,7 @@ function best(kit: KitSlug, asked: AskedOfChain): ChainReading {
   );
   const chain = search.suited[0] ?? farthest(search, asked.magnification);
   const { ids } = search.chain(chain);
-  return { chain: [{ thing: cameraFor(kit, asked.sensorWidth) }, ...linksOf(ids)], notices: [] };
+  return { chain: chainOfRows(cameraFor(kit, asked.sensorWidth), ids), notices: [] };
 }
 
 /** Of those that do not suit the one that came past most questions, and of these the nearest in size. */
@@ -84,24 +83,7 @@ function farthest(search: KitSearch, wanted: number): number {
   return found;
 }
 
-function linksOf(ids: readonly string[]): Chain {
-  return ids.slice(1).map((id, at) => {
-    const thing = thingOf(id);
-    const isTurned =
-      thing.kind === 'lens' && ['reversing-ring', 'coupling-ring'].includes(thingBefore(ids, at)?.kind ?? '');
-    return { thing, ...(isTurned && { turned: true }) };
-  });
-}
-
-const thingBefore = (ids: readonly string[], at: number) => (at === 0 ? undefined : thingOf(ids[at]!));
-
-const thingOf = (id: string): Thing =>
-  (ownParts.found?.things[id] as Thing | undefined) ?? crateThing(id.replace(/^second-/, ''));
-
 function cameraFor(kit: KitSlug, sensorWidth: number): Thing {
-  const cameras = kit === 'own' ? (ownParts.found?.cameras ?? []) : [];
-  const own = cameras.find((camera) => camera.sensorWidth === sensorWidth) ?? cameras[0];
-  if (own) return own.thing as Thing;
   const slug = Object.entries(bodies).find(([, body]) => body['sensor-width'] === sensorWidth)?.[0];
-  return crateThing(slug ?? 'body-36');
+  return (kit === 'own' ? ownCamera(sensorWidth) : undefined) ?? crateThing(slug ?? 'body-36');
 }

@@ -8,12 +8,18 @@ import type { Planned as Subject } from './subjects.ts';
 
 /** What is drawn of the plan as the bench has it. */
 class Plan {
-  readonly subject = $derived(bench.chosen('subject') as Subject);
+  get subject(): Subject {
+    return bench.chosen('subject') as Subject;
+  }
   /** The last question that is answered. */
-  readonly question = $derived(Number(bench.chosen('question')) as Question);
+  get question(): Question {
+    return Number(bench.chosen('question')) as Question;
+  }
 
   /** Where the lens has no such focus no time is short enough. */
-  readonly slowest = $derived(bench.number('slowest.exposure-time', 1e-12));
+  get slowest(): number {
+    return bench.number('slowest.exposure-time', 1e-12);
+  }
   readonly decided = $derived.by(() => {
     const magnification = bench.number('chain.magnification', undefined);
     if (magnification === undefined) return nothingSharp;
@@ -25,33 +31,43 @@ class Plan {
       slowestExposureTime: this.slowest,
     });
   });
-  readonly frames = $derived(framesSaid(this.decided, bench.words('frame-count'), bench.words('in-time.frame-count')));
-
+  get frames(): string {
+    return framesSaid(this.decided, bench.words('frame-count'), bench.words('in-time.frame-count'));
+  }
   /** What lights it, the fullest first. */
-  readonly light = $derived(
-    {
+  get light(): readonly string[] {
+    return {
       ambient: [`daylight, ${bench.words('ambient.exposure-time')}`, 'daylight'],
       flash: [`flash at ${bench.words('needed.flash-power')}`, 'flash'],
       'higher-iso': ['neither: higher ISO', 'neither'],
-    }[this.decided.light],
-  );
+    }[this.decided.light];
+  }
 
-  readonly slug = $derived(bench.chosen('chain')!);
-  readonly isOneLens = $derived(this.slug === oneLens);
+  /** Which chain is chosen, as an address has it. */
+  get slug(): string {
+    return bench.chosen('chain')!;
+  }
+  get isOneLens(): boolean {
+    return this.slug === oneLens;
+  }
   readonly asked = $derived(askedOf(bench.named(...ofAsked)));
   /** The chain as it is set, where it is not one lens; none while it is on its way. */
   readonly set = $derived(this.isOneLens ? undefined : chains.atHand?.plannedChain(this.slug, this.asked));
 
-  readonly lens = $derived(bench.chosen('lens') as LensSlug | undefined);
+  get lens(): LensSlug | undefined {
+    return bench.chosen('lens') as LensSlug | undefined;
+  }
   /** Own rings go with an own lens, the crate's with the crate's. */
-  readonly ownLens = $derived(this.lens === undefined ? bench.chosenOrOwn('lens') : undefined);
-  readonly lensName = $derived(
-    this.lens !== undefined
-      ? nameOf(this.lens)
-      : this.ownLens === undefined
-        ? `${bench.words('focal-length')} lens`
-        : bench.choices['lens']!.options[this.ownLens]!.label,
-  );
+  get ownLens(): string | undefined {
+    return this.lens === undefined ? bench.chosenOrOwn('lens') : undefined;
+  }
+  get lensName(): string {
+    const { lens, ownLens } = this;
+    if (lens !== undefined) return nameOf(lens);
+    return ownLens === undefined
+      ? `${bench.words('focal-length')} lens`
+      : bench.choices['lens']!.options[ownLens]!.label;
+  }
 }
 
 export const plan = new Plan();
