@@ -222,15 +222,14 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
 
   /** With what is chosen in each: what an address has spelled out is an option while it is. */
   get choices(): ChoicePlans<Input> {
-    const { plans } = this.#choices;
-    const spelled = Object.entries(this.kept).flatMap(([choice, slug]) => {
+    const plans = { ...this.#choices.plans };
+    for (const [choice, slug] of Object.entries(this.kept)) {
       const plan = plans[choice]!;
-      const label = slug in plan.options ? undefined : plan.spelled?.(slug);
-      return label === undefined
-        ? []
-        : [[choice, { ...plan, options: { ...plan.options, [slug]: { label, fills: {} } } }]];
-    });
-    return spelled.length === 0 ? plans : { ...plans, ...(Object.fromEntries(spelled) as ChoicePlans<Input>) };
+      const label = plan.spelled?.(slug);
+      if (label !== undefined && !plan.options[slug])
+        plans[choice] = { ...plan, options: { ...plan.options, [slug]: { label, fills: {} } } };
+    }
+    return plans;
   }
 
   /** Lists things of the reader's own kit first, by choice and slug. */

@@ -15,7 +15,7 @@ interface SetChain {
 }
 
 /** What was chosen, not typed. */
-interface Chosen {
+export interface Chosen {
   readonly kit: KitSlug;
   readonly subject: string | undefined;
   readonly sensor: string | undefined;

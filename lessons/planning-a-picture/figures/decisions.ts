@@ -37,10 +37,7 @@ export function decisionsOf(plan: Planned): Decisions {
 }
 
 /** Whether one goes on to the next question. */
-export const isGood = {
-  frames: (frames: FramesWanted) => frames === 'one-frame' || frames === 'stack',
-  light: (light: LightWanted) => light !== 'higher-iso',
-};
+export const areGood = ({ frames }: Decisions) => frames === 'one-frame' || frames === 'stack';
 
 /** What is said of the frames in a drawing. */
 export function framesSaid({ frames, isNone }: Decisions, count: string, taken: string): string {

@@ -4,7 +4,7 @@ import CardSheet from './CardSheet.svelte';
 import { picturesNow } from './pictures-of-plan.svelte.ts';
 import PaperCards from './PaperCards.svelte';
 import PicturesOfPlan from './PicturesOfPlan.svelte';
-import { notesNow, planInWords } from './said.svelte.ts';
+import { noChainNow, notesNow, planInWords } from './said.svelte.ts';
 import TimeSheet from './TimeSheet.svelte';
 
 /** What a plan shows and says besides its drawing, in one piece to be fetched. */
@@ -19,4 +19,5 @@ export const laterSheets = {
   timesInWords,
   cardInWords,
   notesNow,
+  noChainNow,
 };

@@ -61,7 +61,6 @@ export function lightLayout(
   const corners = [1, 2.3, 3.6].flatMap((line) => [
     { x: 6, y: line * 1.1 * size, anchor: 'start' as const },
     { x: box.width - 6, y: line * 1.1 * size, anchor: 'end' as const },
-    { x: box.width / 2, y: line * 1.1 * size, anchor: 'middle' as const },
   ]);
   const wanted = Object.entries(words).map(([key, texts], index): Wanted => ({
     key,
@@ -74,7 +73,6 @@ export function lightLayout(
     source: `M${point(one)}L${point(other)}`,
     beam: `M${point({ x, y })}L${point(one)}L${point(other)}z`,
     labels: placeLabels(wanted, taken, sheet),
-    grip: around(held.x, held.y, grip),
     /** Along the light's own way, mm: away from the subject. */
     farther: (moved: { readonly x: number; readonly y: number }) => (moved.x * along - moved.y * up) / pixels,
   };

@@ -63,3 +63,9 @@ export function planInWords(): string {
 
 /** What a reader has to know of the chain that is planned: what of a link could not be used, and what is assumed of its lenses. */
 export const notesNow = (): readonly string[] => [...(plan.set?.notices ?? []), ...said.ranges.because];
+
+/** Why no chain is drawn. */
+export const noChainNow = (): string =>
+  chains.isMissing
+    ? 'The network did not give the chain.'
+    : (plan.set?.notices.at(-1) ?? bench.words('chain.magnification'));
