@@ -1,4 +1,3 @@
-import { printQuantity } from '#core/quantity/print.ts';
 import type { SideViewChain, SideViewHandle } from '#site/figures/side-view/side-view.ts';
 import { bench, ofLens } from '../bench.svelte.ts';
 import { drawnLens, type Drawn } from './drawn-chain.ts';
@@ -19,7 +18,6 @@ export function drawnPlan(): SideViewChain | undefined {
   const words = (name: 'working-distance' | 'extension' | 'flight-distance') => bench.words(name);
   const isSettled = (thing: Thing) => !isOpen(thing, plan.question);
   const room = bench.number('working-distance', undefined) ?? 0;
-  const size = bench.number('chain.magnification', undefined);
   const isTooNear = isSettled('room') && room > 0 && !plan.decided.hasRoom;
   const notice = drawn.notice ?? (isTooNear ? 'too near' : undefined);
   return {
@@ -37,7 +35,6 @@ export function drawnPlan(): SideViewChain | undefined {
       words: isSettled('room') ? [`wanted ${words('flight-distance')}`, words('flight-distance')] : [],
     },
     reachesUp: heightOf({ flashDistance: bench.inputs['flash-distance'], sourceSize: bench.inputs['source-size'] }),
-    ...(size !== undefined && { field: `${printQuantity('field-width', bench.inputs['sensor-width'] / size)} wide` }),
     ...(notice && { notice }),
   };
 }

@@ -51,6 +51,7 @@ export function lightLayout(
     ...boxes.map((each) => each.box),
     ...outlines.map(({ left, right, half: tall }) => ({ left, right, top: y - tall, bottom: y + tall })),
     around(held.x, held.y, grip),
+    ...[0, 0.25, 0.75, 1].map((part) => around(one.x + part * (other.x - one.x), one.y + part * (other.y - one.y), 5)),
   ];
   const sheet = { left: 4, right: box.width - 4, top: 2, bottom: place.bottom };
   const size = box.small;

@@ -5,6 +5,7 @@ import { ImpossibleChain } from '#core/rig/impossible-chain.ts';
 import type { Lens } from '#core/rig/lens.ts';
 import type { Part } from '#core/rig/part.ts';
 import { rigPositions, type RigPositions } from '#core/rig/positions.ts';
+import { textOfChain } from '#site/chain/chain-in-text.ts';
 import { engineChain, faultIn, fNumberOf, usualLens, type Chain } from '#site/chain/chain.ts';
 import type { Thing } from '#site/chain/thing.ts';
 import { shortName } from '#site/bench/short-names.ts';
@@ -65,6 +66,10 @@ export function plannedChain(slug: string, asked: AskedOfChain): SetChain {
   known.set(key, set);
   return set;
 }
+
+/** A chain as an address spells it out: its parts, for how they are set follows from the plan. */
+export const textOf = ({ chain }: SetChain): string =>
+  textOfChain(chain.map(({ thing, turned }) => ({ thing, ...(turned && { turned }) })));
 
 /** What of a chain has a range, because something of its lenses is assumed: as the card prints it, and why. */
 export interface Ranges {

@@ -38,7 +38,7 @@ class Plan {
   get light(): readonly string[] {
     return {
       ambient: [`daylight, ${bench.words('ambient.exposure-time')}`, 'daylight'],
-      flash: [`flash at ${bench.words('needed.flash-power')}`, 'flash'],
+      flash: [`flash, ${bench.words('needed.flash-power')}`, 'flash'],
       'higher-iso': ['neither: higher ISO', 'neither'],
     }[this.decided.light];
   }

@@ -20,7 +20,7 @@ export const mostSlabs = 120;
 /** Whole lengths that a bar may stand for, so that it is between a quarter and two thirds of the width. */
 function barFor(millimetres: number): number {
   const power = 10 ** Math.floor(Math.log10(millimetres));
-  return [5, 2, 1].find((step) => step * power <= millimetres)! * power;
+  return Number(([5, 2, 1].find((step) => step * power <= millimetres)! * power).toPrecision(1));
 }
 
 /**
