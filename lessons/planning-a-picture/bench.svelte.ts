@@ -141,6 +141,9 @@ const spider = subjects['jumping-spider'];
 const body = bodies['body-36'];
 const start = lensFor('lens-90')({ ...startsOf(spider, ofSubject), ...startsOf(body, ['sensor-width']) });
 
+/** What the list calls a chain that an address spells out. */
+const chainName = (text: string) => spelledOut(text) && (chains.atHand?.spelledName(text) || spelledOut(text));
+
 const noneNeeded = { none: 'none: its own focusing is enough' };
 
 export const bench = new Bench({
@@ -165,7 +168,7 @@ export const bench = new Bench({
   },
   choices: {
     subject: { ...choiceOf('Subject', subjects, ofSubject), kept: true },
-    chain: { ...keptChoice('Chain', chainWays), spelled: spelledOut },
+    chain: { ...keptChoice('Chain', chainWays), spelled: chainName },
     lens: lensChoice,
     holding: choiceOf('Held', holdings, ['shake-rate', 'sideways-speed']),
     source: choiceOf('What shines on it', sources, ['source-size']),

@@ -227,7 +227,7 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
       const plan = plans[choice]!;
       const label = plan.spelled?.(slug);
       if (label !== undefined && !plan.options[slug])
-        plans[choice] = { ...plan, options: { ...plan.options, [slug]: { label, fills: {} } } };
+        plans[choice] = { ...plan, options: { ...plan.options, [slug]: { label, fills: {} as Some<Input> } } };
     }
     return plans;
   }

@@ -26,7 +26,7 @@ export function chainBy(slug: string, asked: AskedOfChain): FoundChain {
   const key = kit === undefined ? `${edition} ${slug}` : JSON.stringify([edition, asked]);
   const found = known.get(key);
   if (found) return found;
-  const now = { ...(kit === undefined ? read(slug) : best(kit, asked)), edition };
+  const now = { ...(kit === undefined ? spelledChain(slug) : best(kit, asked)), edition };
   if (known.size > 60) known.clear();
   known.set(key, now);
   return now;
@@ -34,7 +34,8 @@ export function chainBy(slug: string, asked: AskedOfChain): FoundChain {
 
 const readerEdition = (text: string) => (spellsOut(text) && !ownReader.read ? 'without own parts' : 'as spelled out');
 
-function read(text: string): ChainReading {
+/** Reads a chain that an address spells out; own parts of it once what reads them is here. */
+export function spelledChain(text: string): ChainReading {
   if (!spellsOut(text)) return readChainBy(text, undefined);
   const reader = ownReader.read as ReadOwn | undefined;
   if (reader) return readChainBy(text, reader);

@@ -2,7 +2,8 @@ import type * as Planned from './planned-chain.ts';
 
 /** What puts chains together and sets them: fetched when one is first asked for. */
 class Chains {
-  atHand: Pick<typeof Planned, 'plannedChain' | 'rangesOf' | 'rangeTexts' | 'textOf'> | undefined = $state.raw();
+  atHand: Pick<typeof Planned, 'plannedChain' | 'rangesOf' | 'rangeTexts' | 'textOf' | 'spelledName'> | undefined =
+    $state.raw();
   /** It did not come. */
   isMissing = $state(false);
 

@@ -12,7 +12,7 @@ import { shortName } from '#site/bench/short-names.ts';
 import { isOneNumber, leanWords, rangeWords } from '#site/kit/range-words.ts';
 import { refusalInWords } from '#site/state/answer.ts';
 import type { AskedOfChain } from './asked-of-chain.ts';
-import { chainBy } from './chain-by.ts';
+import { chainBy, spelledChain } from './chain-by.ts';
 import { focusedTo } from './focused-to.ts';
 
 /** What a chain gives a plan, base units; what it does not have is left out. */
@@ -66,6 +66,9 @@ export function plannedChain(slug: string, asked: AskedOfChain): SetChain {
   known.set(key, set);
   return set;
 }
+
+/** What a chain that an address spells out is called. */
+export const spelledName = (text: string): string => nameOf(spelledChain(text).chain);
 
 /** A chain as an address spells it out: its parts, for how they are set follows from the plan. */
 export const textOf = ({ chain }: SetChain): string =>
