@@ -71,7 +71,7 @@ test('a kit is entered, kept, and listed first in a lesson, with the ranges of w
   await expect(page.locator('.assumed')).toHaveText(/^Of the best: room .* to .*mm.*My fifty: P, h, HH′ and length/);
   await page.getByText('The whole list, with reasons').click();
   await page.getByRole('link', { name: 'Plan it: place 1' }).click();
-  await expect(page.locator('.notes')).toContainText('From the camera: my 13, My fifty.');
+  await expect(page.locator('.notes')).toContainText('From the camera: 13 mm extension ring, My fifty.');
   await page.getByRole('button', { name: '4 The card' }).click();
   await expect(page.locator('.sheet svg').first()).toContainText(/3 Room.*\d to \d+.*mm/);
   expect(faults).toEqual([]);

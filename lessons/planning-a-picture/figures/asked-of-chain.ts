@@ -16,7 +16,9 @@ export type AskedOfChain = Readonly<Named<(typeof ofAsked)[number]>>;
 
 /** That of what is *given*, and nothing else: the same question is the same to whoever remembers answers. */
 export const askedOf = (given: AskedOfChain): AskedOfChain =>
-  Object.fromEntries(ofAsked.map(camelCase).map((name) => [name, given[name]])) as unknown as AskedOfChain;
+  Object.fromEntries(
+    ofAsked.map(camelCase).map((name) => [name, (given as Readonly<Record<string, number>>)[name]]),
+  ) as unknown as AskedOfChain;
 
 /** One lens, moved as a whole; everything else is a chain of parts. */
 export const oneLens = 'own';
