@@ -26,7 +26,7 @@ import { bodies, holdings, lenses, lights, nameOf, type LensSlug, twinArm } from
 import { roomInWords } from '#site/state/edges.ts';
 import { lensAt } from '#site/state/lens-in-use.ts';
 import { metered } from '#site/state/metered.ts';
-import { askedOf, chainWays, oneLens, ofAsked, spelledOut } from './figures/asked-of-chain.ts';
+import { askedOf, chainWays, oneLens, ofAsked, ownKit, spelledOut } from './figures/asked-of-chain.ts';
 import { chains } from './figures/chains.svelte.ts';
 import { changes } from './figures/changes.ts';
 import { framesInWords, inTimeInWords, isoInWords, powerInWords, sizeInWords } from './figures/in-words.ts';
@@ -168,7 +168,7 @@ export const bench = new Bench({
   },
   choices: {
     subject: { ...choiceOf('Subject', subjects, ofSubject), kept: true },
-    chain: { ...keptChoice('Chain', chainWays), spelled: chainName },
+    chain: { ...keptChoice('Chain', chainWays), spelled: chainName, wholeKit: ownKit },
     lens: lensChoice,
     holding: choiceOf('Held', holdings, ['shake-rate', 'sideways-speed']),
     source: choiceOf('What shines on it', sources, ['source-size']),

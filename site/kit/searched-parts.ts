@@ -130,7 +130,10 @@ let edition = 0;
 export function searchIn(bench: AnyBench, own: Parameters<AnyBench['offer']>[0], kit: Kit): void {
   const found = kit.parts.length > 0 ? searchedParts(kit, ++edition) : undefined;
   ownParts.found = typeof found === 'object' ? found : undefined;
-  const { choice, slug } = ownParts.listed;
+  const listed = Object.entries(bench.choices).find(([, { wholeKit }]) => wholeKit !== undefined);
+  if (!listed) throw new Error('no choice of this bench has the whole kit as an option: say so by its wholeKit');
+  const [choice, { wholeKit }] = listed;
+  const slug = wholeKit!;
   if (found !== undefined) bench.offer({ ...own, [choice]: { [slug]: optionOf(found) } });
   // An address that names it was read before it was here, and what another tab has taken away cannot stay chosen.
   const isNamed = new URLSearchParams(ownParts.opened).get(choice) === slug;

@@ -32,6 +32,8 @@ export interface ChoicePlan<Input extends QuantityName> {
   /** Which lenses of the reader's own it takes, and how set, where they are not at their closest or held at the magnification that is set. */
   readonly takes?: 'infinity' | 'whole' | 'inside';
   readonly options: Readonly<Record<string, Option<Input>>>;
+  /** What an address calls the reader's whole kit, where that is an option once one is kept. */
+  readonly wholeKit?: string;
   /** Of a kept choice: what an address may spell out beside the options, and what it is called in the list; undefined for what it may not. */
   readonly spelled?: (text: string) => string | undefined;
 }

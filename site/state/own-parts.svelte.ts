@@ -26,8 +26,6 @@ export interface OwnParts {
 class OwnPartsHere {
   /** What offers them to a bench beside its *own* other parts, where a page searches chains: the page says from where that is fetched. */
   load: (() => Promise<{ readonly searchIn: (bench: never, own: never, kit: never) => void }>) | undefined;
-  /** The choice that the whole kit is an option of, and what an address calls it there. */
-  listed = { choice: 'kit', slug: 'own' };
   /** The query that the page was opened with: it may name a kit that was not here yet. */
   opened = '';
   found: OwnParts | undefined = $state.raw();

@@ -1,25 +1,17 @@
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { readChain } from '#site/chain/chain-text.ts';
-import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import { kitOf } from '#site/kit/change.ts';
 import type { NewPart } from '#site/kit/part.ts';
 import { searchedParts } from '#site/kit/searched-parts.ts';
 import type { KitSlug, WishSlug } from '#site/state/kits.ts';
 import { ownParts, type OwnParts } from '#site/state/own-parts.svelte.ts';
-import { everyLessonFile } from '#tests/support/lessons.ts';
-import { bench } from '../bench.svelte.ts';
-import { benchLink, planLink } from './chain-links.ts';
-import { rangesOfRow } from './row-ranges.ts';
-import { ofAsked, search } from './searches.ts';
-
-const benches = await everyLessonFile('bench.svelte.ts');
-const planning = benches.find(({ slug }) => slug === 'planning-a-picture')!.exports['bench'] as AnyBench;
-const { chains } = (await import('#lessons/planning-a-picture/figures/chains.svelte.ts')) as {
-  chains: { atHand: unknown };
-};
-const { ownReader } = (await import('#lessons/planning-a-picture/figures/own-reader.svelte.ts')) as {
-  ownReader: { read: unknown };
-};
+import { bench } from '#lessons/choosing-kit/bench.svelte.ts';
+import { benchLink, planLink } from '#lessons/choosing-kit/figures/chain-links.ts';
+import { rangesOfRow } from '#lessons/choosing-kit/figures/row-ranges.ts';
+import { ofAsked, search } from '#lessons/choosing-kit/figures/searches.ts';
+import { bench as planning } from '#lessons/planning-a-picture/bench.svelte.ts';
+import { chains } from '#lessons/planning-a-picture/figures/chains.svelte.ts';
+import { ownReader } from '#lessons/planning-a-picture/figures/own-reader.svelte.ts';
 
 beforeAll(async () => {
   chains.atHand = await import('#lessons/planning-a-picture/figures/planned-chain.ts');
