@@ -11,6 +11,7 @@ import { rangesOfRow } from '#lessons/choosing-kit/figures/row-ranges.ts';
 import { ofAsked, search } from '#lessons/choosing-kit/figures/searches.ts';
 import { bench as planning } from '#lessons/planning-a-picture/bench.svelte.ts';
 import { chains } from '#lessons/planning-a-picture/figures/chains.svelte.ts';
+import { listLink } from '#lessons/planning-a-picture/figures/list-link.ts';
 import { ownReader } from '#lessons/planning-a-picture/figures/own-reader.svelte.ts';
 
 beforeAll(async () => {
@@ -179,4 +180,20 @@ describe('a chain of the reader’s own kit', () => {
   it('has none where everything about its lenses is known', () => {
     expect(rangesOfRow(['camera', 'lens-90'], 'bag', [], asked(), 'one')).toBeUndefined();
   });
+});
+
+describe('the way back from a plan to the list', () => {
+  it.each(['', '?subject=butterfly&frame-fill=0.6&f-number=16', '?subject=stamp&sensor=body-23', '?subject=soap-film'])(
+    'asks there for what is planned, at %j',
+    (address) => {
+      planning.read(address);
+      const link = listLink();
+      bench.read(link.slice(link.indexOf('?')));
+      expect(bench.notices, link).toEqual([]);
+      for (const name of ['subject-width', 'subject-depth', 'subject-speed', 'sensor-width', 'iso'] as const)
+        expect(bench.number(name)).toBe(planning.number(name));
+      expect(bench.number('nearest.working-distance')).toBe(planning.number('flight-distance'));
+      expect(bench.number('least.frame-fill')).toBe(planning.number('frame-fill'));
+    },
+  );
 });
