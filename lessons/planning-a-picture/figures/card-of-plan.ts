@@ -13,7 +13,7 @@ export function cardNow() {
     rows: planRows(plan.decided, (name) => said.answer(name), {
       chain: said.chain,
       checks: `${first}; ${second}`,
-      isLongEnough: said.isReached,
+      gives: said.gives,
     }),
     caution: `! ${caution}`,
   };

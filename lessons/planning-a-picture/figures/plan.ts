@@ -27,11 +27,14 @@ type Print = (
     | 'flash-distance',
 ) => string;
 
+/** Whether a chain gives the size that is asked for. */
+export type SizeGiven = 'asked' | 'less' | 'more';
+
 /** The eight answers, each with the earlier one to change where it fails. */
 export function planRows(
   decided: Decisions,
   print: Print,
-  words: { readonly chain: string; readonly checks: string; readonly isLongEnough: boolean },
+  words: { readonly chain: string; readonly checks: string; readonly gives: SizeGiven },
 ): readonly PlanRow[] {
   const rows = allRows(decided, print, words);
   // What leans on a chain that shows nothing says so; the chain alone is to be changed.
@@ -41,14 +44,14 @@ export function planRows(
 function allRows(
   { hasRoom, frames, light, isNone }: Decisions,
   print: Print,
-  words: { readonly chain: string; readonly checks: string; readonly isLongEnough: boolean },
+  words: { readonly chain: string; readonly checks: string; readonly gives: SizeGiven },
 ): readonly PlanRow[] {
   return [
     { title: '1 Size', answer: `${print('frame-fill')} of the width: ${print('magnification')}` },
     {
       title: '2 Chain',
       answer: words.chain,
-      change: words.isLongEnough ? undefined : 'change 1: smaller',
+      change: { asked: undefined, less: 'change 1: smaller', more: 'change 1: larger' }[words.gives],
     },
     {
       title: '3 Room',

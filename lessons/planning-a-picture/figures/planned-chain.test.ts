@@ -36,6 +36,14 @@ describe('a chain of a plan', () => {
     expect(bench.words('magnification')).toBe('0.3× asked, it gives 0.72× at least');
   });
 
+  it('has its iris set between its marks, and says so where the plan asks for another', () => {
+    bench.read('?chain=body-36,ring-36,lens-50&f-number=32&frame-fill=0.14');
+    expect(bench.number('set.f-number')).toBe(16);
+    expect(plannedChain('body-36,ring-36,lens-50', asked()).notices).toEqual([
+      '50 mm f/1.8 goes from f/1.8 to f/16: f/16 is taken.',
+    ]);
+  });
+
   it('is the same as one lens where it is one', () => {
     bench.read('?lens=lens-50&frame-fill=0.2');
     const one = { ...bench.answers };

@@ -1,12 +1,13 @@
 import { limitsOfCone } from '#core/depth/limits-of-cone.ts';
 import { OutOfRange } from '#core/quantity/errors.ts';
+import { printQuantity } from '#core/quantity/print.ts';
 import { assembleRig } from '#core/rig/assemble.ts';
 import { ImpossibleChain } from '#core/rig/impossible-chain.ts';
 import type { Lens } from '#core/rig/lens.ts';
 import type { Part } from '#core/rig/part.ts';
 import { rigPositions, type RigPositions } from '#core/rig/positions.ts';
 import { textOfChain } from '#site/chain/chain-in-text.ts';
-import { engineChain, faultIn, fNumberOf, usualLens, type Chain } from '#site/chain/chain.ts';
+import { engineChain, faultIn, fNumberOf, fNumbersOf, usualLens, type Chain } from '#site/chain/chain.ts';
 import type { Thing } from '#site/chain/thing.ts';
 import { shortName } from '#site/bench/short-names.ts';
 import { isOneNumber, leanWords, rangeWords } from '#site/kit/range-words.ts';
@@ -144,6 +145,13 @@ function waysOf(open: readonly Thing[]): readonly ReadonlyMap<Thing, Lens>[] {
   );
 }
 
+/** That a lens has no such mark, and what is taken. */
+function markInWords(lens: Thing, marked: number): string {
+  const { least, most } = fNumbersOf(lens);
+  const print = (fNumber: number) => printQuantity('f-number', fNumber);
+  return `${lens.name} goes from ${print(least)} to ${print(most)}: ${print(marked)} is taken.`;
+}
+
 /** The lens whose iris is set: the one nearest to the camera. */
 const mainOf = (chain: Chain) => chain.findIndex(({ thing }) => thing.kind === 'lens');
 
@@ -172,6 +180,7 @@ function setChain(
     const chain = focusedTo(opened, asked.magnification, rigOf, lensOf);
     const { parts, linkOf } = partsOf(chain, asked.sensorWidth, lensOf);
     const positions = rigPositions(assembleRig(parts));
+    const marked = main < 0 ? asked.fNumber : fNumberOf(chain, main);
     return {
       chain,
       positions,
@@ -180,9 +189,9 @@ function setChain(
       labels: linkOf.map((at, part) => (linkOf[part + 1] === at ? '' : shortName(chain[at]!))),
       name: nameOf(chain),
       numbers: numbersOf(positions, asked.circleOfConfusion),
-      marked: main < 0 ? asked.fNumber : fNumberOf(chain, main),
+      marked,
       extension: lengthOf(parts, linkOf, chain),
-      notices,
+      notices: marked === asked.fNumber ? notices : [...notices, markInWords(chain[main]!.thing, marked)],
     };
   } catch (error) {
     if (error instanceof ImpossibleChain) return nothing(`This chain cannot be built: ${error.reason}.`);

@@ -2,6 +2,7 @@ import { ownRings } from '#site/state/own-rings.svelte.ts';
 import { bench } from '../bench.svelte.ts';
 import { chains } from './chains.svelte.ts';
 import { extensionInWords } from './extension-in-words.ts';
+import type { SizeGiven } from './plan.ts';
 import type { Ranged } from './planned-chain.ts';
 import { plan } from './planned.svelte.ts';
 import { questions } from './questions.ts';
@@ -18,10 +19,12 @@ class Said {
       ? `${plan.lensName}: ${this.#spacers}${this.#extension ? `, needs ${bench.words('extension')}` : ''}`
       : (plan.set?.name ?? bench.words('chain.magnification')),
   );
-  /** The chain gives the size that is wanted. */
-  readonly isReached = $derived(
-    plan.isOneLens ? !this.#spacers.startsWith('longer') : typeof bench.answers.magnification === 'number',
-  );
+  /** Whether the chain gives the size that is wanted. */
+  get gives(): SizeGiven {
+    if (plan.isOneLens) return this.#spacers.startsWith('longer') ? 'less' : 'asked';
+    if (typeof bench.answers.magnification === 'number') return 'asked';
+    return bench.number('chain.magnification', 0) < bench.number('magnification') ? 'less' : 'more';
+  }
 
   /** Where something of a lens is assumed, between what room and light lie, and why. */
   readonly ranges = $derived.by((): { readonly texts: Texts; readonly because: readonly string[] } => {
