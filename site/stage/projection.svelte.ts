@@ -3,7 +3,7 @@ import { withArranged } from '#site/figures/picture/arrangement.ts';
 import { withParameter } from '#site/state/address.ts';
 import { goInto, goOutTo, goTo, replaceSearch } from '#site/state/location.ts';
 import { toggleFullScreen } from './awake.ts';
-import { stageCommand } from './keys.ts';
+import { pressInFigure, stageCommand } from './keys.ts';
 import { numbersNow, prepareAll, showHappening } from './shown.ts';
 import StageFrame from './StageFrame.svelte';
 import { namesPlaceOnly, placeAfter, placeIn, type Place } from './step.ts';
@@ -124,6 +124,7 @@ export class Projection {
     if (command.kind === 'full-screen') toggleFullScreen();
     else if (command.kind === 'blank') this.blank = !this.blank;
     else if (this.blank) this.blank = false;
+    else if (command.kind === 'press') pressInFigure(command.what);
     else if (command.kind === 'leave') {
       if (digits === '') this.leave();
     } else if (command.kind === 'enter' && digits !== '')
