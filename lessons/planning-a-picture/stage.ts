@@ -5,6 +5,7 @@ const patient = { 'time-limit': 60 };
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'how-large',
     question: 'A jumping spider, 6 mm wide. How large on the sensor, to take half of the picture?',
     options: ['Life size', 'Twice life size', 'Three times'],
     holds: 2,
@@ -14,6 +15,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'size',
   },
   {
+    id: 'what-for-it',
     question: 'The macro lens goes to life size by itself. What must be added?',
     options: ['One ring', 'All the rings', 'The bellows'],
     holds: 2,
@@ -23,6 +25,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'place',
   },
   {
+    id: 'room',
     question: 'It lets nothing come nearer than 30 mm. Is there room, also for a light at 60 mm?',
     options: ['Yes', 'No'],
     holds: 0,
@@ -33,6 +36,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['working-distance'],
   },
   {
+    id: 'one-frame',
     question: 'It is 3 mm deep. Will one frame do, closed further?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -42,6 +46,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'size',
   },
   {
+    id: 'stack',
     question: 'So a stack. It holds still for 8 s, not for a minute: are all frames done, half, or fewer?',
     options: ['All', 'Half', 'Fewer'],
     holds: 2,
@@ -52,6 +57,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['stack-time'],
   },
   {
+    id: 'smaller',
     question: 'A third of the picture, and 0.3 s from frame to frame: is that in time?',
     options: ['Yes', 'No'],
     holds: 0,
@@ -61,6 +67,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'card',
   },
   {
+    id: 'first-frame',
     question: 'Its first frame by itself: how much of the 3 mm is sharp, half, a tenth, or less?',
     options: ['Half', 'A tenth', 'Less'],
     holds: 2,
@@ -70,6 +77,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'picture',
   },
   {
+    id: 'shutter-or-flash',
     question: 'At ISO 6400 daylight would do, in noise. At ISO 200: shutter or flash?',
     options: ['Shutter', 'Flash'],
     holds: 1,
@@ -80,6 +88,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'time',
   },
   {
+    id: 'softer',
     question: 'The bare head makes hard shadows. Twice as far away, or diffusing paper, nearer?',
     options: ['Twice as far away', 'Paper, nearer'],
     holds: 1,
@@ -89,6 +98,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'place',
   },
   {
+    id: 'leave-it',
     question: 'It turns away each time the light comes near. Go after it, or leave it?',
     options: ['Go after it', 'Leave it'],
     holds: 1,

@@ -51,6 +51,15 @@ export class Projection {
     return this.#steps.length;
   }
 
+  readonly #names = this.#steps.map(({ names }) => names);
+
+  /** What an address may call the step that it opens, for one that calls it something else; nothing for all others. */
+  get choices() {
+    const { search } = location;
+    if (!new URLSearchParams(search).has('stage') || placeIn(search, this.#names)) return {};
+    return { stage: { label: 'step', options: Object.fromEntries(this.#names.map(([id]) => [id, { label: id! }])) } };
+  }
+
   #addressOf({ step, answered }: Place): string {
     return this.#steps[step - 1]![answered ? 'answered' : 'asked'];
   }
@@ -58,13 +67,13 @@ export class Projection {
   /** What the address says before the bench reads it: one that says no more than the step is set as that step is. */
   fillAddress(): void {
     this.arrive?.();
-    const named = placeIn(location.search, this.count);
+    const named = placeIn(location.search, this.#names);
     if (named && namesPlaceOnly(location.search)) replaceSearch(this.#addressOf(named));
   }
 
   /** Stands where the address says. */
   follow(): void {
-    const named = placeIn(location.search, this.count);
+    const named = placeIn(location.search, this.#names);
     // Whatever the demonstration will show and takes time is begun, in the order of its steps.
     if (named && !this.place) {
       const all = this.#steps.flatMap(({ asked, answered }) => [asked, answered]);

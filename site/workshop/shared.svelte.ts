@@ -14,7 +14,7 @@ import {
 } from './evening.ts';
 import { keptEvening, keptPlan } from './kept.ts';
 import { emptyPlan, type Plan } from './plan.ts';
-import { readPlan, type StepCounts } from './schema.ts';
+import { readPlan, type Steps } from './schema.ts';
 
 /** What windows tell each other: what they have changed, or that they are new and know nothing yet. */
 type Message = { readonly plan?: unknown; readonly evening?: unknown; readonly asks?: true };
@@ -22,7 +22,7 @@ type Message = { readonly plan?: unknown; readonly evening?: unknown; readonly a
 /** The plan and the evening as all windows of this browser have them: whoever changes them tells the others and keeps them for the next time. */
 export class Shared {
   readonly catalogue: Catalogue;
-  readonly steps: StepCounts;
+  readonly steps: Steps;
   readonly keptPlan: Stored<Plan>;
   readonly #others = 'BroadcastChannel' in globalThis ? new BroadcastChannel('ring-and-ruler.evening') : undefined;
   plan: Plan = $state.raw(emptyPlan);
@@ -37,7 +37,9 @@ export class Shared {
 
   constructor(catalogue: Catalogue) {
     this.catalogue = catalogue;
-    this.steps = Object.fromEntries(Object.values(catalogue).map(({ slug, steps }) => [slug, steps.length]));
+    this.steps = Object.fromEntries(
+      Object.values(catalogue).map(({ slug, steps, first }) => [slug, { ids: steps.map(({ id }) => id), first }]),
+    );
     this.keptPlan = keptPlan(this.steps);
   }
 

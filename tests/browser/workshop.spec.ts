@@ -307,8 +307,10 @@ test('a figure that was dragged goes to the phones as it stands, and opens there
   await page.setViewportSize({ width: 390, height: 844 });
   await page.goto('go/?4-3a');
   await expect(page).toHaveURL(/lessons\/extension\/\?extension=72#figure$/);
+  await page.goto('go/?extension.one-ring');
+  await expect(page).toHaveURL(/lessons\/extension\/#figure$/);
   await page.goto('go/?4-33');
-  await expect(page.getByText('“4-33” is the number of no step')).toBeVisible();
+  await expect(page.getByText('“4-33” is the name of no step')).toBeVisible();
   await page.goto(`lessons/extension/${new URL(`http://${address}`).search}`);
   await expect(page.getByRole('slider', { name: /xtension/ }).first()).toBeVisible();
   await expect(page.locator('.stage')).toHaveCount(0);
