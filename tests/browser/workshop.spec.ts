@@ -307,7 +307,7 @@ test('a figure that was dragged goes to the phones as it stands, and opens there
   await page.setViewportSize({ width: 390, height: 844 });
   await page.goto('go/?4-3a');
   await expect(page).toHaveURL(/lessons\/extension\/\?extension=72#figure$/);
-  await page.goto('go/?extension.one-ring');
+  await page.goto('go/?extension.no-ring');
   await expect(page).toHaveURL(/lessons\/extension\/#figure$/);
   await page.goto('go/?4-33');
   await expect(page.getByText('“4-33” is the name of no step')).toBeVisible();
