@@ -7,7 +7,7 @@ import { pressInFigure, stageCommand } from './keys.ts';
 import { numbersNow, prepareAll, showHappening } from './shown.ts';
 import StageFrame from './StageFrame.svelte';
 import { namesPlaceOnly, placeAfter, placeIn, type Place } from './step.ts';
-import { fillCaption, listedSteps } from './steps.ts';
+import { captionToCome, fillCaption, listedSteps } from './steps.ts';
 
 /** A lesson's demonstration as it is projected: which step is shown, and what the keys do. Fetched when it is first wanted. */
 export class Projection {
@@ -24,6 +24,8 @@ export class Projection {
   typed = $state('');
   /** Ends the change that is being shown, its result at once. */
   arrive = $state.raw<() => void>();
+  /** What the step shows is still being computed: what it tells waits for that. */
+  waiting = $state.raw(false);
   /** Where it was left: there it opens again. */
   #left: Place = { step: 1, answered: false };
 
@@ -32,7 +34,11 @@ export class Projection {
     () => this.step && this.#bench.stateAfter(this.place!.answered ? this.step.answered : this.step.asked),
   );
   readonly caption = $derived.by(() =>
-    this.place?.answered && !this.arrive ? fillCaption(this.step!.caption, this.#inProse) : undefined,
+    this.place?.answered && !this.arrive
+      ? this.waiting
+        ? captionToCome
+        : fillCaption(this.step!.caption, this.#inProse)
+      : undefined,
   );
   /** Words of a step hold at its own setting alone; away from it only its numbers are said. */
   readonly moved = $derived.by(() =>
