@@ -7,8 +7,11 @@ export const limits = {
    * load only the first, it is 1.4 KB more than in one.
    */
   js: { plain: 68_800, chain: 87_900 },
-  /** Of what it can come to load besides: problems where there is one, the projected view, and the renderer of pictures. */
-  laterJs: { plain: 14_700, picture: 49_100 },
+  /**
+   * Of what it can come to load besides: problems where there is one, with three slips and more to each kind; the projected view, with steps by name and
+   * keys that press what a figure has; and the renderer of pictures, which marks soft stripes and says until when there is nothing to see.
+   */
+  laterJs: { plain: 15_000, picture: 50_000 },
   /** Of the reader's own kit besides, fetched where one is kept: what checks it, and lenses as they focus where the page has none. */
   kitJs: 17_900,
   /** Of the bench: a page with a chain in it, and every answer of the core besides; texts of formulas come when they are asked for. */
