@@ -53,7 +53,8 @@ export function rockingLayout(state: Rocking, box: SheetBox, held?: DrawingScale
   const scale = held ?? fittingScale(box, (0.5 * box.width - 2) / reach);
   const pixels = scale.pixelsPerMillimetre;
   const eyeX = 0.5 * box.width;
-  const top = 3.1 * text;
+  // What is counted stands in three lines at the left: over the dimension where it is as long as half of the sheet.
+  const top = (box.width < 42 * small ? 5 : 3.1) * text;
   // On paper the title stands at the rule, which a reader lays a ruler on; on a screen the curve has that room.
   const bottom = box.height - 0.6 * text - (box.onPaper ? 4.3 : 1.9) * small;
   const dot = Math.max(3.2, Math.min(0.5 * small, (bottom - top) / 36));
