@@ -303,7 +303,7 @@ const whatHelps = choiceFamily({
       id: 'something-moved',
       value: ({ truth }) => (truth === 'retake' ? undefined : 'retake'),
       because:
-        'What moves between two frames is double by itself, and all the rest is clean. Here the fault is not at one thing alone: where would you look for it next time?',
+        'What moves between two frames is double by itself; all the rest is clean, and so is each frame. Is all of that so here?',
     },
   ],
   hint: 'Where does it show: along the depth, from the middle outwards, at one thing only, or along outlines?',

@@ -1,5 +1,4 @@
 import { toggleFullScreen } from '#site/stage/awake.ts';
-import { pressInFigure } from '#site/stage/keys.ts';
 import { withHand, withHands, withoutLastHand } from './evening.ts';
 import { runCommand } from './run-keys.ts';
 import type { Shared } from './shared.svelte.ts';
@@ -62,7 +61,7 @@ export class Conduct {
     if (command.kind === 'full-screen') toggleFullScreen();
     else if (command.kind === 'blank') this.toggle('blank');
     else if (shared.evening.blank) this.toggle('blank');
-    else if (command.kind === 'press') pressInFigure(command.what);
+    else if (command.kind === 'press') shared.press(command.what);
     else if (command.kind === 'leave') {
       if (shared.evening.phones) this.toggle('phones');
       else if (digits === '' && !wasJumping) this.#window.leave();
