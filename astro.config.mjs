@@ -25,8 +25,12 @@ import { linkTerms } from './site/terms/link-terms.ts';
 /** Short names for scoped styles: they stand in every element of every widget that readers load. */
 const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
 
-/** What every page remembers, for those that are no lesson; and articles, for figures that have no use for the rest of the problems' texts. */
-const storedChunk = { name: 'stored', test: /site.state.stored|core.quantity.article/, priority: 2 };
+/** What every page remembers and how it fetches, for those that are no lesson; and articles, for figures that have no use for the rest of the problems' texts. */
+const storedChunk = {
+  name: 'stored',
+  test: /site.state.stored|core.quantity.article|vite.preload-helper/,
+  priority: 2,
+};
 
 /** What sets and marks problems, fetched when a reader comes near them. */
 const practiceChunk = {
@@ -56,9 +60,17 @@ const stageChunk = { name: 'stage', test: /site.stage.(?!fetch-projection|played
 /** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's. */
 const everyPageChunk = {
   name: 'every-page',
-  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity|vite.preload-helper|core.gaussian|site.state.(?:answer|formula-line|address|location|crate|after-rest|rungs)\.ts|core.depth.circle|site.print.(?:printing|fit|as-on-paper)|site.controls.(?:letter|formula.patch|workbench.CopyAddress)/,
+  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity|core.gaussian|site.state.(?:answer|formula-line|address|kept-circle|location|crate|after-rest|rungs)\.ts|core.depth.circle|site.print.(?:printing|fit|as-on-paper)|site.controls.(?:letter|formula.patch|workbench.CopyAddress)/,
   minShareCount: Math.ceil((2 * lessons) / 3),
   priority: 1,
+};
+
+/** How a sheet is drawn, for pages with a figure that are no lesson. */
+const drawingChunk = {
+  name: 'drawing',
+  test: /site.figures.(?:dimension|scale|handle|sheet)|d3-array/,
+  minShareCount: Math.ceil((2 * lessons) / 3),
+  priority: 0.5,
 };
 
 const base = process.env.BASE_PATH ?? '/';
@@ -115,7 +127,7 @@ export default defineConfig({
       rolldownOptions: {
         output: {
           codeSplitting: {
-            groups: [storedChunk, chanceChunk, everyPageChunk, workbookChunk, stageChunk, practiceChunk],
+            groups: [storedChunk, chanceChunk, everyPageChunk, drawingChunk, workbookChunk, stageChunk, practiceChunk],
           },
         },
       },

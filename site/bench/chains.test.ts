@@ -23,7 +23,8 @@ import { builtChain, groups, type AnsweredName, type BuiltChain } from './answer
 import { usualConditions } from './conditions.ts';
 import { drawnChain, shownOf } from './drawn.ts';
 import { readState as readCard } from '#site/field-card/state.ts';
-import { queryForCard, readState, writeState } from './state.ts';
+import { readState } from './read-state.ts';
+import { queryForCard, writeState } from './state.ts';
 import { workingOf } from './working.ts';
 
 const names = Object.values(groups).flat() as readonly AnsweredName[];

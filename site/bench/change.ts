@@ -45,3 +45,7 @@ export function withSet(
   const said = Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined && value !== false));
   return chain.with(at, said as unknown as Link);
 }
+
+/** The chain with its lens at *at* turned round; how it was focused means nothing the other way round. */
+export const withTurned = (chain: Chain, at: number): Chain =>
+  withSet(chain, at, { turned: !chain[at]!.turned, focus: undefined });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { builtChain } from '#site/bench/answers.ts';
-import { readState } from '#site/bench/state.ts';
+import { readState } from '#site/bench/read-state.ts';
 import { readOwn } from '#site/chain/own-in-text.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { benchQuery } from './chain-of-given.ts';
