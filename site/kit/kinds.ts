@@ -181,6 +181,14 @@ export const kinds = {
       }),
       contacts,
       mount,
+      quantity('focal-length', 'Focal length, without its minus', 'focal-length', {
+        group: 'points',
+        hint: 'These three together say where the converter bends light. Without them it is taken as one thin lens.',
+      }),
+      quantity('principal-separation', 'HH′, between the principal planes', 'principal-separation', {
+        group: 'points',
+      }),
+      quantity('front-principal-depth', 'h, front metal ring to H', 'front-principal-depth', { group: 'points' }),
     ],
   },
   'reversing-ring': {
@@ -235,11 +243,47 @@ export const kinds = {
       quantity('stack-travel', 'Longest way', 'stack-travel', { hint: 'Of a rail.' }),
     ],
   },
+  'tube-lens': {
+    one: 'a tube lens',
+    several: 'Tube lenses',
+    fields: [
+      quantity('tube-focal-length', 'Focal length', 'tube-focal-length', {
+        ...needed,
+        hint: 'It goes so far before the sensor, rings or a tube between, with an infinity objective in front.',
+      }),
+    ],
+  },
+  'finite-objective': {
+    one: 'an objective for a tube',
+    several: 'Objectives for a tube',
+    fields: [
+      quantity('objective-magnification', 'Magnification', 'objective-magnification', {
+        ...needed,
+        hint: 'Engraved before the slash: 10×/0.25. On another length of tube it is another.',
+      }),
+      quantity('numerical-aperture', 'NA', 'numerical-aperture', { ...needed, hint: 'Engraved after the slash.' }),
+      quantity('working-distance', 'Working distance', 'working-distance', { ...needed, least: 0.01, most: 200 }),
+      quantity('tube-length', 'Tube length', 'extension', {
+        ...needed,
+        least: 100,
+        most: 250,
+        hint: 'Engraved, as in 160/0.17. An adapter to your mount counts as a ring.',
+      }),
+    ],
+  },
 } as const satisfies Record<string, KindPlan>;
 
 export type Kind = keyof typeof kinds;
 
+/** In the order that links count by. */
 export const kindNames = Object.keys(kinds) as Kind[];
+
+/** In the order in which readers look for them: what goes on the camera, then what stands beside it. */
+export const listedKinds: readonly Kind[] = [
+  ...kindNames.slice(0, kindNames.indexOf('flash')),
+  ...kindNames.slice(kindNames.indexOf('tube-lens')),
+  ...kindNames.slice(kindNames.indexOf('flash'), kindNames.indexOf('tube-lens')),
+];
 
 /** The table's row for a kind. */
 export const planOf = (kind: Kind): KindPlan => kinds[kind];
