@@ -18,6 +18,10 @@ export function textOfChain(chain: Chain): string {
   return chain.map(linkText).join(',');
 }
 
+/** Whether two things are one: what a link spells out is the part of the kit that says the same. */
+export const isSameThing = (one: Thing, other: Thing): boolean =>
+  one.slug === other.slug || (one.isOwn && other.isOwn && ownText(one) === ownText(other));
+
 /** The same as the value of a query's parameter: the separators stay as they are, for an address should be read. */
 export function addressOfChain(chain: Chain): string {
   return encodeURIComponent(textOfChain(chain)).replaceAll('%2C', ',').replaceAll('%3A', ':').replaceAll('%3D', '=');

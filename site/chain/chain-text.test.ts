@@ -3,9 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { assembleRig } from '#core/rig/assemble.ts';
 import { solveRig } from '#core/rig/solve.ts';
 import { benchChains } from '#tests/support/bench-chains.ts';
+import { isSameThing } from './chain-in-text.ts';
 import { chainInAddress, readChain, writeChain } from './chain-text.ts';
 import { engineChain, firstChain, mostLinks } from './chain.ts';
 import { crateThings } from './crate-things.ts';
+import { thingOf } from './own-thing.ts';
 
 const slugs = [...crateThings.keys()];
 const ofCrate = fc.array(
@@ -22,6 +24,22 @@ describe('a chain as a text', () => {
     expect(chainInAddress(readChain('body-23,reversing-ring,lens-28:turned:f11').chain)).toBe(
       'body-23,reversing-ring,lens-28:turned:f11',
     );
+  });
+
+  it('names a part of a kit as that kit does, wherever it was opened', () => {
+    const camera = {
+      kind: 'camera',
+      name: 'My camera',
+      'sensor-width': 36,
+      'sensor-height': 24,
+      'register-distance': 44,
+    } as const;
+    const ofKit = thingOf(camera, 'my-camera-1');
+    const ofLink = readChain(writeChain([{ thing: ofKit }])).chain[0]!.thing;
+    expect(ofLink.slug).not.toBe(ofKit.slug);
+    expect(isSameThing(ofLink, ofKit)).toBe(true);
+    expect(isSameThing(ofLink, thingOf({ ...camera, 'sensor-width': 35.9 }, 'my-camera-2'))).toBe(false);
+    expect(isSameThing(ofLink, firstChain()[0]!.thing)).toBe(false);
   });
 
   it('is read back as the same chain, own parts spelled out so that no kit is needed', () => {

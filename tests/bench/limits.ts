@@ -10,9 +10,9 @@ export const limits = {
   /** Of what it can come to load besides: what keeps the course on the device, problems where there are any, the projected view, and the renderer of pictures. */
   laterJs: { plain: 16_000, picture: 50_500 },
   /** Of the reader's own kit besides, fetched where one is kept: what checks it, and lenses as they focus where the page has none. */
-  kitJs: 17_900,
+  kitJs: 18_600,
   /** Of the bench: a page with a chain in it and its list; numbers, what sets a second chain, and what hands do come once the figure stands. */
-  benchJs: 69_200,
+  benchJs: 69_900,
   /** Of the page that measures photographs, before one is opened. */
   rulerJs: 60_000,
   /** Of all styles that a page names: those of its own figures, and of no other lesson's. */

@@ -147,6 +147,7 @@ test('own parts come from the kit, go into the address spelled out, and give ran
   await expect(page.locator('.answer[data-quantity="working-distance"] .range')).toContainText(/ to .*mm/);
   await expect(page.locator('.because')).toContainText('of this lens are assumed');
   await expect(page.locator('#first-add optgroup').first()).toHaveAttribute('label', 'Your kit');
+  await expect(page.locator('#first-camera option', { hasText: /camera$/ })).toHaveCount(1);
   const value = await output(page, 'magnification').getAttribute('data-value');
   // Elsewhere, without that kit.
   const address = page.url();
