@@ -40,10 +40,11 @@ export class Undoable<State> {
     this.#onset();
   }
 
-  /** What an address says takes the place of all. */
+  /** What an address says takes the place of all that was done. */
   open(state: State, notices: readonly string[]): void {
     this.now = state;
     this.notices = notices;
-    this.#onset();
+    this.said = '';
+    this.#before = [];
   }
 }

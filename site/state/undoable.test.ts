@@ -24,8 +24,9 @@ describe('what a page is set to', () => {
 
   it('says what an address asks in vain until something is set', () => {
     const page = new Undoable(0, () => undefined);
+    page.set(1, 'One now.');
     page.open(5, ['“x” is none.']);
-    expect([page.now, page.notices]).toEqual([5, ['“x” is none.']]);
+    expect([page.now, page.said, page.canUndo, page.notices]).toEqual([5, '', false, ['“x” is none.']]);
     page.set(6);
     expect(page.notices).toEqual([]);
   });
