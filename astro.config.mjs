@@ -66,6 +66,20 @@ const everyPageChunk = {
   priority: 1,
 };
 
+/** Lenses as they focus, for lessons that have no more of a chain; and chains of parts, which all take at once. */
+const lensChunk = {
+  name: 'lens',
+  test: /core.rig.(?:require-lens|internal-focusing|between-settings|lens-in-use|states-between|rear-protrusion|traced-focusing)\.ts/,
+  minShareCount: 3,
+  priority: 0.4,
+};
+const rigChunk = {
+  name: 'rig',
+  test: /core.rig.(?:solve|place|impossible-chain|assemble|objective-points|thin-converter|ray-paths|positions|outside-radius|element-points|cardinal-points|spans)\.ts/,
+  minShareCount: 3,
+  priority: 0.3,
+};
+
 /** How a sheet is drawn, for pages with a figure that are no lesson. */
 const drawingChunk = {
   name: 'drawing',
@@ -130,7 +144,17 @@ export default defineConfig({
       rolldownOptions: {
         output: {
           codeSplitting: {
-            groups: [storedChunk, chanceChunk, everyPageChunk, drawingChunk, workbookChunk, stageChunk, practiceChunk],
+            groups: [
+              storedChunk,
+              chanceChunk,
+              everyPageChunk,
+              drawingChunk,
+              lensChunk,
+              rigChunk,
+              workbookChunk,
+              stageChunk,
+              practiceChunk,
+            ],
           },
         },
       },
