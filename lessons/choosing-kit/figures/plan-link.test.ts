@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
-import { readChainBy } from '#site/chain/chain-in-text.ts';
+import { readChainBy } from '#site/chain/chain-from-text.ts';
 import { everyLessonFile } from '#tests/support/lessons.ts';
 import { bench } from '../bench.svelte.ts';
 import { benchLink, planLink } from './plan-link.ts';
