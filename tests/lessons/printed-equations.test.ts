@@ -15,7 +15,7 @@ import { quantitiesIn, sidesOf } from '#tests/support/every-formula.ts';
 import { everyLessonFile, lessonSlugs } from '#tests/support/lessons.ts';
 import { readNumber } from '#tests/support/printed-equation.ts';
 import { root } from '#tests/support/run.ts';
-import { texValue, type TexValue } from '#tests/support/tex-value.ts';
+import { texValue } from '#tests/support/tex-value.ts';
 import { anySettingOf, innerSettingOf } from './settings.ts';
 
 /**
@@ -52,19 +52,13 @@ function setIn(object: string): Set {
   ) as Set;
 }
 
-const evaluators = new Map<string, TexValue>();
-function rightOf({ tex }: AnyFormula): TexValue {
-  if (!evaluators.has(tex)) evaluators.set(tex, texValue(sidesOf(tex).right));
-  return evaluators.get(tex)!;
-}
-
 /** What is wrong with an equation as it is printed; undefined where rounding explains all of it. */
 function faultOf(formula: AnyFormula, texts: Readonly<Record<string, string>>): string | undefined {
   const { gives, tex } = formula;
   const given = quantitiesIn(sidesOf(tex).right).map((name) => [name, readNumber(name, texts[name]!)] as const);
   const printed = readNumber(gives, texts[gives]!);
   const values = Object.fromEntries(given.map(([name, { value }]) => [name, Number(value.toPrecision(12))]));
-  const ours = rightOf(formula)(values);
+  const ours = texValue(sidesOf(tex).right)(values);
   if (Math.abs(ours - printed.value) <= printed.half * (1 + 1e-6)) return undefined;
   return `${tex}: ${given.map(([name]) => `${name} ${texts[name]}`).join(', ')} give ${ours}, printed ${texts[gives]}`;
 }
