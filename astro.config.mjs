@@ -15,6 +15,7 @@ import { setWithinExamples } from './site/build/set-within-examples.ts';
 import { spareSvelte } from './site/build/spare-svelte.ts';
 import { stylesOnce } from './site/build/styles-once.ts';
 import { plainImports } from './site/build/plain-imports.ts';
+import { plainMarkup } from './site/build/plain-markup.ts';
 import { leavePrintedTextBehind } from './site/build/without-printed-text.ts';
 import { offline } from './site/offline/write-worker.ts';
 import { katexWoff2 } from './site/build/katex-woff2.ts';
@@ -79,6 +80,8 @@ export default defineConfig({
   integrations: [
     onServerAlone(svelte({ compilerOptions: { cssHash, discloseVersion: false, runes: true } })),
     mdx(),
+    plainMarkup(),
+    // It tells from the files as they are whether they are new.
     offline(),
   ],
   security: {

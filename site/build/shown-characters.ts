@@ -1,5 +1,7 @@
 import { globSync, readFileSync } from 'node:fs';
 import katex from 'katex';
+import { glossary } from '#core/quantity/glossary.ts';
+import { everyEquation } from './equations.ts';
 
 const sources = '{core,site,lessons}/**/*.{ts,svelte,astro,mdx,css,js}';
 const tests = /\.test\.ts$/;
@@ -43,4 +45,17 @@ function setAs(name: string): string {
     }
   }
   return '';
+}
+
+/** All that formulas set in their italic: the letters of quantities, and what formulas have besides. */
+export async function italicLetters(): Promise<string> {
+  const letters = Object.values(glossary).map(({ tex }) => katex.renderToString(tex));
+  const equations = Object.values(await everyEquation()).flat();
+  return italicsIn([...letters, ...equations].join(''));
+}
+
+/** What the markup *html* sets in the italic of formulas, each character once. */
+export function italicsIn(html: string): string {
+  const texts = [...html.matchAll(/class=\\?"[a-z ]*\bmathnormal\b[^>]*>([^<]*)</g)].map(([, text = '']) => text);
+  return [...new Set(texts.join(''))].sort().join('');
 }

@@ -3,14 +3,18 @@ import { createRequire } from 'node:module';
 import { basename, dirname, join, relative, sep } from 'node:path';
 import subsetFont from 'subset-font';
 import type { Plugin } from 'vite';
-import { shownCharacters } from './shown-characters.ts';
+import { italicLetters, shownCharacters } from './shown-characters.ts';
 
 const font = /\.woff2(?:\?url)?$/;
 const inStyles = /url\((["']?)([^"')]+\.woff2)\1\)/g;
 /** Of this face the styles take one figure. */
 const zeroOnly = /work-sans/;
+/** Formulas set nothing but letters in this face. */
+const lettersOnly = /KaTeX_Math-/;
 /** Weights that the styles use. */
 const weights = { wght: { min: 400, max: 700 } };
+/** What pairs of letters keep between them, and figures of one width; nothing here is set with loose accents. */
+const keepFeatures = ['kern', 'liga', 'tnum'];
 
 const resolveFrom = createRequire(import.meta.url).resolve;
 
@@ -21,15 +25,24 @@ const resolveFrom = createRequire(import.meta.url).resolve;
 export function subsetFonts(folder = 'node_modules/.cache/ring-and-ruler-fonts'): Plugin {
   let root = process.cwd();
   let characters = '';
+  let letters: Promise<string> | undefined;
   const made = new Map<string, Promise<string>>();
 
+  async function charactersOf(file: string): Promise<string> {
+    if (zeroOnly.test(file)) return '0';
+    if (lettersOnly.test(file)) return (letters ??= italicLetters());
+    return (characters ||= shownCharacters());
+  }
+
   async function make(file: string): Promise<string> {
-    characters ||= shownCharacters();
     const target = join(root, folder, basename(file));
     const variationAxes = basename(file).includes('-wght-') ? weights : {};
-    const part = await subsetFont(readFileSync(file), zeroOnly.test(file) ? '0' : characters, {
+    // Screens of today place points finely: no browser that shows these pages needs to be told how to round them.
+    const part = await subsetFont(readFileSync(file), await charactersOf(file), {
       targetFormat: 'woff2',
       variationAxes,
+      keepFeatures,
+      noHinting: true,
     });
     mkdirSync(dirname(target), { recursive: true });
     writeFileSync(target, part);

@@ -1,4 +1,4 @@
-/** How long a page takes from the hand's movement to the frame that shows it, with the processor slowed down. */
+/** How long a page takes from the hand's movement to the frame that shows it. */
 import type { Browser, CDPSession, Locator, Page } from '@playwright/test';
 
 /** Milliseconds of every movement of one drag. */
@@ -57,14 +57,14 @@ function installProbe(): void {
   }
 }
 
-/** A page made ready to be dragged on: slowed down and timed. */
-export async function slowPage(browser: Browser, open: (page: Page) => Promise<unknown>): Promise<Page> {
+/** A page made ready to be dragged on: timed, and slowed down as many times as it is paced. */
+export async function timedPage(browser: Browser, open: (page: Page) => Promise<unknown>) {
   const page = await browser.newPage({ viewport: { width: 1280, height: 720 }, serviceWorkers: 'block' });
   await open(page);
   await page.evaluate(installProbe);
   const session: CDPSession = await page.context().newCDPSession(page);
-  await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
-  return page;
+  const pace = (times: number) => session.send('Emulation.setCPUThrottlingRate', { rate: times });
+  return { page, pace };
 }
 
 /** What a handle is called in the tables. */
@@ -145,11 +145,3 @@ export async function dragUnheard(page: Page, handle: Locator): Promise<Drag> {
   await page.evaluate(() => (window.dragProbe.deaf = false));
   return unheard;
 }
-
-/** The bare page of the comparison: one slider mirrored into text. */
-export const barePage = `<!doctype html><title>bare</title>
-<input type="range" min="0" max="1000" style="width: 20rem"><output></output>
-<script>
-  const slider = document.querySelector('input');
-  slider.oninput = () => (document.querySelector('output').textContent = slider.value);
-</script>`;

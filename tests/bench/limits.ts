@@ -19,14 +19,14 @@ export const limits = {
   css: 22_500,
   /** Bytes over the wire of a first visit, fonts and headers included. */
   firstVisit: 170_000,
-  /** Milliseconds a page may work on one movement at the slowed-down pace: one frame at 60 Hz. */
-  work: 1000 / 60,
+  /** How many times the work on a movement of the same page with its scripts deaf a page may take, as a rule, slowed down. */
+  work: 2,
+  /** Milliseconds from a movement to its frame at full speed, 95 times in 100: where it is more, a frame was missed. */
+  toFrame: 33,
   /** Milliseconds a page with a picture may be busy with one thing at full speed, where the picture comes in. */
   blocked: 16,
   /** Milliseconds from a movement to its sketch. */
   sketch: 50,
-  /** How many times the bare page's time a page may take from movement to frame. */
-  ratio: 1.5,
 } as const;
 
 export const verdict = (holds: boolean) => (holds ? 'holds' : '**exceeded**');

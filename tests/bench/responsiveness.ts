@@ -1,40 +1,30 @@
 import type { Browser, Locator, Page } from '@playwright/test';
-import { barePage, drag, dragUnheard, labelOf, slowPage, type Drag } from './drag.ts';
+import { drag, dragUnheard, labelOf, slowdown, timedPage, type Drag } from './drag.ts';
 import { percentile } from './percentile.ts';
 
-/** Milliseconds of one handle of a page, beside those of the bare page measured in between; 95th percentiles but for the medians. */
+/** Milliseconds that one handle of a page takes from the hand's movement on. */
 export interface Responsiveness {
   readonly handle: string;
-  readonly toFrame: number;
-  readonly bareToFrame: number;
-  readonly work: number;
-  readonly bareWork: number;
+  /** From the moment the page hears of a movement, slowed down: the median, and what 95 in 100 do not exceed. */
   readonly medianWork: number;
-  readonly bareMedianWork: number;
+  readonly work: number;
+  /** Tasks over 50 ms, slowed down. */
   readonly longTasks: number;
+  /** From the movement's own timestamp to the task after its frame, at full speed: what 95 in 100 do not exceed. */
+  readonly toFrame: number;
   readonly moved: boolean;
 }
 
-/** A page whose scripts hear nothing of its slider, beside the bare page: what no script of ours can mend. */
-export interface Floor {
-  readonly work: number;
-  readonly bareWork: number;
+/** The same page whose scripts hear nothing of its first slider: what no script of ours can mend. Slowed down but for `toFrame`. */
+export interface Deaf {
   readonly medianWork: number;
-  readonly bareMedianWork: number;
+  readonly work: number;
+  readonly toFrame: number;
 }
 
 export interface LessonResponsiveness {
   readonly handles: readonly Responsiveness[];
-  readonly floor: Floor;
-}
-
-const rounds = 2;
-
-function share(part: number, drags: readonly Drag[], of: 'toFrame' | 'work'): number {
-  return percentile(
-    drags.flatMap((one) => one[of]),
-    part,
-  );
+  readonly deaf: Deaf;
 }
 
 /** Every slider and everything in a figure that can be taken hold of. */
@@ -55,48 +45,45 @@ export function unfold(page: Page): Promise<void> {
   });
 }
 
-/** Drags every handle of the page at *address*, each from the lesson's start, and, turn about, the bare page's slider. */
+/** Drags every handle of the page at *address*, each from the lesson's start, slowed down and at full speed; before and after them its slider, deaf. */
 export async function responsivenessOf(browser: Browser, address: string): Promise<LessonResponsiveness> {
-  const bare = await slowPage(browser, (page) => page.setContent(barePage));
-  const page = await slowPage(browser, async (opened) => {
+  const { page, pace } = await timedPage(browser, async (opened) => {
     await opened.goto(address, { waitUntil: 'networkidle' });
     await unfold(opened);
   });
-
-  async function besideBare(dragOurs: () => Promise<Drag>) {
-    const ours: Drag[] = [];
-    const theirs: Drag[] = [];
-    for (let round = 0; round < rounds; round++) {
-      theirs.push(await drag(bare, bare.locator('input')));
-      ours.push(await dragOurs());
-    }
-    const numbers = {
-      toFrame: share(0.95, ours, 'toFrame'),
-      bareToFrame: share(0.95, theirs, 'toFrame'),
-      work: share(0.95, ours, 'work'),
-      bareWork: share(0.95, theirs, 'work'),
-      medianWork: share(0.5, ours, 'work'),
-      bareMedianWork: share(0.5, theirs, 'work'),
-    };
-    return { ours, numbers };
-  }
+  const atBothPaces = async (once: () => Promise<Drag>) => {
+    await pace(slowdown);
+    const slowed = await once();
+    await pace(1);
+    return { slowed, full: await once() };
+  };
 
   const slider = page.locator('input[type="range"]:not([disabled]):visible').first();
-  const { numbers: floor } = await besideBare(() => dragUnheard(page, slider));
-
+  const unheard = [await atBothPaces(() => dragUnheard(page, slider))];
   const handles: Responsiveness[] = [];
   for (const { label, locator } of await handlesOf(page)) {
-    await page.bringToFront();
     await page.getByRole('button', { name: 'Reset all settings' }).click();
-    const { ours, numbers } = await besideBare(() => drag(page, locator));
+    const { slowed, full } = await atBothPaces(() => drag(page, locator));
     handles.push({
       handle: label,
-      ...numbers,
-      longTasks: ours.reduce((total, { longTasks }) => total + longTasks, 0),
-      moved: ours.every(({ moved }) => moved),
+      medianWork: percentile(slowed.work, 0.5),
+      work: percentile(slowed.work, 0.95),
+      longTasks: slowed.longTasks,
+      toFrame: percentile(full.toFrame, 0.95),
+      moved: slowed.moved && full.moved,
     });
   }
+  unheard.push(await atBothPaces(() => dragUnheard(page, slider)));
   await page.close();
-  await bare.close();
-  return { handles, floor };
+
+  const deafWork = unheard.flatMap(({ slowed }) => slowed.work);
+  const deaf = {
+    medianWork: percentile(deafWork, 0.5),
+    work: percentile(deafWork, 0.95),
+    toFrame: percentile(
+      unheard.flatMap(({ full }) => full.toFrame),
+      0.95,
+    ),
+  };
+  return { handles, deaf };
 }

@@ -1,4 +1,8 @@
 import { expect, test } from '@playwright/test';
+import { globSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { italicLetters, italicsIn } from '#site/build/shown-characters.ts';
+import { dist } from '../bench/built.ts';
 import { limits } from '../bench/limits.ts';
 import { jsLimitOf, weightOf } from '../bench/weight.ts';
 import { lessons } from './pages.ts';
@@ -28,4 +32,14 @@ test('the bench fetches formulas, glass and the projected view when they are wan
   const { js, laterJs } = weightOf('bench/');
   expect(js).toBeLessThan(limits.benchJs);
   expect(laterJs).toBeGreaterThan(50_000);
+});
+
+test('formulas are set in letters that their italic has been left', async () => {
+  const built = globSync('{**/*.html,_astro/*.js}', { cwd: dist }).map((name) =>
+    readFileSync(join(dist, name), 'utf8'),
+  );
+  const set = italicsIn(built.join(''));
+  expect(set).toMatch(/N.*f.*m.*λ/s);
+  const left = new Set(await italicLetters());
+  expect([...set].filter((letter) => !left.has(letter))).toEqual([]);
 });
