@@ -15,7 +15,7 @@ import { quantitiesIn, sidesOf } from '#tests/support/every-formula.ts';
 import { everyLessonFile, lessonSlugs } from '#tests/support/lessons.ts';
 import { readNumber } from '#tests/support/printed-equation.ts';
 import { root } from '#tests/support/run.ts';
-import { texValue, type TexValue } from '#tests/support/tex-value.ts';
+import { texValue } from '#tests/support/tex-value.ts';
 import { anySettingOf, innerSettingOf } from './settings.ts';
 
 /**
@@ -52,14 +52,13 @@ function setIn(object: string): Set {
   ) as Set;
 }
 
-const evaluators = new Map<string, TexValue>();
 function rightOf({ tex, constant }: AnyFormula, texts: Readonly<Record<string, string>>): TexValue {
   // A constant has the digits that are printed of it.
-  const right = sidesOf(tex).right.replace(constant ? constant.value.toFixed(10) : ' ', (all) =>
-    constant ? texts[ofConstant]! : all,
+  return texValue(
+    sidesOf(tex).right.replace(constant ? constant.value.toFixed(10) : ' ', (all) =>
+      constant ? texts[ofConstant]! : all,
+    ),
   );
-  if (!evaluators.has(right)) evaluators.set(right, texValue(right));
-  return evaluators.get(right)!;
 }
 
 /** What is wrong with an equation as it is printed; undefined where rounding explains all of it. */
