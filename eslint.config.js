@@ -71,7 +71,18 @@ const skippedTest = {
 const buildKnowledge = { selector: 'MetaProperty', message: 'The core knows no build: it runs as it stands.' };
 
 export default defineConfig([
-  { ignores: ['dist/', '.astro/', 'node_modules/', 'test-results/', 'playwright-report/', 'coverage/', '.mutation/'] },
+  {
+    ignores: [
+      'dist/',
+      '.astro/',
+      'node_modules/',
+      'test-results/',
+      'playwright-report/',
+      'coverage/',
+      '.mutation/',
+      '.svelte-check/',
+    ],
+  },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   js.configs.recommended,
   tseslint.configs.recommended,

@@ -7,6 +7,7 @@ const smaller = { 'frame-fill': 0.35, 'settling-time': 0.3 };
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'how-large',
     question: 'A jumping spider, 6 mm wide. How large on the sensor, to take half of the picture?',
     options: ['Life size', 'Twice life size', 'Three times'],
     holds: 2,
@@ -16,6 +17,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'plan',
   },
   {
+    id: 'what-for-it',
     question: 'The macro lens goes to life size by itself. What must be added?',
     options: ['One ring', 'All the rings', 'The bellows'],
     holds: 2,
@@ -26,6 +28,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['extension'],
   },
   {
+    id: 'room',
     question: 'It lets nothing come nearer than 30 mm, which is the circle. Is there room?',
     options: ['Yes', 'No'],
     holds: 0,
@@ -36,6 +39,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['working-distance'],
   },
   {
+    id: 'one-frame',
     question: 'It is 3 mm deep. Will one frame do, closed further?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -45,6 +49,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'plan',
   },
   {
+    id: 'stack',
     question: 'So a stack. It holds still for 8 s, not for a minute: are all frames done, half, or fewer?',
     options: ['All', 'Half', 'Fewer'],
     holds: 2,
@@ -54,6 +59,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'plan',
   },
   {
+    id: 'smaller',
     question: 'A third of the picture, and 0.3 s from frame to frame: is that in time?',
     options: ['Yes', 'No'],
     holds: 0,
@@ -63,6 +69,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'card',
   },
   {
+    id: 'first-frame',
     question: 'Its first frame by itself: how much of the 3 mm is sharp, half, a tenth, or less?',
     options: ['Half', 'A tenth', 'Less'],
     holds: 2,
@@ -72,6 +79,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'picture',
   },
   {
+    id: 'shutter-or-flash',
     question: 'At ISO 6400 daylight would do, in noise. At ISO 200: shutter or flash?',
     options: ['Shutter', 'Flash'],
     holds: 1,
@@ -82,6 +90,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'time',
   },
   {
+    id: 'softer',
     question: 'The bare head makes hard shadows. Twice as far away, or diffusing paper, nearer?',
     options: ['Twice as far away', 'Paper, nearer'],
     holds: 1,
@@ -91,6 +100,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'plan',
   },
   {
+    id: 'leave-it',
     question: 'It turns away each time the light comes near. Go after it, or leave it?',
     options: ['Go after it', 'Leave it'],
     holds: 1,

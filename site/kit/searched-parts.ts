@@ -7,6 +7,7 @@ import { ownThing } from '#site/chain/own-thing.ts';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import type { Option } from '#site/state/choice.ts';
 import { ownParts, type OwnCamera, type OwnParts } from '#site/state/own-parts.svelte.ts';
+import { converterPoints } from './converter-points.ts';
 import { registerOf } from './known-lens.ts';
 import { numberIn, partsOf, wordsIn, type Kit, type KitPart } from './part.ts';
 
@@ -105,14 +106,17 @@ function rowOf(
       return { part: 'ring', ...item, extension: numberIn(part, 'extension')!, coupled };
     case 'reversing-ring':
       return { part: 'reversing ring', ...item, extension: numberIn(part, 'extension')! };
-    case 'converter':
+    case 'converter': {
+      const points = converterPoints(part);
       return {
         part: 'converter',
         ...item,
         converterFactor: numberIn(part, 'converter-factor')!,
         converterLength: numberIn(part, 'converter-length')!,
         coupled,
+        ...(points && { points }),
       };
+    }
     case 'close-up-lens':
       return { part: 'close-up lens', id, price, closeUpPower: numberIn(part, 'close-up-power')! };
     case 'coupling-ring':

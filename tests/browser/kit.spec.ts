@@ -40,12 +40,15 @@ test('a kit is entered, kept, and listed first in a lesson, with the ranges of w
   await page.locator('.add button[type="submit"]').press('Enter');
   await add(page, 'ring', { extension: '13' });
   await expect(parts(page)).toHaveCount(3);
+  // The focus is with what has just been entered.
+  await expect(parts(page).nth(2).locator('.name')).toBeFocused();
   await expect(page.locator('.why')).toContainText('of this lens are assumed');
   await page.reload();
   await expect(parts(page)).toHaveCount(3);
   await page.getByRole('button', { name: 'Remove My fifty' }).click();
   await expect(parts(page)).toHaveCount(2);
-  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeFocused();
+  await page.keyboard.press('Enter');
   await expect(parts(page).nth(1)).toContainText('My fifty');
 
   await page.goto('lessons/extension/');

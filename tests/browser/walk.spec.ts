@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { lessons } from './pages.ts';
+import { lessons, sharing } from './pages.ts';
 import { coloursAt, expectAccessible } from './walk/axe.ts';
 import { expectBuiltWhole } from './walk/built.ts';
 import { dragFirstHandle, moveFirstInput } from './walk/figure.ts';
@@ -34,7 +34,7 @@ for (const [index, path] of lessons.entries()) {
     await step('answers a prediction', () => predict(page));
     await step('marks a problem', () => practise(page, asksForNumber, 7));
     await step('has every kind of problem and its working', () => openEveryKind(page, families));
-    await step('plays its steps', () => projectAllSteps(page));
+    await step('plays its steps', () => projectAllSteps(page, sharing.includes(path)));
     await step('prints', () => expectPrinted(page));
     await step('fits one sheet of paper, to a true scale', () => expectLearnersSheet(page, 'Letter'));
     await step('has readings as high in words as in numbers', () => expectReadingsAsHigh(page));

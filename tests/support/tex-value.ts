@@ -1,4 +1,4 @@
-import { ComputeEngine } from '@cortex-js/compute-engine';
+import { compile, ComputeEngine } from '@cortex-js/compute-engine';
 import { quantitiesIn } from './every-formula.ts';
 
 /** Evaluates the expression it was made from for values keyed by quantity id. */
@@ -13,6 +13,15 @@ export type TexValue = (values: Readonly<Record<string, number>>) => number;
  * Throws on a bare letter or prime and on what the library cannot parse; the evaluator throws where the result is no real number.
  */
 export function texValue(tex: string): TexValue {
+  const known = evaluators.get(tex) ?? evaluatorOf(tex);
+  evaluators.set(tex, known);
+  return known;
+}
+
+/** By the expression: a fresh library takes longer to set up than an expression to be evaluated a hundred times. */
+const evaluators = new Map<string, TexValue>();
+
+function evaluatorOf(tex: string): TexValue {
   const stray = /[A-Za-z']/.exec(tex.replaceAll(/\\q\{[^}]*\}|\\operatorname\{[a-z]+\}|\\[A-Za-z]+/g, ''));
   if (stray)
     throw new Error(`a bare ${stray[0]} in ${tex}: quantities are written \\q{id}, the exponential \\exp(...)`);
@@ -27,12 +36,20 @@ export function texValue(tex: string): TexValue {
   const unknown = parsed.symbols.filter((symbol) => !known.has(symbol));
   if (!parsed.isValid || unknown.length > 0) throw new Error(`cannot read ${tex}: ${JSON.stringify(parsed.json)}`);
 
+  // Compiled, for interpreting an expression takes a hundred times as long, and some are asked for thousands of values.
+  const { run, success } = compile(parsed);
+  if (!success || !run) throw new Error(`cannot compile ${tex}`);
   return (values) => {
-    for (const [id, name] of nameOf) engine.assign(name, values[id]!);
-    const { re, im } = parsed.N();
+    const named = Object.fromEntries([...nameOf].map(([id, name]) => [name, values[id]!]));
+    const { re, im } = complex(run(named));
     if (!Number.isFinite(re) || im !== 0) throw new Error(`${tex} is ${re} + ${im}i at ${JSON.stringify(values)}`);
     return re;
   };
+}
+
+/** What a compiled expression gives: a number, or its two parts where it may have left the real ones. */
+function complex(value: unknown): { readonly re: number; readonly im: number } {
+  return typeof value === 'number' ? { re: value, im: 0 } : (value as { re: number; im: number });
 }
 
 /** 0, 1, ... 25, 26 as a, b, ... z, ba: names of letters only, which the library takes for one symbol. */

@@ -36,23 +36,35 @@ export function rulerLying({ spacing, tilt, turn = 0, reach, ink = 0.9 }: RulerP
     const { pitch, seed } = options;
     const brushed = grain(0.4 * spacing, pitch, seed);
     const [along, aside] = [Math.cos(turn), Math.sin(turn)];
+    const size = 0.28 * spacing;
+    const half = 0.09 * spacing;
+    // A million samples: what a place is too far from is not looked for.
+    const lineAt = (t: number, v: number): number => {
+      const nearest = Math.round(t / spacing);
+      const line = stroke(t - nearest * spacing, half, Math.max(pitch / cosine, 0.002 * spacing));
+      if (line === 0) return 0;
+      const long = nearest % 10 === 0 ? 9 : nearest % 5 === 0 ? 7 : 5;
+      return line * within(Math.abs(v + (long / 2 - 2.5) * spacing) - (long / 2) * spacing, pitch);
+    };
+    const figureAt = (t: number, v: number): number => {
+      const row = v / size + 38;
+      if (row < -1 || row > 7) return 0;
+      const tenth = 10 * Math.round(t / spacing / 10);
+      const text = distanceToText(String(Math.abs(tenth)), (t - tenth * spacing) / size + 2, row);
+      return stroke(size * text, half, pitch);
+    };
     return painted(options, (x, y, sample) => {
       // Seen from far away the ruler is shorter by the cosine.
       const t = (x * along + y * aside) / cosine;
       const v = y * along - x * aside;
-      const nearest = Math.round(t / spacing);
-      const long = nearest % 10 === 0 ? 9 : nearest % 5 === 0 ? 7 : 5;
-      const isUpper = within(Math.abs(v + (long / 2 - 2.5) * spacing) - (long / 2) * spacing, pitch);
-      const line = stroke(t - nearest * spacing, 0.09 * spacing, Math.max(pitch / cosine, 0.002 * spacing));
-      const size = 0.28 * spacing;
-      const tenth = 10 * Math.round(t / spacing / 10);
-      const text = distanceToText(String(Math.abs(tenth)), (t - tenth * spacing) / size + 2, v / size + 38);
-      const figure = stroke(size * text, 0.09 * spacing, pitch);
-      const dark = ink * Math.max(line * isUpper, figure);
-      const bare = 0.66 + 0.1 * brushed(t / 6, v) - 0.05 * (x / Math.max(reach, 1));
       // Beyond its edges lies the table.
       const onRuler = within(Math.abs(v + 4.5 * spacing) - 8 * spacing, pitch);
-      const light = 0.22 * (1 - onRuler) + Math.max(0.02, bare) * (1 - dark) * onRuler;
+      let light = 0.22 * (1 - onRuler);
+      if (onRuler > 0) {
+        const dark = ink * Math.max(lineAt(t, v), figureAt(t, v));
+        const bare = 0.66 + 0.1 * brushed(t / 6, v) - 0.05 * (x / Math.max(reach, 1));
+        light += Math.max(0.02, bare) * (1 - dark) * onRuler;
+      }
       sample.red = light;
       sample.green = light;
       sample.blue = light;

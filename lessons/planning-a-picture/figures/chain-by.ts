@@ -1,7 +1,7 @@
 import { subjectDepthInOneFrame } from '#core/depth/subject-depth-in-one-frame.formula.ts';
 import { searchSoundKit, type KitSearch } from '#core/rig/kit/search-sound-kit.ts';
 import { verdicts } from '#core/rig/kit/verdict.ts';
-import { readChainBy, spellsOut, type ChainReading, type ReadOwn } from '#site/chain/chain-in-text.ts';
+import { readChainBy, spellsOut, type ChainReading, type ReadOwn } from '#site/chain/chain-from-text.ts';
 import { chainOfRows, ownCamera } from '#site/chain/chain-of-rows.ts';
 import { crateThing } from '#site/chain/crate-things.ts';
 import type { Thing } from '#site/chain/thing.ts';

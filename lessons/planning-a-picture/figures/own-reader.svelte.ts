@@ -1,4 +1,4 @@
-import type { ReadOwn } from '#site/chain/chain-in-text.ts';
+import type { ReadOwn } from '#site/chain/chain-from-text.ts';
 
 /** What reads parts that an address spells out: fetched when there are any. */
 class OwnReader {

@@ -1,12 +1,15 @@
 import { expect, type Page } from '@playwright/test';
 import { crowded } from './room.ts';
 
-/** Old projectors, a laptop’s window, a large screen, a phone lying. */
+/** An old projector and a phone lying: the narrowest and the widest for their height, and the smallest. Between them stand all others. */
 const furtherWalls = [
   { width: 1024, height: 768 },
+  { width: 844, height: 390 },
+];
+/** A laptop’s window, as wide for its height as a phone lying, and a large screen, a larger 1280 × 720: for lessons that are asked what all share. */
+const likeOthers = [
   { width: 1280, height: 600 },
   { width: 1920, height: 1080 },
-  { width: 844, height: 390 },
 ];
 
 type Half = 'question' | 'answer';
@@ -31,10 +34,15 @@ interface Found {
  * Plays all steps: every question and answer on one wall, then the answers on further walls and on a phone in the hand, backward and forward. A
  * question is its answer's figure at another setting under the same words. Another step costs a browser less than another size, so a wall is
  * taken once.
+ *
+ * @param everyWall whether on walls, too, that show what another does at another size
  */
-export async function projectAllSteps(page: Page): Promise<void> {
+export async function projectAllSteps(page: Page, everyWall: boolean): Promise<void> {
   await page.setViewportSize({ width: 1280, height: 720 });
-  const steps = await page.locator('.stage-steps > li').count();
+  const ids = await page
+    .locator('.stage-steps > li')
+    .evaluateAll((items) => items.map((item) => (item as HTMLElement).dataset['stageNames']!.split(' ')[0]));
+  const steps = ids.length;
   expect(steps).toBeGreaterThan(3);
   const stage = page.locator('.stage');
   const labelOf = ({ step, half }: Place) => `Projected view, step ${step} of ${steps}, ${half}`;
@@ -49,16 +57,16 @@ export async function projectAllSteps(page: Page): Promise<void> {
   for (const [index, { label, named, question, caption, faults }] of told.entries()) {
     const { step, half } = places[index]!;
     expect(label).toBe(labelOf({ step, half }));
-    expect(named, `step ${step} in the address`).toBe(`${step}`);
+    expect(named, `step ${step} in the address`).toBe(ids[step - 1]);
     expect(question, `step ${step}`).not.toBe('');
-    // While the question is open nothing is given away.
+    // While the question is open nothing is given away; what speaks of a picture waits for it.
     expect(caption, `step ${step}`).toMatch(half === 'answer' ? /^(?!.*(?:[{}]|NaN|undefined)).+/s : /^$/);
     expect(faults, label).toEqual([]);
   }
 
   const answers = numbers.map((step) => labelOf({ step, half: 'answer' }));
   const onwards: { width: number; height: number; look: () => string[] }[] = [
-    ...furtherWalls.map((wall) => ({ ...wall, look: crowded })),
+    ...[...furtherWalls, ...(everyWall ? likeOthers : [])].map((wall) => ({ ...wall, look: crowded })),
     { width: 390, height: 844, look: outOfHand },
   ];
   for (const [index, { width, height, look }] of onwards.entries()) {
