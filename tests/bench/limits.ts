@@ -17,6 +17,8 @@ export const limits = {
   kitJs: 18_600,
   /** Of the bench: a page with a chain in it and its list; numbers, what sets a second chain, and what hands do come once the figure stands. */
   benchJs: 69_200,
+  /** Of the other pages beside the lessons, by the name of each. */
+  pagesJs: { kit: 57_000, 'field-card': 85_300, check: 38_500, practice: 61_200, workshop: 52_800 },
   /** Of the page that measures photographs, before one is opened. */
   rulerJs: 60_000,
   /** Of all styles that a page names: those of its own figures, and of no other lesson's. */
