@@ -2,6 +2,8 @@ import type { StageStep } from '#site/stage/step.ts';
 
 /** Time is no matter until it is asked about. */
 const patient = { 'time-limit': 60 };
+/** Small enough for the frames to be done. */
+const smaller = { 'frame-fill': 0.35, 'settling-time': 0.3 };
 
 export const stage: readonly StageStep[] = [
   {
@@ -12,7 +14,7 @@ export const stage: readonly StageStep[] = [
     caption: '{magnification}: its image is half of the sensor’s width. From this all else follows.',
     from: { 'frame-fill': 0.1, ...patient },
     set: patient,
-    sheet: 'size',
+    sheet: 'plan',
   },
   {
     id: 'what-for-it',
@@ -20,19 +22,20 @@ export const stage: readonly StageStep[] = [
     options: ['One ring', 'All the rings', 'The bellows'],
     holds: 2,
     caption: '{extension} between lens and camera: past all the rings, so the bellows.',
-    from: { 'frame-fill': 0.16, ...patient },
-    set: patient,
-    sheet: 'place',
+    from: patient,
+    set: { ...patient, question: 2 },
+    sheet: 'plan',
+    withheld: ['extension'],
   },
   {
     id: 'room',
-    question: 'It lets nothing come nearer than 30 mm. Is there room, also for a light at 60 mm?',
+    question: 'It lets nothing come nearer than 30 mm, which is the circle. Is there room?',
     options: ['Yes', 'No'],
     holds: 0,
-    caption: 'Yes: {working-distance} before the lens. The light comes in from the side.',
-    from: patient,
-    set: { 'flash-distance': 60, ...patient },
-    sheet: 'place',
+    caption: 'Yes: {working-distance} before the lens.',
+    from: { ...patient, question: 2 },
+    set: { ...patient, question: 3 },
+    sheet: 'plan',
     withheld: ['working-distance'],
   },
   {
@@ -41,9 +44,9 @@ export const stage: readonly StageStep[] = [
     options: ['Yes', 'No'],
     holds: 1,
     caption: 'No. T is by rays alone. With diffraction one frame holds {one-frame.subject-depth} at most at this size.',
-    from: { 'f-number': 2.8, ...patient },
-    set: patient,
-    sheet: 'size',
+    from: { ...patient, question: 3 },
+    set: { ...patient, question: 4 },
+    sheet: 'plan',
   },
   {
     id: 'stack',
@@ -51,10 +54,9 @@ export const stage: readonly StageStep[] = [
     options: ['All', 'Half', 'Fewer'],
     holds: 2,
     caption: 'Fewer: {in-time.frame-count}, for all take {stack-time}. Make it smaller.',
-    from: patient,
-    set: {},
-    sheet: 'time',
-    withheld: ['stack-time'],
+    from: { question: 4 },
+    set: { question: 5 },
+    sheet: 'plan',
   },
   {
     id: 'smaller',
@@ -62,8 +64,8 @@ export const stage: readonly StageStep[] = [
     options: ['Yes', 'No'],
     holds: 0,
     caption: '{frame-count} frames in {stack-time}: done. The card had said which answer to change.',
-    from: {},
-    set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
+    from: { question: 5 },
+    set: { ...smaller, question: 5 },
     sheet: 'card',
   },
   {
@@ -72,8 +74,8 @@ export const stage: readonly StageStep[] = [
     options: ['Half', 'A tenth', 'Less'],
     holds: 2,
     caption: 'Less: {depth-of-field}. Left all frames merged, right the first: sharp at the near end only.',
-    from: { 'frame-fill': 0.35, 'settling-time': 0.3, beside: 'light' },
-    set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
+    from: { ...smaller, question: 5, beside: 'light' },
+    set: { ...smaller, question: 5 },
     sheet: 'picture',
   },
   {
@@ -83,8 +85,8 @@ export const stage: readonly StageStep[] = [
     holds: 1,
     caption:
       'Daylight wants {ambient.exposure-time}, movement allows {slowest.exposure-time}. Flash: {needed.flash-power} of its power.',
-    from: { 'frame-fill': 0.35, 'settling-time': 0.3, iso: 6400 },
-    set: { 'frame-fill': 0.35, 'settling-time': 0.3 },
+    from: { ...smaller, question: 5, iso: 6400 },
+    set: { ...smaller, question: 6 },
     sheet: 'time',
   },
   {
@@ -93,9 +95,9 @@ export const stage: readonly StageStep[] = [
     options: ['Twice as far away', 'Paper, nearer'],
     holds: 1,
     caption: 'Paper, nearer: {source-angle} wide, seen from the spider. Farther off the shadows get harder.',
-    from: { 'frame-fill': 0.35, 'settling-time': 0.3 },
-    set: { 'frame-fill': 0.35, 'settling-time': 0.3, source: 'paper', 'flash-distance': 60 },
-    sheet: 'place',
+    from: { ...smaller, question: 6 },
+    set: { ...smaller, question: 7, source: 'paper', 'flash-distance': 60 },
+    sheet: 'plan',
   },
   {
     id: 'leave-it',
@@ -103,8 +105,8 @@ export const stage: readonly StageStep[] = [
     options: ['Go after it', 'Leave it'],
     holds: 1,
     caption: 'Leave it: the card’s last line. What does not fit on the card is not a plan.',
-    from: { 'frame-fill': 0.35, 'settling-time': 0.3 },
-    set: { 'frame-fill': 0.35, 'settling-time': 0.3, source: 'paper', 'flash-distance': 60 },
+    from: { ...smaller, question: 7 },
+    set: { ...smaller, question: 8, source: 'paper', 'flash-distance': 60 },
     sheet: 'card',
   },
 ];

@@ -15,6 +15,11 @@ export const limits = {
   laterJs: { plain: 16_800, picture: 51_800 },
   /** Of the reader's own kit besides, fetched where one is kept: what checks it, and lenses as they focus where the page has none. */
   kitJs: 18_600,
+  /**
+   * Of lessons that plan or list chains of parts besides, fetched when one is asked for: what reads chains from addresses and writes them, goes through
+   * a kit and sets what it finds, 18 KB; and in the plan its later sheets, which no other page has apart from its first.
+   */
+  chainsJs: 26_500,
   /** Of the bench: a page with a chain in it and its list; numbers, what sets a second chain, and what hands do come once the figure stands. */
   benchJs: 69_200,
   /** Of the other pages beside the lessons, by the name of each. */
