@@ -55,8 +55,11 @@ const workbookChunk = {
   priority: 0,
 };
 
+/** By itself: an evening is planned with no projected view, and its windows know the keys of one. */
+const keysChunk = { name: 'keys', test: /site.stage.keys/, priority: 1 };
+
 /** What projects steps, of one lesson or of several. */
-const stageChunk = { name: 'stage', test: /site.stage.(?!fetch-projection|played|PlayedBench)/ };
+const stageChunk = { name: 'stage', test: /site.stage.(?!fetch-projection|played|PlayedBench|first-steps)/ };
 
 /** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's. */
 const everyPageChunk = {
@@ -152,6 +155,7 @@ export default defineConfig({
               lensChunk,
               rigChunk,
               workbookChunk,
+              keysChunk,
               stageChunk,
               practiceChunk,
             ],

@@ -142,8 +142,11 @@ test('bad files and bad links change nothing and say why', async ({ page }) => {
 test('what two tabs enter becomes one kit', async ({ context }) => {
   const [first, second] = [await context.newPage(), await context.newPage()];
   for (const page of [first, second]) await page.goto('kit/');
+  // A page behind another draws twice a second.
+  await first.bringToFront();
   await add(first, 'camera', camera);
   await expect(parts(second)).toHaveCount(1);
+  await second.bringToFront();
   await add(second, 'lens', lens);
   await add(first, 'ring', { extension: '12' });
   for (const page of [first, second]) await expect(parts(page)).toHaveCount(3);

@@ -6,17 +6,14 @@ export const pages = globSync('**/index.html', { cwd: `${root}/dist` }).map((fil
 
 export const lessons = pages.filter((path) => path.startsWith('lessons/'));
 
-/**
- * Two of them, with one sheet and with three: for what all lessons share and none can do differently. What no sheet has a part in is tried on one
- * of them, in turn.
- */
-export const sharing = lessons.filter((path) => /\/(?:extension|stacking)\//.test(path));
+/** For what all lessons share and none can do differently: one with one sheet and one with three. */
+export const [plain, ofSheets] = ['lessons/extension/', 'lessons/stacking/'] as const;
+
+/** Both, for what sheets may have a part in. */
+export const sharing: readonly string[] = [plain, ofSheets];
 
 /** The pages that are no lessons. */
 export const others = pages.filter((path) => !lessons.includes(path));
 
 if (lessons.length === 0) throw new Error('No lessons in dist: run "npm run build" first.');
-if (sharing.length !== 2)
-  throw new Error(`What lessons share is walked through on two of them, here on ${sharing.length}.`);
-
-export const [plain, ofSheets] = sharing as [string, string];
+if (!sharing.every((path) => lessons.includes(path))) throw new Error(`Not all of ${sharing.join(', ')} are lessons.`);

@@ -4,6 +4,8 @@ import { comeToProblems } from './walk/problems.ts';
 
 /** Shows the working of the problem of this kind, which counts as worked. */
 async function work(page: Page, kind: string) {
+  // A page behind another draws twice a second.
+  await page.bringToFront();
   await page.getByRole('group', { name: 'Kinds of problem' }).getByRole('button', { name: kind }).click();
   await page
     .getByRole('button', { name: /working/i })

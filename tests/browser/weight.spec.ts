@@ -34,6 +34,10 @@ test('the bench fetches formulas, glass and the projected view when they are wan
   expect(laterJs).toBeGreaterThan(50_000);
 });
 
+test('no other page beside the lessons loads what it has no use for', () => {
+  for (const [page, most] of Object.entries(limits.pagesJs)) expect(weightOf(`${page}/`).js, page).toBeLessThan(most);
+});
+
 test('formulas are set in letters that their italic has been left', async () => {
   const built = globSync('{**/*.html,_astro/*.js}', { cwd: dist }).map((name) =>
     readFileSync(join(dist, name), 'utf8'),

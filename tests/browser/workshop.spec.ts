@@ -137,12 +137,13 @@ for (const [minutes, width, height] of [
 test('two windows are one evening: what one does the other shows, hands are counted in either, and the end tells what was believed', async ({
   context,
 }) => {
-  const [first, notes] = [await context.newPage(), await context.newPage()];
+  const first = await context.newPage();
   await first.emulateMedia({ reducedMotion: 'reduce' });
   await first.goto('workshop/');
   await take(first, 60);
   await start(first);
   await at(first, '1 question');
+  const notes = await context.newPage();
   await notes.goto('workshop/?notes');
   await expect(notes.getByText('Step 1 of 14')).toBeVisible();
   await expect(notes.getByText('ends', { exact: false }).first()).toBeVisible();
@@ -154,6 +155,7 @@ test('two windows are one evening: what one does the other shows, hands are coun
   for (const key of ['1', '2', '2', '2', 'Backspace', '4']) await first.keyboard.press(key);
   await notes.getByRole('button', { name: 'One hand more for 60 mm' }).click();
   await expect(first.locator('.below output')).toHaveText(['1', '2', '1']);
+  await first.bringToFront();
   // A page that was loaded again knows which hand was the last; a pointer that nobody has moved marks nothing.
   await first.keyboard.press('3');
   await first.reload();
@@ -321,6 +323,8 @@ test('a figure that was dragged goes to the phones as it stands, and opens there
 test('a plan is put together, moved by keys and by hand, kept, and the same in two tabs', async ({ context }) => {
   const [page, other] = [await context.newPage(), await context.newPage()];
   for (const one of [page, other]) await one.goto('workshop/');
+  // A page behind another draws twice a second.
+  await page.bringToFront();
   await page.getByLabel('Steps of a lesson').selectOption('stacking');
   await page.getByRole('button', { name: 'Add step 2' }).click();
   await page.getByRole('button', { name: 'Add step 4' }).click();

@@ -15,7 +15,7 @@ import { quantitiesIn, sidesOf } from '#tests/support/every-formula.ts';
 import { everyLessonFile, lessonSlugs } from '#tests/support/lessons.ts';
 import { readNumber } from '#tests/support/printed-equation.ts';
 import { root } from '#tests/support/run.ts';
-import { texValue } from '#tests/support/tex-value.ts';
+import { texValue, type TexValue } from '#tests/support/tex-value.ts';
 import { anySettingOf, innerSettingOf } from './settings.ts';
 
 /**

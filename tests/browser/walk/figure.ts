@@ -42,12 +42,15 @@ export async function dragFirstHandle(page: Page): Promise<void> {
   await expect(handle).not.toHaveAttribute('aria-valuetext', dragged);
 }
 
-/** Slider and field of the first input do the same, and nonsense does nothing. */
-export async function moveFirstInput(page: Page): Promise<void> {
-  // Where a lesson begins with choices, its numbers are folded.
-  await page.evaluate(() =>
+/** Where a lesson begins with choices, its numbers are folded: here they lie open. */
+export function openFolds(page: Page): Promise<void> {
+  return page.evaluate(() =>
     document.querySelectorAll('.controls details').forEach((fold) => ((fold as HTMLDetailsElement).open = true)),
   );
+}
+
+/** Slider and field of the first input do the same, and nonsense does nothing. In every lesson, but in no browser, `controls.component.test.ts` tries them. */
+export async function moveFirstInput(page: Page): Promise<void> {
   const field = page.locator('.controls input.field').first();
   const name = (await field.getAttribute('name'))!;
   const slider = page.locator(`.controls [data-quantity="${name}"] input[type=range]`);

@@ -20,7 +20,6 @@ export async function practise(page: Page, family: ProblemFamily, seed: number):
   const problem = drawProblem(family, seed);
   if (problem.kind !== 'number') throw new Error(`${family.id} asks for no number`);
   const practice = page.locator('.practice');
-  await comeToProblems(page);
   await expect(practice.locator('.question')).toHaveText(problem.question);
   const [answer, verdict] = [page.locator('#practice-answer'), practice.locator('.verdict')];
   await answer.press('Enter');
