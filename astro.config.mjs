@@ -26,8 +26,12 @@ import { linkTerms } from './site/terms/link-terms.ts';
 /** Short names for scoped styles: they stand in every element of every widget that readers load. */
 const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
 
-/** What every page remembers, for those that are no lesson; and articles, for figures that have no use for the rest of the problems' texts. */
-const storedChunk = { name: 'stored', test: /site.state.stored|core.quantity.article/, priority: 2 };
+/** What every page remembers and how it fetches, for those that are no lesson; and articles, for figures that have no use for the rest of the problems' texts. */
+const storedChunk = {
+  name: 'stored',
+  test: /site.state.stored|core.quantity.article|vite.preload-helper/,
+  priority: 2,
+};
 
 /** What sets and marks problems, fetched when a reader comes near them. */
 const practiceChunk = {
@@ -51,15 +55,40 @@ const workbookChunk = {
   priority: 0,
 };
 
+/** By itself: an evening is planned with no projected view, and its windows know the keys of one. */
+const keysChunk = { name: 'keys', test: /site.stage.keys/, priority: 1 };
+
 /** What projects steps, of one lesson or of several. */
-const stageChunk = { name: 'stage', test: /site.stage.(?!fetch-projection|played|PlayedBench)/ };
+const stageChunk = { name: 'stage', test: /site.stage.(?!fetch-projection|played|PlayedBench|first-steps)/ };
 
 /** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's. */
 const everyPageChunk = {
   name: 'every-page',
-  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity|vite.preload-helper|core.gaussian|site.state.(?:answer|formula-line|address|location|crate|after-rest|rungs)\.ts|core.depth.circle|site.print.(?:printing|fit|as-on-paper)|site.controls.(?:letter|formula.patch|workbench.CopyAddress)/,
+  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity|core.gaussian|site.state.(?:answer|formula-line|address|kept-circle|location|crate|after-rest|rungs)\.ts|core.depth.circle|site.print.(?:printing|fit|as-on-paper)|site.controls.(?:letter|formula.patch|workbench.CopyAddress)/,
   minShareCount: Math.ceil((2 * lessons) / 3),
   priority: 1,
+};
+
+/** Lenses as they focus, for lessons that have no more of a chain; and chains of parts, which all take at once. */
+const lensChunk = {
+  name: 'lens',
+  test: /core.rig.(?:require-lens|internal-focusing|between-settings|lens-in-use|states-between|rear-protrusion|traced-focusing)\.ts/,
+  minShareCount: 3,
+  priority: 0.4,
+};
+const rigChunk = {
+  name: 'rig',
+  test: /core.rig.(?:solve|place|impossible-chain|assemble|objective-points|thin-converter|ray-paths|positions|outside-radius|element-points|cardinal-points|spans)\.ts/,
+  minShareCount: 3,
+  priority: 0.3,
+};
+
+/** How a sheet is drawn, for pages with a figure that are no lesson. */
+const drawingChunk = {
+  name: 'drawing',
+  test: /site.figures.(?:dimension|scale|handle|sheet)|d3-array/,
+  minShareCount: Math.ceil((2 * lessons) / 3),
+  priority: 0.5,
 };
 
 const base = process.env.BASE_PATH ?? '/';
@@ -118,7 +147,18 @@ export default defineConfig({
       rolldownOptions: {
         output: {
           codeSplitting: {
-            groups: [storedChunk, chanceChunk, everyPageChunk, workbookChunk, stageChunk, practiceChunk],
+            groups: [
+              storedChunk,
+              chanceChunk,
+              everyPageChunk,
+              drawingChunk,
+              lensChunk,
+              rigChunk,
+              workbookChunk,
+              keysChunk,
+              stageChunk,
+              practiceChunk,
+            ],
           },
         },
       },

@@ -199,6 +199,7 @@ export { illuminanceFromDisc, illuminanceFromDiscFormula } from './exposure/illu
 export { isoAtFullWell, isoAtFullWellFormula } from './exposure/iso-at-full-well.formula.ts';
 export { isoFromLuminance, isoFromLuminanceFormula } from './exposure/iso-from-luminance.formula.ts';
 export { keeperFrames, keeperFramesFormula } from './exposure/keeper-frames.formula.ts';
+export { keeperScatter } from './exposure/keeper-scatter.ts';
 export { keeperShare, keeperShareFormula } from './exposure/keeper-share.formula.ts';
 export { lightingDifference, lightingDifferenceFormula } from './exposure/lighting-difference.formula.ts';
 export { lightValue, lightValueFormula } from './exposure/light-value.formula.ts';
@@ -322,6 +323,7 @@ export { subjectOf, subjects } from './picture/subjects/subjects.ts';
 export { fieldOf, type View } from './picture/view.ts';
 
 export { chanceFrom } from './chance/chance-from.ts';
+export { swayFrom } from './chance/sway.ts';
 export { seedFromText } from './chance/seed-from-text.ts';
 
 export { practiceText, readPracticeText, type PracticeAddress, type PracticeReading } from './practice/address.ts';

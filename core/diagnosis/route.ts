@@ -10,6 +10,8 @@ export interface RouteFormula {
   readonly formula: Formula<never>;
   /** The set-up it is for, where its letters alone do not say so: taken only where somebody speaks of it. */
   readonly setUp?: string;
+  /** Set-ups, and quantities of which a number is given, with which what it says is false: left out where one of them is spoken of. */
+  readonly unless?: readonly string[];
 }
 
 /** What is taken for a quantity of which nothing was said. */
@@ -63,7 +65,7 @@ const kept = 4;
  * The best route uses most of what was given, takes least for granted, and is short. A quantity that was given is never computed.
  *
  * @param given base units by id
- * @param setUps set-ups that were spoken of: formulas for others are left out
+ * @param setUps set-ups that were spoken of: formulas for others, and those that do not hold in them, are left out
  */
 export function routesFrom(
   given: Readonly<Partial<Record<QuantityName, number>>>,
@@ -79,15 +81,10 @@ export function routesFrom(
     if (!found.has(to))
       found.set(to, [{ to, value, steps: [], assumed: [assumption], known: { [to]: value }, uses: [] }]);
   }
-  const spoken = formulas.filter(({ setUp }) => setUp !== undefined && setUps.includes(setUp));
-  // The formula that goes by its quantity's own name is for a lens by itself, the right way round: where another set-up is spoken of it says something false.
-  const displaced = new Set<string>(
-    spoken.filter(({ setUp }) => standing.includes(setUp!)).map(({ formula }) => formula.gives),
+  const isSo = (what: string) => setUps.includes(what) || what in given;
+  const open = formulas.filter(
+    ({ setUp, unless }) => (setUp === undefined || setUps.includes(setUp)) && !unless?.some(isSo),
   );
-  const open = [
-    ...formulas.filter(({ setUp, id }) => setUp === undefined && !(alone.includes(id) && displaced.has(id))),
-    ...spoken,
-  ];
   const turns = open.flatMap((by) => lettersOf(by.formula).map((gives) => ({ by, gives })));
   const tried = new Set<string>();
   // Backwards only where nothing leads forwards, and only from a number that somebody gave: else every formula would be run against itself.
@@ -111,17 +108,6 @@ export function routesFrom(
   }
   return found;
 }
-
-/** Set-ups in which a lens does not stand by itself and the right way round. */
-const standing: readonly string[] = ['close-up lens', 'reversed lens'];
-
-/** Formulas that are only for a lens that does. */
-const alone: readonly string[] = [
-  'effective-f-number',
-  'entrance-pupil',
-  'entrance-pupil-distance',
-  'working-distance',
-];
 
 type Turn = Pick<RouteStep, 'by' | 'gives'>;
 

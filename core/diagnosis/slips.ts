@@ -200,10 +200,10 @@ function isSame(one: number | undefined, other: number): boolean {
 }
 
 /** What *compute* gives, if it gives a number. */
-function computed(compute: () => number): number | undefined {
+function computed(compute: () => number | undefined): number | undefined {
   try {
     const value = compute();
-    return Number.isFinite(value) ? value : undefined;
+    return value !== undefined && Number.isFinite(value) ? value : undefined;
   } catch (error) {
     if (error instanceof OutOfRange) return undefined;
     throw error;

@@ -205,6 +205,8 @@ function addStated(
   // “100 mm away” is the light's distance where a light is spoken of.
   if (/^\s*(?:away|off)\b/i.test(after) && speaksOfLight(numbers.map(({ quantity }) => quantity)))
     names.unshift('flash-distance');
+  // A converter that is “40 mm long”, said right after it.
+  if (/^\s*long\b/i.test(after) && numbers.at(-1)?.quantity === 'converter-factor') names.unshift('converter-length');
   // A power is written with its sign: +2 and +4 on a lens.
   if (isOnLens && number.unit === '' && /^\+/.test(number.text.trim())) names.unshift('close-up-power');
   const meant = [

@@ -52,6 +52,18 @@ export const setUps: Readonly<Record<string, string>> = {
   'magnification-with-rings-around-converter': 'ring behind the converter',
 };
 
+/**
+ * Formulas that go by their quantity's own name are for a lens by itself, the right way round: by the name of their file, with what they say something false.
+ * A quantity stands for what it is a number of.
+ */
+export const unless: Readonly<Record<string, readonly (QuantityName | 'close-up lens' | 'reversed lens')[]>> = {
+  'effective-f-number': ['close-up lens', 'reversed lens', 'converter-factor'],
+  'working-distance': ['close-up lens', 'converter-factor'],
+  'entrance-pupil': ['reversed lens'],
+  'entrance-pupil-distance': ['reversed lens', 'converter-factor'],
+  'light-lost-whatever-the-mark': ['converter-factor'],
+};
+
 type Bridged =
   | 'converter-factor'
   | 'focus-magnification'
@@ -75,6 +87,7 @@ const bridge = <Ids extends Bridged>(
   formula: Omit<Formula<Ids>, 'checkedBy' | 'source'>,
 ): RouteFormula => ({
   id,
+  ...(unless[id] && { unless: unless[id] }),
   formula: { ...formula, source: 'core/depth/README.md', checkedBy: [] } as unknown as Formula<never>,
 });
 
@@ -131,6 +144,14 @@ export const bridges: readonly RouteFormula[] = [
     tex: String.raw`\q{light-loss} = 2 \log_2\left(1 + \frac{\q{magnification}}{\q{pupil-magnification}}\right)`,
     evaluate: ({ magnification, pupilMagnification }) => 2 * Math.log2(1 + magnification / pupilMagnification),
     says: 'The mark is not given, and has no part in it: the effective f-number is as many times any mark.',
+  }),
+  bridge('light-lost-behind-a-converter', {
+    gives: 'light-loss',
+    from: ['converter-factor', 'magnification', 'pupil-magnification'],
+    tex: String.raw`\q{light-loss} = 2 \log_2\left(\q{converter-factor} + \frac{\q{magnification}}{\q{pupil-magnification}}\right)`,
+    evaluate: ({ converterFactor, magnification, pupilMagnification }) =>
+      2 * Math.log2(converterFactor + magnification / pupilMagnification),
+    says: 'The mark has no part in it: behind a converter the effective f-number is as many times any mark.',
   }),
   bridge('height-at-three-to-two', {
     gives: 'sensor-height',

@@ -7,8 +7,11 @@ import type { Tolerance } from './tolerance.ts';
 /** A wrong route that learners take: where it leads, and why. */
 export interface Mistake<Given = Known, Answer = number | string> {
   readonly id: string;
-  /** What it gives for these numbers: base unit, or the option it leads to. */
-  readonly value: (given: Given) => Answer;
+  /**
+   * What it gives for these numbers: base unit, or the option it leads to. Undefined where, with these numbers, it leads to what is right or
+   * where another slip of the family leads: then it is none of this problem's.
+   */
+  readonly value: (given: Given) => Answer | undefined;
   /** Why that came out and what to do instead; `{id}` marks stand for what is given. */
   readonly because: string;
 }

@@ -79,6 +79,16 @@ describe('drawProblem', () => {
     for (let seed = 1; seed <= 100; seed++) expect(drawProblem(sometimes, seed).answer).not.toBe(5);
   });
 
+  it('has none of a mistake that with its numbers leads nowhere wrong, and does not draw anew for it', () => {
+    const value = (known: Known) => (given(known) === 5 ? undefined : 50);
+    const sometimes = variant({ mistakes: [{ id: 'fifty', value, because: 'Fifty.' }] });
+    for (let seed = 1; seed <= 100; seed++) {
+      const { answer, mistakes } = drawProblem(sometimes, seed);
+      expect(answer).toBe(drawProblem(variant({}), seed).answer);
+      expect(mistakes).toEqual(answer === 5 ? [] : [{ id: 'fifty', value: 50, because: 'Fifty.' }]);
+    }
+  });
+
   it('draws anew where the core refuses the numbers', () => {
     const picky = variant({
       answer(known) {

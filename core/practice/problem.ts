@@ -52,11 +52,10 @@ export function drawProblem(family: ProblemFamily, seed: number): Problem {
     const given = family.givens(draw);
     try {
       const answer = family.answer(given);
-      const mistakes = family.mistakes.map(({ id, value, because }) => ({
-        id,
-        value: value(given),
-        because: filledText(because, given),
-      }));
+      const mistakes = family.mistakes.flatMap(({ id, value: led, because }) => {
+        const value = led(given);
+        return value === undefined ? [] : [{ id, value, because: filledText(because, given) }];
+      });
       unfair = unfairness(family, answer, mistakes);
       if (unfair === '') {
         const [question, hint] = [filledText(family.question, given), filledText(family.hint, given)];

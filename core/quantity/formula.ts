@@ -38,6 +38,11 @@ export interface Formula<Ids extends QuantityName = QuantityName> {
    * e.g. a pupil larger than the blur.
    */
   readonly sample?: Partial<Record<Ids, readonly [least: number, most: number]>>;
+  /**
+   * A number of the equation with more digits than a page needs, written out in `tex`: what is given goes with this *power* of its *value*. A page prints
+   * three figures of it, and more only where the line takes them.
+   */
+  readonly constant?: { readonly value: number; readonly power: number };
   /** Where the equation says what the function answers, if that is not wherever it does: no page prints it elsewhere. */
   readonly holds?: (given: Named<Ids>) => boolean;
   /**

@@ -32,7 +32,11 @@ export function nameInFull(name: QuantityName): string {
   return adjectives.includes(part) ? `${part} ${bare}` : `${bare} of the ${part}`;
 }
 
-/** The index by which two letters of one kind are told apart: `main` for `main-lens.focal-length`, '' where there is only one. */
+/** All parts together: what is of the whole chain has the bare letter, for beside it no other is meant. */
+const whole = 'chain';
+
+/** The index by which two letters of one kind are told apart: `main` for `main-lens.focal-length`, '' where there is only one, or the whole chain's. */
 export function partIndex(name: QuantityName): string {
-  return partOf(name).replace(/ lens$/, '');
+  const part = partOf(name);
+  return part === whole ? '' : part.replace(/ lens$/, '');
 }

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { depthOfFieldFormula } from '#core/depth/depth-of-field.formula.ts';
 import { circleOfConfusionByDiagonalFormula } from '#core/depth/circle-of-confusion-by-diagonal.formula.ts';
@@ -6,8 +7,9 @@ import { lightLossFormula } from '#core/gaussian/light-loss.formula.ts';
 import { subjectDistanceFormula } from '#core/gaussian/subject-distance.formula.ts';
 import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
 import { scaleChangeOnRailFormula } from '#core/stack/scale-change-on-rail.formula.ts';
+import { airyDiameterFormula, firstDarkRing } from '#core/wave/airy-diameter.formula.ts';
 import { contrastFormula } from '#core/wave/contrast.formula.ts';
-import { mostFigures, printedLine, type LineFormula } from './printed-line.ts';
+import { mostFigures, ofConstant, printedLine, type LineFormula } from './printed-line.ts';
 
 /** The numbers of a line as text, by name; what kind of line it is where it has none. */
 function texts(formula: LineFormula, values: Readonly<Record<string, number>>) {
@@ -53,6 +55,27 @@ describe('the printed line of a formula', () => {
   it('is the formula’s own whatever else goes by the name of its result', () => {
     const given = { 'sensor-width': 36, 'sensor-height': 24, 'circle-of-confusion': 0.014 };
     expect(texts(circleOfConfusionByDiagonalFormula, given)).toMatchObject({ 'circle-of-confusion': '28.8 µm' });
+  });
+
+  it('has three figures of a constant where these give the result, else as many as it takes', () => {
+    const constants: string[] = [];
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.0004, max: 0.0007, noNaN: true }),
+        fc.double({ min: 1, max: 60, noNaN: true }),
+        (wavelength, effectiveFNumber) => {
+          const line = printedLine(airyDiameterFormula, { wavelength, 'effective-f-number': effectiveFNumber });
+          if (line.kind !== 'numbers') throw new Error(line.kind);
+          const { number } = line.numbers[ofConstant]!;
+          constants.push(number);
+          expect(firstDarkRing.toPrecision(number.replace('.', '').length)).toBe(number);
+        },
+      ),
+      { seed: 1, numRuns: 300 },
+    );
+    // Three figures are 0.03 % off, of results that have three: enough for most.
+    expect(constants.filter((one) => one === '1.22').length).toBeGreaterThan(240);
+    expect(Math.max(...constants.map(({ length }) => length))).toBeLessThanOrEqual(8);
   });
 
   it('counts stops in tenths', () => {

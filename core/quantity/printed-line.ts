@@ -9,11 +9,14 @@ export const mostFigures = 7;
 const usualFigures = 3;
 const dust = 1e-9;
 
-/** A formula's numbers as they stand in its line, those put in and the result, by name. */
+/** A formula's numbers as they stand in its line, those put in and the result, by name; its constant by the name of {@link ofConstant}. */
 export interface PrintedLine {
   readonly kind: 'numbers';
   readonly numbers: Readonly<Record<string, PrintedNumber>>;
 }
+
+/** What the constant of a formula is called among the numbers of its line. */
+export const ofConstant = 'constant';
 
 /** Why a formula has no line of numbers. */
 export type NoLine =
@@ -30,6 +33,7 @@ export type NoLine =
 export interface LineFormula extends Pick<Formula, 'gives' | 'from'> {
   readonly evaluate: (given: never) => number;
   readonly holds?: (given: never) => boolean;
+  readonly constant?: Formula['constant'];
 }
 
 /**
@@ -38,7 +42,7 @@ export interface LineFormula extends Pick<Formula, 'gives' | 'from'> {
  * The result is the formula's own, from *values*, three figures of it and no digit before the point left out; more where it lies so
  * nearly between two that the numbers put in cannot tell which. What is put in has three figures too, and as many more, one
  * number as few as possible, as it takes for the printed numbers to give the printed result: 107.5 mm − 22 mm = 85.5 mm, not 107 mm.
- * f-numbers and times keep their marks unless that takes the exact value. A line that would take more than {@link mostFigures} is none.
+ * So has a constant of the formula. f-numbers and times keep their marks unless that takes the exact value. A line that would take more than {@link mostFigures} is none.
  *
  * @param values base units, by name; of what is put in, and of anything else
  */
@@ -46,7 +50,8 @@ export function printedLine(
   formula: LineFormula,
   values: Readonly<Partial<Record<string, number>>>,
 ): PrintedLine | NoLine {
-  const { gives, from } = formula;
+  const { gives, from, constant } = formula;
+  const first = constant ? 1 : 0;
   const lacking = from.find((name) => values[name] === undefined || !Number.isFinite(values[name]));
   if (lacking !== undefined) return { kind: 'lacking', of: lacking };
   const given = values as Readonly<Record<string, number>>;
@@ -62,15 +67,19 @@ export function printedLine(
     // What falls between two printed values but for the dust of arithmetic may go either way.
     const roundsTo = (ours: number) =>
       [ours, ours * (1 + dust), ours * (1 - dust)].some((near) => isSame(printNumber(gives, near, options), text));
-    const print = (each: readonly number[]) => from.map((name, at) => printWith(name, given[name]!, each[at]!));
-    const each = figuresFor(from.length, (tried) => {
+    const print = (each: readonly number[]) => from.map((name, at) => printWith(name, given[name]!, each[at + first]!));
+    // Its figures come first in the list, and are the first to be fewer.
+    const printConstant = (each: readonly number[]) => Number(constant!.value.toPrecision(each[0]));
+    const each = figuresFor(from.length + first, (tried) => {
       const values = print(tried).map((printed, at) => [from[at], printedValue(from[at]!, printed)]);
       const ours = resultOf(formula, Object.fromEntries(values) as Record<string, number>);
-      return typeof ours === 'number' && roundsTo(ours);
+      const rounding = constant ? (printConstant(tried) / constant.value) ** constant.power : 1;
+      return typeof ours === 'number' && roundsTo(ours * rounding);
     });
     if (each) {
       const numbers = print(each).map((printed, at) => [from[at], printed]);
-      return { kind: 'numbers', numbers: { ...Object.fromEntries(numbers), [gives]: text } };
+      const known = constant && { [ofConstant]: { number: String(printConstant(each)), unit: '' } };
+      return { kind: 'numbers', numbers: { ...known, ...Object.fromEntries(numbers), [gives]: text } };
     }
   }
   return { kind: 'unprintable' };

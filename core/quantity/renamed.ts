@@ -22,7 +22,7 @@ export function renamed<Name extends QuantityName>(
     <Result>(evaluate: (given: never, chosen: Chosen) => Result) =>
     (given: Readonly<Record<string, number>>, chosen: Chosen): Result =>
       evaluate(Object.fromEntries(keys.map((key, at) => [key, given[theirs[at]!]])) as never, chosen);
-  const { tex, holds } = plain as Partial<Formula<never>>;
+  const { tex, holds, constant } = plain as Partial<Formula<never>>;
   const names = new Map<string, string>(plain.from.map((name, at) => [name, from[at]!]));
   names.set(plain.gives as string, gives);
   return {
@@ -35,5 +35,6 @@ export function renamed<Name extends QuantityName>(
       says: (plain as Formula<never>).says,
     }),
     ...(holds && { holds: call(holds) }),
+    ...(constant && { constant }),
   };
 }

@@ -84,6 +84,7 @@ describe('names with a part', () => {
     expect(nameInFull('corrected.exposure-time')).toBe('corrected exposure time');
     expect(nameInFull('focal-length')).toBe('focal length');
     expect([partOf('focal-length'), partIndex('focal-length')]).toEqual(['', '']);
+    expect([nameInFull('chain.focal-length'), texOf('chain.focal-length')]).toEqual(['focal length of the chain', 'f']);
   });
 
   it.each(quantityIds)('are set by TeX as well: main-lens.%s', (id) => {

@@ -36,6 +36,7 @@ export const airyDiameterFormula = {
   gives: 'airy-diameter',
   from: ['wavelength', 'effective-f-number'],
   tex: String.raw`\q{airy-diameter} = 2 \times 1.2196698913\,\q{wavelength}\,\q{effective-f-number}`,
+  constant: { value: firstDarkRing, power: 1 },
   evaluate: airyDiameter,
   says: 'Even a perfect lens spreads a point into a disc, and the disc grows with the effective f-number.',
   source: 'Born & Wolf, Principles of Optics, 8.5.2 (from memory)',

@@ -1,6 +1,7 @@
 import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
 import { requirePositive } from '#core/quantity/errors.ts';
 import type { Formula, Named } from '#core/quantity/formula.ts';
+import { firstDarkRing } from './airy-diameter.formula.ts';
 import { bestEffectiveFNumber } from './best-effective-f-number.formula.ts';
 
 type Inputs = 'magnification' | 'subject-depth' | 'wavelength' | 'pupil-magnification';
@@ -33,6 +34,7 @@ export const balancedFNumberFormula = {
   gives: 'balanced-f-number',
   from: ['magnification', 'subject-depth', 'wavelength', 'pupil-magnification'],
   tex: String.raw`\q{balanced-f-number} = \frac{\q{magnification}\sqrt{\dfrac{\q{subject-depth}}{4 \times 1.2196698913\,\q{wavelength}}}}{1 + \dfrac{\q{magnification}}{\q{pupil-magnification}}}`,
+  constant: { value: firstDarkRing, power: -1 / 2 },
   evaluate: balancedFNumber,
   says: 'Stop down until, at both ends of the subject, defocus blurs as much as diffraction. Twice the depth, one stop.',
   source: 'derived in core/wave/README.md#best',

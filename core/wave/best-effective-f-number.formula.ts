@@ -32,6 +32,7 @@ export const bestEffectiveFNumberFormula = {
   gives: 'effective-f-number',
   from: ['magnification', 'subject-depth', 'wavelength'],
   tex: String.raw`\q{effective-f-number} = \q{magnification}\sqrt{\frac{\q{subject-depth}}{4 \times 1.2196698913\,\q{wavelength}}}`,
+  constant: { value: firstDarkRing, power: -1 / 2 },
   evaluate: bestEffectiveFNumber,
   says: 'Stop down until, at both ends of the subject, defocus blurs as much as diffraction; then stop.',
   source: 'derived in core/wave/README.md#best',

@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'open',
     question: '2 mm deep, life size. At f/5.6, does the worst place keep half of its contrast?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -12,6 +13,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'through',
   },
   {
+    id: 'all-the-way',
     question: 'So we close all the way, to f/32. Is everything sharp now?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -20,6 +22,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'through',
   },
   {
+    id: 'meet',
     question: 'This blur falls; the Airy disc, 16 µm at f/5.6, rises. Do they meet nearer to f/8, f/11 or f/22?',
     options: ['f/8', 'f/11', 'f/22'],
     holds: 1,
@@ -30,6 +33,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['airy-diameter', 'balanced-f-number'],
   },
   {
+    id: 'most',
     question: 'And most is left in the worst place: nearer to f/5.6, where the two meet, or nearer to f/32?',
     options: ['f/5.6', 'Where they meet', 'f/32'],
     holds: 1,
@@ -39,6 +43,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'blurs',
   },
   {
+    id: 'a-stop-wider',
     question: 'A stop wider, f/10. Is that a disaster?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -46,6 +51,7 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 10 },
   },
   {
+    id: 'deeper',
     question: 'The subject gets twice as deep. How many stops further on is the best f-number?',
     options: ['None', 'One', 'Two'],
     holds: 1,
@@ -53,6 +59,7 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 10, 'subject-depth': 4 },
   },
   {
+    id: 'picture',
     question: 'The left picture is at f/8. Open it to f/4: do the eyes get soft first, or the antennae?',
     options: ['The eyes', 'The antennae'],
     holds: 1,
@@ -62,6 +69,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'picture',
   },
   {
+    id: 'four-times',
     question: 'Four times life size. Can one frame show all 2 mm?',
     options: ['Yes', 'No'],
     holds: 1,

@@ -325,16 +325,18 @@ const objective = numberFamily({
   ],
 });
 
-type Answer = 'nearer' | 'alike' | 'farther';
+type Answer = 'nearer' | 'alike' | 'farther' | 'nowhere';
 
 const roomWithConverter = choiceFamily({
   id: 'room',
   question:
     '{A focal-length} lens is focused to {focus-magnification}. {thing}, nothing else is touched, and you move until the subject is sharp again. Where is it now?',
-  options: { nearer: 'Nearer to the lens', alike: 'Where it was', farther: 'Farther away' } satisfies Record<
-    Answer,
-    string
-  >,
+  options: {
+    nearer: 'Nearer to the lens',
+    alike: 'Where it was',
+    farther: 'Farther away',
+    nowhere: 'Nowhere: it is sharp at no distance now',
+  } satisfies Record<Answer, string>,
   givens: (draw) => ({
     'focal-length': draw.pick([60, 85, 100]),
     'focus-magnification': draw.pick([0.5, 0.75, 1]),
@@ -355,6 +357,12 @@ const roomWithConverter = choiceFamily({
       value: (): Answer => 'farther',
       because:
         'A lens of longer focal length is farther away at the same size. Here the focal length of the lens has not changed, nor has its distance grown.',
+    },
+    {
+      id: 'no-longer-sharp',
+      value: (): Answer => 'nowhere',
+      because:
+        'What goes behind the lens takes the far end of its focusing at most. The lens still forms a sharp image of something in front of it: has what it does to near things been changed, or only what becomes of its image?',
     },
   ],
   hint: 'Is there anything new in front of the lens, or has the lens moved?',

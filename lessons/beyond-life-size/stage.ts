@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'rings',
     question: 'A macro lens at life size. With 72 mm of rings, does it reach twice life size?',
     options: ['Yes', 'Almost', 'By far not'],
     holds: 1,
@@ -10,6 +11,7 @@ export const stage: readonly StageStep[] = [
     set: { extension: 72 },
   },
   {
+    id: 'converter',
     question: 'A ×2 converter instead of the rings: does the subject come nearer?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -18,6 +20,7 @@ export const stage: readonly StageStep[] = [
     set: { route: 'converter' },
   },
   {
+    id: 'its-light',
     question: 'At life size two stops of light are lost already. Does the converter cost more?',
     options: ['Yes', 'No'],
     holds: 0,
@@ -29,6 +32,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['effective-f-number'],
   },
   {
+    id: 'ring-behind',
     question: 'A 36 mm ring before the converter gives 2.99×. Behind it: more, less, or the same?',
     options: ['More', 'Less', 'The same'],
     holds: 1,
@@ -37,6 +41,7 @@ export const stage: readonly StageStep[] = [
     set: { route: 'converter', 'rear-ring.extension': 36 },
   },
   {
+    id: 'turned-round',
     question: 'A 28 mm lens, turned round on a short tube: more than life size, or less?',
     options: ['More', 'Less'],
     holds: 0,
@@ -45,6 +50,7 @@ export const stage: readonly StageStep[] = [
     set: { route: 'reversed' },
   },
   {
+    id: 'coupled',
     question: 'A 50 mm lens turned round on 100 mm gives 2×. On 200 mm: more or less, nearer or farther?',
     options: ['More, and nearer', 'More, from as far', 'Less, and farther'],
     holds: 1,
@@ -53,6 +59,7 @@ export const stage: readonly StageStep[] = [
     set: { route: 'coupled' },
   },
   {
+    id: 'both-closed',
     question: 'Both lenses set to f/8 now: as what does the pair work?',
     options: ['f/8', 'f/16', 'f/32'],
     holds: 2,
@@ -61,6 +68,7 @@ export const stage: readonly StageStep[] = [
     set: { route: 'coupled', 'reversed-lens.f-number': 8 },
   },
   {
+    id: 'half-its-tube',
     question: 'A 10× objective, made for a 200 mm lens. On a 100 mm lens: still 10×?',
     options: ['Still 10×', 'Twice that', 'Half of it'],
     holds: 2,
@@ -69,6 +77,7 @@ export const stage: readonly StageStep[] = [
     set: { route: 'objective', main: 'lens-100' },
   },
   {
+    id: 'spiders-head',
     question: 'On 200 mm it gives 10×. How much of a spider’s head, 2.4 mm wide, is left?',
     options: ['All of it', 'Half of it', 'A tenth'],
     holds: 0,

@@ -120,7 +120,7 @@ export const bench = new Bench({
     subject: choiceOf('Subject', subjects, ofSubject),
     as: keptChoice('Taken as', { one: 'one frame', stack: 'a stack of frames' }),
     light: choiceOf('It is', lightings, ofLight),
-    kit: keptChoice('Choose from', labels),
+    kit: { ...keptChoice('Choose from', labels), wholeKit: 'own' },
     part: keptChoice('One more part', wishNames),
     sensor: choiceOf('Camera', bodies, ['sensor-width']),
     [circleChoice]: circleByBody,

@@ -181,7 +181,7 @@ const keepsItsDistance = choiceFamily({
       shallow: shallow as string,
     };
   },
-  options: { first: 'The first', second: 'The second', third: 'The third' },
+  options: { first: 'The first', second: 'The second', third: 'The third', alike: 'All leave the same' },
   answer: (given) => given.truth as Place,
   mistakes: [
     {
@@ -195,6 +195,12 @@ const keepsItsDistance = choiceFamily({
       value: (given) => given.shallow as Place,
       because:
         'That has the shortest barrel before H. But the distance from H to the subject goes by the focal length, and this one has least of it.',
+    },
+    {
+      id: 'one-size-one-room',
+      value: () => 'alike',
+      because:
+        'One magnification fixes how many focal lengths the subject is away from H. How many millimetres that is, and how many of them the barrel takes, differs from lens to lens.',
     },
   ],
   hint: 'How far is the subject from H, for each of the three? And how much of that is inside the barrel?',
@@ -245,6 +251,14 @@ const failing = [
   ['shallow', 0.5, 1.1, 120, 20, 9, 1 / 500, 1 / 125, 'dark'],
 ] as const;
 
+/** What seems to be short where the greater f-number is taken for the wider opening, or the greater number below the line for the longer time. */
+function fooledByNumbers(given: {
+  readonly 'needed.effective-f-number': number;
+  readonly 'smallest.effective-f-number': number;
+}): Reason {
+  return given['smallest.effective-f-number'] > given['needed.effective-f-number'] ? 'shallow' : 'dark';
+}
+
 const standsAgainst = choiceFamily({
   id: 'what-stands-against-it',
   question:
@@ -288,6 +302,18 @@ const standsAgainst = choiceFamily({
       value: () => 'nothing',
       because:
         'Work out the magnification that fills the frame, {sensor-width} over {subject-width}, and seven tenths of it: the chain has to reach a size between them. Then compare the other pairs of numbers.',
+    },
+    {
+      id: 'wrong-end',
+      value: ({ truth }) => (truth === 'large' ? 'small' : truth === 'small' ? 'large' : undefined),
+      because:
+        'Size is what is against it, but at the other end. The sizes that frame this subject go up to {sensor-width} over {subject-width}: are {farthest.magnification} to {closest.magnification} above those sizes, or below?',
+    },
+    {
+      id: 'greater-number',
+      value: (given) => (given.truth === 'near' ? fooledByNumbers(given) : undefined),
+      because:
+        'Two numbers can be read the wrong way round. The greater f-number is the narrower opening, and 1/500 s is a shorter time than 1/250 s. Compare both pairs again, and what comes before them in the list.',
     },
   ],
   hint: 'Between which two magnifications does the chain have to be set? Then room, then depth, then light.',
@@ -344,6 +370,17 @@ const forTheMoney = choiceFamily({
       value: () => 'converter',
       because:
         'That is the dearest. It gives 0.3× from as far as before: ask whether it opens what you want, or something cheaper does, or what you have.',
+    },
+    {
+      id: 'room-alone',
+      value: ({ truth }) => (truth === 'nothing' ? undefined : 'nothing'),
+      because: 'What you have leaves room enough. But it ends at 0.15×: is that as large as you want?',
+    },
+    {
+      id: 'larger-to-be-safe',
+      value: ({ truth }) => (truth === 'ring' ? undefined : truth === 'nothing' ? 'close-up' : 'ring'),
+      because:
+        'That gives a good deal more size than you want, and each step of size costs room. Begin with the least that is large enough, and see how far away it leaves you.',
     },
   ],
   hint: 'Which of the five has size and room enough? Begin with what you have.',

@@ -4,6 +4,7 @@ const spider = { subject: 'jumping-spider', as: 'stack' };
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'how-many',
     question: 'Three lenses, a zoom, three rings, two close-up lenses: ten chains, forty, or over a hundred?',
     options: ['Ten', 'Forty', 'Over a hundred'],
     holds: 2,
@@ -13,6 +14,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['chain-count'],
   },
   {
+    id: 'butterfly',
     question: 'A butterfly keeps 200 mm away. What do most of the chains fail by: too near, or too large?',
     options: ['Too near', 'Too large'],
     holds: 1,
@@ -24,6 +26,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['chain-count'],
   },
   {
+    id: 'same-light',
     question: 'Three chains of different parts: do they need different light?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -34,6 +37,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['field-width'],
   },
   {
+    id: 'nearer',
     question: 'It lets us come to 60 mm. Do more chains suit, or others?',
     options: ['More', 'Others', 'Fewer'],
     holds: 0,
@@ -42,6 +46,7 @@ export const stage: readonly StageStep[] = [
     set: { 'nearest.working-distance': 60 },
   },
   {
+    id: 'spider',
     question: 'A jumping spider, in a stack, by flash. Do all of the chains suit, half, or hardly one?',
     options: ['All', 'Half', 'Hardly one'],
     holds: 2,
@@ -50,6 +55,7 @@ export const stage: readonly StageStep[] = [
     set: spider,
   },
   {
+    id: 'which-part',
     question: 'Which part would help the spider most?',
     options: ['A second 36 mm ring', 'The ×2 converter'],
     holds: 1,
@@ -61,6 +67,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['merit'],
   },
   {
+    id: 'dearest',
     question: 'Back to the butterfly, from 150 mm away: does that converter gain it a stop, half, or nothing?',
     options: ['A stop', 'Half', 'Nothing'],
     holds: 2,

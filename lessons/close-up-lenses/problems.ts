@@ -409,16 +409,28 @@ const ringOrLens = choiceFamily({
   answer: ({ wish }): Way => (wish === wishes.room ? 'ring' : 'close-up'),
   mistakes: [
     {
-      id: 'the-other-one',
-      value: ({ wish }): Way => (wish === wishes.room ? 'close-up' : 'ring'),
+      id: 'tube-takes-room',
+      value: ({ wish }) => (wish === wishes.room ? 'close-up' : undefined),
       because:
-        'Ask what each of them does to the lens. Which moves it away from the sensor? And which makes the light come as if from infinity, and from what distance?',
+        'The ring is in front of the camera, not in front of the lens. Compare from where each is sharp: one is bound to 1000 divided by its power, whatever the lens. And the other, counted from H?',
     },
     {
-      id: 'alike-because-as-large',
-      value: (): Way => 'alike',
+      id: 'air-costs-nothing',
+      value: ({ wish }) => (wish === wishes.light ? 'ring' : undefined),
       because:
-        'The size is the same, the rest is not. Ask how far the lens has moved from the sensor, and from where the light of the subject seems to come.',
+        'There is no glass in it, but the lens is farther from the sensor. Its light spreads over a larger area there. What of the other, which leaves the lens where it was?',
+    },
+    {
+      id: 'one-size-one-room',
+      value: ({ wish }) => (wish === wishes.room ? 'alike' : undefined),
+      because:
+        'The size is the same, and from where you get it is not. Ask how far each is from the subject when it is sharp: 1000 divided by the power here, f (1 + 1/m) from H there.',
+    },
+    {
+      id: 'one-mark-one-light',
+      value: ({ wish }) => (wish === wishes.light ? 'alike' : undefined),
+      because:
+        'Size and mark are the same, {f-number}. But which of the two takes the lens away from the sensor, and makes the cone there narrower than the mark says?',
     },
   ],
   hint: 'Which of the two moves the lens away from the sensor? And which is bound to 1000 over its power?',

@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'which-is-nearer',
     question: 'A lens set to infinity, +2 on it. With +4 instead: is the subject nearer or farther?',
     options: ['Nearer', 'Farther'],
     holds: 0,
@@ -10,6 +11,7 @@ export const stage: readonly StageStep[] = [
     set: {},
   },
   {
+    id: 'longer-lens',
     question: 'The same +4 on a lens of four times the focal length: larger, nearer, or both?',
     options: ['Larger', 'Nearer', 'Both'],
     holds: 0,
@@ -17,6 +19,7 @@ export const stage: readonly StageStep[] = [
     set: { lens: 'lens-200' },
   },
   {
+    id: 'one-on-another',
     question: '+2 and +4, one on the other: stronger than +4, weaker, or something between?',
     options: ['Stronger', 'Weaker', 'In between'],
     holds: 0,
@@ -25,6 +28,7 @@ export const stage: readonly StageStep[] = [
     set: { 'close-up': 'both' },
   },
   {
+    id: 'focused',
     question: '+4 gives 1:5, and focusing closer gives 1:6.7. Both together: their sum, or something else?',
     options: ['Their sum', 'Something else'],
     holds: 1,
@@ -33,6 +37,7 @@ export const stage: readonly StageStep[] = [
     set: { 'focus-magnification': 0.15 },
   },
   {
+    id: 'ring-for-it',
     question: 'One size at infinity: the ring leaves 28 mm more room than +4. With a 100 mm lens: as much more?',
     options: ['Less', 'As much', 'More'],
     holds: 2,
@@ -42,6 +47,7 @@ export const stage: readonly StageStep[] = [
     set: { lens: 'lens-100' },
   },
   {
+    id: 'their-light',
     question: 'Focused closer, both give one size again. Which of them costs more light?',
     options: ['The ring', 'The close-up lens'],
     holds: 0,
@@ -50,6 +56,7 @@ export const stage: readonly StageStep[] = [
     set: { lens: 'lens-100', 'focus-magnification': 0.1 },
   },
   {
+    id: 'blue',
     question: 'One glass on a 50 mm lens. On 200 mm, is the blur of blue four times as wide, or more?',
     options: ['Four times', 'More'],
     holds: 1,
@@ -59,6 +66,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'colour',
   },
   {
+    id: 'pair',
     question: 'A cemented pair blurs blue by half of c here, at f/8. Wide open, at f/4: still half of c?',
     options: ['Yes', 'No'],
     holds: 1,

@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'half-life-size',
     question: 'Half life size, f/8. Is the sharp part as deep as a match is thick, about 2 mm?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -11,6 +12,7 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 8 },
   },
   {
+    id: 'two-stops',
     question: 'Closed by two stops, to f/16. Half as deep, or twice?',
     options: ['Half as deep', 'Twice as deep'],
     holds: 1,
@@ -18,6 +20,7 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 16 },
   },
   {
+    id: 'longer-lens',
     question: 'f/8 again, with a 200 mm lens from farther away, the same picture. Deeper?',
     options: ['Deeper', 'As deep', 'Less deep'],
     holds: 1,
@@ -26,6 +29,7 @@ export const stage: readonly StageStep[] = [
     set: { 'focal-length': 200 },
   },
   {
+    id: 'twice-the-size',
     question: 'Life size instead of half. Is half of the depth left, a third or a quarter?',
     options: ['Half', 'A third', 'A quarter'],
     holds: 1,
@@ -34,6 +38,7 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 1 },
   },
   {
+    id: 'far-away',
     question: 'When does the focal length begin to matter: close up, far away or never?',
     options: ['Close up', 'Far away', 'Never'],
     holds: 1,
@@ -43,6 +48,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'plot',
   },
   {
+    id: 'who-decides',
     question: 'Who decides how much blur still counts as sharp: the lens, the sensor or we?',
     options: ['The lens', 'The sensor', 'We do'],
     holds: 2,
@@ -52,6 +58,7 @@ export const stage: readonly StageStep[] = [
     set: { 'circle-of-confusion-by': 'viewing' },
   },
   {
+    id: 'five-times',
     question: 'Five times life size at f/2.8. Are rays still the whole story?',
     options: ['Yes', 'No'],
     holds: 1,

@@ -189,7 +189,7 @@ const whereItBegins = choiceFamily({
       'spatial-frequency': draw.pick([20, 30, 40, 60, 80]),
     };
   },
-  answer: (given) => whatIsLeft({ ...given, 'f-number': given['narrower.f-number'] }),
+  answer: (given) => whatIsLeft(narrower(given)),
   mistakes: [
     {
       id: 'has-not-begun',
@@ -198,9 +198,25 @@ const whereItBegins = choiceFamily({
         'There is no opening at which it begins: every stop brings the cutoff down. How high is the curve at {spatial-frequency}, before and after?',
     },
     {
+      id: 'marked-cutoff',
+      value: (given) =>
+        isGone(given) && remaining(given['spatial-frequency'], cutoffFrequency(markedCone(narrower(given)))) > 0
+          ? 'lower'
+          : undefined,
+      because:
+        'With {narrower.f-number} itself some contrast would be left. At {magnification} the lens works at more than that: take the cutoff from the effective f-number.',
+    },
+    {
+      id: 'finer-than-the-disc',
+      value: (given) =>
+        !isGone(given) && 1 / given['spatial-frequency'] < airyDiameter(cone(narrower(given))) ? 'gone' : undefined,
+      because:
+        'A pair of its lines is narrower than one Airy disc, and yet it is not lost by that: discs overlap and still leave a ripple. What counts is the cutoff, one over λ times the effective f-number.',
+    },
+    {
       id: 'wrong-side-of-the-cutoff',
       value: (given) =>
-        whatIsLeft({ ...given, 'f-number': given['narrower.f-number'] }) === 'gone' ? 'lower' : 'gone',
+        !isGone(given) && 1 / given['spatial-frequency'] >= airyDiameter(cone(narrower(given))) ? 'gone' : undefined,
       because:
         'Compare {spatial-frequency} with the cutoff at the smaller opening, one over λ times the effective f-number; the magnification counts in that. On which side of it is the pattern?',
     },
@@ -223,6 +239,14 @@ const whereItBegins = choiceFamily({
     { formula: contrastFormula, note: 'Less, though both openings are wider than {claimed.f-number}:' },
   ],
 });
+
+const narrower = <Given extends Omit<Lens, 'f-number'> & { readonly 'narrower.f-number': number }>(given: Given) => ({
+  ...given,
+  'f-number': given['narrower.f-number'],
+});
+
+const isGone = (given: Parameters<typeof narrower>[0] & { readonly 'spatial-frequency': number }) =>
+  whatIsLeft(narrower(given)) === 'gone';
 
 function whatIsLeft(given: Lens & { readonly 'spatial-frequency': number }): 'lower' | 'gone' {
   return remaining(given['spatial-frequency'], cutoffFrequency(cone(given))) > 0 ? 'lower' : 'gone';

@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'one-point',
     question: 'A perfect lens makes this of one point of light at f/2.8. At f/11, is it still narrower than a pixel?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -10,6 +11,7 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 11, magnification: 0.2 },
   },
   {
+    id: 'two-stops-more',
     question: 'We close the aperture by two more stops. Is the disc still as wide?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -17,6 +19,7 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 22, magnification: 0.2 },
   },
   {
+    id: 'four-times',
     question: 'Open to f/5.6, and the disc is small again. At four times life size, is it still?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -26,6 +29,7 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 5.6, magnification: 4 },
   },
   {
+    id: 'blue',
     question: 'The same in blue light: is the disc wider or narrower?',
     options: ['Wider', 'Narrower'],
     holds: 1,
@@ -33,6 +37,7 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 5.6, magnification: 4, light: 'blue' },
   },
   {
+    id: 'finer',
     question: 'Life size, f/8. A pattern four times as fine: does it keep more than half of its contrast?',
     options: ['Yes', 'No'],
     holds: 0,
@@ -42,6 +47,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'mtf',
   },
   {
+    id: 'where-it-begins',
     question: 'At which f-number does diffraction begin: at f/8, at f/11, at f/16, or at none?',
     options: ['At f/8', 'At f/11', 'At f/16', 'At none'],
     holds: 3,
@@ -50,6 +56,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'mtf',
   },
   {
+    id: 'pattern-gone',
     question: 'f/16, from life size to four times life size. Is a pattern of 40 lp/mm still there?',
     options: ['Yes', 'No'],
     holds: 1,

@@ -75,6 +75,13 @@ const cone = numberFamily({
   working: [{ formula: effectiveFNumberFormula, note: 'The mark grows by m divided by P:' }],
 });
 
+/** The loss counted twice, stops; undefined where it could be told from no other slip, each being met within a tenth of a stop. */
+function twiceTheLoss(given: Parameters<typeof growth>[0]): number | undefined {
+  const twice = 4 * Math.log2(growth(given));
+  const others = [growth(given), growth(given) ** 2, 2 * Math.log2(growthOfEqualPupils(given))];
+  return others.some((other) => Math.abs(other - twice) < 0.21) ? undefined : twice;
+}
+
 const stops = numberFamily({
   id: 'stops',
   asks: 'light-loss',
@@ -109,6 +116,12 @@ const stops = numberFamily({
       value: growth,
       because:
         'That is how many times the f-number grows. Twice the number is two stops, four times are four: how many for this?',
+    },
+    {
+      id: 'counted-twice',
+      value: twiceTheLoss,
+      because:
+        'That is twice the loss. The square is in the two stops of each doubling already: it is not squared again.',
     },
   ],
   hint: 'By what does the f-number grow? Twice the number is two stops. In between, log of the growth divided by log 2 says how many doublings it is.',
@@ -277,6 +290,7 @@ const whoKnows = choiceFamily({
   },
   options: {
     seen: 'Nothing: it has been counted',
+    once: 'Give one stop more',
     unseen: 'Give two stops more',
     twice: 'Give four stops more',
   },
@@ -292,6 +306,12 @@ const whoKnows = choiceFamily({
       id: 'counted-twice',
       value: () => 'twice',
       because: 'A loss is counted once at most. How many stops is it from {f-number} to {effective-f-number}?',
+    },
+    {
+      id: 'number-for-light',
+      value: () => 'once',
+      because:
+        'From {f-number} to {effective-f-number} the number doubles, and the light that is left is a quarter: halved, and halved again. Then ask whether what you go by has seen that.',
     },
   ],
   hint: 'Does it look through the lens?',

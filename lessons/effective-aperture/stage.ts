@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'far-away',
     question: 'Marked f/8 and focused far away: how slim is the cone of light on the sensor?',
     options: ['As slim as f/8 says', 'Slimmer', 'Wider'],
     holds: 0,
@@ -10,6 +11,7 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 0.02 },
   },
   {
+    id: 'life-size',
     question: 'Focused to life size, nothing else touched. Is it still f/8?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -19,6 +21,7 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 1 },
   },
   {
+    id: 'half-behind',
     question: 'A lens whose opening looks half as wide from behind: does it lose more, or less?',
     options: ['More', 'Less'],
     holds: 0,
@@ -27,6 +30,7 @@ export const stage: readonly StageStep[] = [
     set: { 'pupil-magnification': 0.5 },
   },
   {
+    id: 'twice-behind',
     question: 'And one whose opening looks twice as wide from behind?',
     options: ['It loses more', 'It loses less'],
     holds: 1,
@@ -35,6 +39,7 @@ export const stage: readonly StageStep[] = [
     set: { 'pupil-magnification': 2 },
   },
   {
+    id: 'close-up-lens',
     question: 'The same size by a close-up lens: how much light does that cost?',
     options: ['As much', 'Less', 'More'],
     holds: 1,
@@ -43,6 +48,7 @@ export const stage: readonly StageStep[] = [
     set: { 'reached-by': 'close-up-lens' },
   },
   {
+    id: 'flat-line',
     question: 'Stops lost against size: which line stays flat?',
     options: ['That of rings', 'That of the close-up lens', 'None'],
     holds: 1,
@@ -52,6 +58,7 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 4 },
   },
   {
+    id: 'hand-meter',
     question: 'A hand meter gives us a time for f/8. Do we set it as it is, at life size?',
     options: ['As it is', 'A longer one', 'A shorter one'],
     holds: 1,
@@ -60,6 +67,7 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 1 },
   },
   {
+    id: 'dark-finder',
     question: 'Why is an optical finder so dark close up with the aperture closed?',
     options: ['The lens is closed', 'It is close', 'Both'],
     holds: 2,

@@ -411,6 +411,7 @@ const tooShort = choiceFamily({
   options: {
     band: 'It has a dark band along one side',
     darker: 'It is darker all over',
+    black: 'It is black: the flash comes too late',
     nothing: 'It looks alike',
   },
   answer: ({ isShort }) => (isShort === 'yes' ? 'band' : 'nothing'),
@@ -424,6 +425,12 @@ const tooShort = choiceFamily({
       id: 'other-side',
       value: ({ isShort }) => (isShort === 'yes' ? 'nothing' : 'band'),
       because: 'Which of the two times is the longer one? Ask whether the sensor is wholly free when the flash fires.',
+    },
+    {
+      id: 'flash-missed',
+      value: () => 'black',
+      because:
+        'The flash waits for the first curtain: it fires as that one arrives, whatever the time. Some of the sensor is free at that moment, or all of it. Which, at {exposure-time}?',
     },
   ],
   hint: 'Has the second curtain set out before the first one has arrived?',

@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'guide-number',
     question: 'The guide number says f/11. We set f/11 and come closer: right at life size?',
     options: ['Too dark', 'Right', 'Too bright'],
     holds: 0,
@@ -10,6 +11,7 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 1 },
   },
   {
+    id: 'more-power',
     question: 'How much more power does that need: twice as much, four times or sixteen times?',
     options: ['Twice as much', 'Four times', 'Sixteen times'],
     holds: 1,
@@ -17,6 +19,7 @@ export const stage: readonly StageStep[] = [
     set: { power: 'p16' },
   },
   {
+    id: 'black-behind',
     question: 'The background goes from 20 mm to a metre behind. Does it get one stop less flash, three or six?',
     options: ['One stop', 'Three', 'Six'],
     holds: 2,
@@ -25,6 +28,7 @@ export const stage: readonly StageStep[] = [
     set: { power: 'p16', 'background-distance': 1000 },
   },
   {
+    id: 'longer-time',
     question: 'A longer shutter time: what gets brighter, the subject or the background?',
     options: ['The subject', 'The background'],
     holds: 1,
@@ -33,6 +37,7 @@ export const stage: readonly StageStep[] = [
     set: { power: 'p16', 'background-distance': 1000, 'exposure-time': 0.04 },
   },
   {
+    id: 'moving',
     question: 'The subject moves. Does the flash hold it still?',
     options: ['Yes', 'Only the flash’s image', 'No'],
     holds: 1,
@@ -42,6 +47,7 @@ export const stage: readonly StageStep[] = [
     set: { power: 'p16', 'exposure-time': 0.04, 'subject-speed': 20 },
   },
   {
+    id: 'too-short',
     question: 'Would 1/1000 s help, five times as short as the sync speed?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -51,6 +57,7 @@ export const stage: readonly StageStep[] = [
     set: { power: 'p16', 'exposure-time': 0.001 },
   },
   {
+    id: 'near-and-weak',
     question: 'Full power from 600 mm, or 1/64 from 75 mm: the same light. Which holds what moves?',
     options: ['Full power, far', '1/64, near', 'Both alike'],
     holds: 1,

@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'no-ring',
     question: 'Without a ring, how large does this 50 mm lens show things: life size, half, or less?',
     options: ['Life size', 'Half of it', 'Less'],
     holds: 2,
@@ -9,6 +10,7 @@ export const stage: readonly StageStep[] = [
     set: { extension: 0 },
   },
   {
+    id: 'one-ring',
     question: 'A 12 mm ring goes in. Does the sharp plane come nearer or go away?',
     options: ['Nearer', 'Away'],
     holds: 0,
@@ -17,6 +19,7 @@ export const stage: readonly StageStep[] = [
     set: { extension: 12 },
   },
   {
+    id: 'three-rings',
     question: 'Will all three rings, 72 mm, give six times as much as the first?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -24,6 +27,7 @@ export const stage: readonly StageStep[] = [
     set: { extension: 72 },
   },
   {
+    id: 'light',
     question: 'So close, with the 24 mm ring: how much of its light is left, all, half, or less?',
     options: ['All of it', 'Half of it', 'Less than half'],
     holds: 2,
@@ -32,6 +36,7 @@ export const stage: readonly StageStep[] = [
     set: { extension: 24 },
   },
   {
+    id: 'longer-lens',
     question: 'All three rings on a 100 mm lens: more than on the 50 mm lens, or less?',
     options: ['More', 'Less'],
     holds: 1,
@@ -40,6 +45,7 @@ export const stage: readonly StageStep[] = [
     set: { extension: 72, 'focal-length': 100, 'focus-magnification': 0.15 },
   },
   {
+    id: 'inside',
     question: 'An 18 mm lens with only the 12 mm ring: can a subject be in focus?',
     options: ['Yes', 'No'],
     holds: 1,

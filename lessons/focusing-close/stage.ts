@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'infinity',
     question: 'This 50 mm lens goes to infinity. Is H′ then 0, 50 or 100 mm from the sensor?',
     options: ['0 mm', '50 mm', '100 mm'],
     holds: 1,
@@ -9,6 +10,7 @@ export const stage: readonly StageStep[] = [
     set: { 'focus-travel': 0 },
   },
   {
+    id: 'leaf',
     question: 'A leaf, one metre away. Does the lens move out or in?',
     options: ['Out', 'In'],
     holds: 0,
@@ -16,6 +18,7 @@ export const stage: readonly StageStep[] = [
     set: { 'subject-distance': 1000 },
   },
   {
+    id: 'half-the-way',
     question: 'Half the distance. Does that take less than twice the travel, twice or more?',
     options: ['Less than twice', 'Twice', 'More than twice'],
     holds: 2,
@@ -23,6 +26,7 @@ export const stage: readonly StageStep[] = [
     set: { 'subject-distance': 500 },
   },
   {
+    id: 'thread',
     question: 'Here the focus ring stops. Is this half of the way to life size, a third or less?',
     options: ['Half of the way', 'A third', 'Less'],
     holds: 2,
@@ -31,6 +35,7 @@ export const stage: readonly StageStep[] = [
     set: { 'focus-travel': 50 },
   },
   {
+    id: 'floor',
     question: 'Out by another 50 mm: does the subject come nearer to the sensor still?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -39,6 +44,7 @@ export const stage: readonly StageStep[] = [
     set: { 'focus-travel': 100 },
   },
   {
+    id: 'on-the-ring',
     question: 'Which distance is on the focus ring: from the sensor, from H or from the rim?',
     options: ['The sensor', 'H', 'The rim'],
     holds: 0,
@@ -47,6 +53,7 @@ export const stage: readonly StageStep[] = [
     set: {},
   },
   {
+    id: 'macro',
     question: 'A 60 mm macro lens at life size: can it be nearer than four focal lengths, 240 mm?',
     options: ['Yes', 'No'],
     holds: 0,

@@ -361,14 +361,31 @@ const whatHoldsIt = choiceFamily({
   answer: ({ truth }) => truth,
   mistakes: [
     {
-      id: 'other-movement',
-      value: ({ truth }) => (truth === 'short' || truth === 'wait' ? 'tripod' : 'short'),
-      because: 'Ask first what moves here: the camera, or the subject? Then ask whether there is light to spare.',
+      id: 'camera-held-subject-moves',
+      value: ({ truth }) => (truth === 'short' || truth === 'wait' ? 'tripod' : undefined),
+      because: 'That keeps the camera still. Is it the camera that moves here?',
+    },
+    {
+      id: 'tripod-out-of-place',
+      value: ({ truth }) => (truth === 'stabilise' ? 'tripod' : undefined),
+      because:
+        'It would hold the camera, if it could be used where you are. What is left, and is it enough for what moves?',
     },
     {
       id: 'turning-only',
-      value: ({ truth }) => (truth === 'stabilise' ? 'wait' : 'stabilise'),
+      value: ({ truth }) => (truth === 'stabilise' ? undefined : 'stabilise'),
       because: 'That works against one kind of movement alone, and here another one matters. Which one?',
+    },
+    {
+      id: 'light-to-spare',
+      value: ({ truth }) => (truth === 'short' ? undefined : 'short'),
+      because:
+        'That holds whatever moves, and takes light for it. Ask first what moves here, the camera or the subject; then whether there is light to spare, or something that costs none.',
+    },
+    {
+      id: 'nothing-swings',
+      value: ({ truth }) => (truth === 'wait' ? undefined : 'wait'),
+      because: 'A thing that swings is still for a moment wherever it turns back. Does what moves here turn back?',
     },
   ],
   hint: 'Name what moves. Then ask what works on that.',

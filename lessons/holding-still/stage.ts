@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'far-hedge',
     question: 'By hand, 90 mm. At 1/30 s a far hedge is smeared. Will 1/125 s hold it?',
     options: ['Yes', 'No'],
     holds: 0,
@@ -11,6 +12,7 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 0.02 },
   },
   {
+    id: 'life-size',
     question: 'Life size, same hands, same time. Is the streak twice as long, three times or ten times?',
     options: ['Twice', 'Three times', 'Ten times'],
     holds: 1,
@@ -19,6 +21,7 @@ export const stage: readonly StageStep[] = [
     set: {},
   },
   {
+    id: 'which-time',
     question: 'One over the focal length is 1/90 s. Which holds life size: 1/125 s, 1/500 s or 1/2000 s?',
     options: ['1/125 s', '1/500 s', '1/2000 s'],
     holds: 1,
@@ -28,6 +31,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'limits',
   },
   {
+    id: 'spider',
     question: 'A spider walks by. Do four stops of stabilisation make its streak 16 times shorter, twice, or less?',
     options: ['16 times shorter', 'Twice', 'Less'],
     holds: 2,
@@ -36,6 +40,7 @@ export const stage: readonly StageStep[] = [
     set: { subject: 'spider', stabilisation: 4 },
   },
   {
+    id: 'tripod',
     question: 'The spider walks on. Does a tripod hold it?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -44,6 +49,7 @@ export const stage: readonly StageStep[] = [
     set: { subject: 'spider', holding: 'tripod' },
   },
   {
+    id: 'price',
     question: 'It smears. At 1/1000 s, an eighth of the light: is signal to noise an eighth, a third or a half?',
     options: ['An eighth', 'A third', 'A half'],
     holds: 1,
@@ -53,6 +59,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'picture',
   },
   {
+    id: 'hand-in-front',
     question: 'A hand under the front of the lens: does the same turn draw as much?',
     options: ['As much', 'Less'],
     holds: 1,

@@ -298,11 +298,22 @@ const whatChangesIt = choiceFamily({
     ...draw.pick(changes),
     thing: draw.pick(['bay leaf', 'drawing pin', 'postage stamp', 'feather']),
   }),
-  options: { same: 'It stays as it was', larger: 'It gets larger', smaller: 'It gets smaller' },
+  options: {
+    same: 'It stays as it was',
+    larger: 'It gets larger',
+    smaller: 'It gets smaller',
+    depends: 'That depends on the sensor',
+  },
   answer: (given) => given.truth,
   mistakes: [
     { id: 'tempting', value: (given) => given.tempting, because: '{reason}' },
     { id: 'other-way', value: (given) => given.other, because: '{otherwise}' },
+    {
+      id: 'by-the-sensor',
+      value: () => 'depends',
+      because:
+        'The lens forms the same image on a small sensor, on a large one, and on a sheet of paper in their place. Which of lens, setting and distance has changed here?',
+    },
   ],
   hint: 'Think of the image that the lens forms, as if no sensor were there yet.',
   working: [

@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'half',
     question: 'The stamp is 30 mm wide. At half life size, is its image 15, 30 or 60 mm wide?',
     options: ['15 mm', '30 mm', '60 mm'],
     holds: 0,
@@ -10,6 +11,7 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 0.5 },
   },
   {
+    id: 'whole-picture',
     question: 'How much ruler fills the picture at life size: 18, 36 or 72 mm?',
     options: ['18 mm', '36 mm', '72 mm'],
     holds: 1,
@@ -17,6 +19,7 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 1 },
   },
   {
+    id: 'smaller-sensor',
     question: 'Same lens, same setting, smaller sensor: is the stamp’s image larger?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -24,6 +27,7 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 1, sensor: 'body-23' },
   },
   {
+    id: 'same-lens',
     question: 'The smaller sensor’s print shows the stamp larger. Has the lens magnified more?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -33,6 +37,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'print',
   },
   {
+    id: 'zoom',
     question: 'A zoom says “macro”. Will it show 36, 72 or 144 mm of ruler?',
     options: ['36 mm', '72 mm', '144 mm'],
     holds: 2,
@@ -40,6 +45,7 @@ export const stage: readonly StageStep[] = [
     set: { magnification: 0.25 },
   },
   {
+    id: 'pixels',
     question: 'At life size one millimetre gets 167 pixels. And at four times life size?',
     options: ['As many', 'Twice as many', 'Four times as many'],
     holds: 2,

@@ -282,16 +282,28 @@ const whatHelps = choiceFamily({
   answer: (given) => given.truth,
   mistakes: [
     {
-      id: 'another-fault',
-      value: (given) => given.tempting,
-      because:
-        'That cures another fault. Look at where this one shows: along the depth, from the middle to the sides, on one thing alone, or along outlines. What could differ there, and from what?',
-    },
-    {
       id: 'more-of-the-same',
-      value: (given) => (given.truth === 'frames' ? 'retake' : 'frames'),
+      value: ({ truth }) => (truth === 'frames' ? undefined : 'frames'),
       because:
         'Ask what those frames would hold that the ones you have do not. Would this fault be missing in any of them?',
+    },
+    {
+      id: 'different-sizes',
+      value: ({ truth }) => (truth === 'scale' ? undefined : 'scale'),
+      because:
+        'Frames of different sizes agree in the middle and part more and more towards the sides, all along. Is that how this fault lies?',
+    },
+    {
+      id: 'band-along-outlines',
+      value: ({ truth }) => (truth === 'pupil' ? undefined : 'pupil'),
+      because:
+        'That makes the band narrower that an outline hides of what is far behind it, and each frame deeper, as far as diffraction allows. Does this fault follow such outlines, and is it allowed here?',
+    },
+    {
+      id: 'something-moved',
+      value: ({ truth }) => (truth === 'retake' ? undefined : 'retake'),
+      because:
+        'What moves between two frames is double by itself; all the rest is clean, and so is each frame. Is all of that so here?',
     },
   ],
   hint: 'Where does it show: along the depth, from the middle outwards, at one thing only, or along outlines?',

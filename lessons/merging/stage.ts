@@ -13,6 +13,7 @@ const ruler = { subject: 'slanted-scale', 'circle-of-confusion': 0.1, 'f-number'
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'higher-edge',
     question:
       'Only part of the lens can see this band. With the edge three times as high, is the band wider or narrower?',
     options: ['Wider', 'Narrower'],
@@ -23,6 +24,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'edge',
   },
   {
+    id: 'more-frames',
     question: 'Twice as many frames, half as far apart. Does the band get narrower?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -31,6 +33,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'edge',
   },
   {
+    id: 'smaller-pupil',
     question: 'Stop down by two stops. Does the band get narrower?',
     options: ['Yes', 'No'],
     holds: 0,
@@ -39,6 +42,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'edge',
   },
   {
+    id: 'drop',
     question: 'A drop on a wire before a flower, merged, at f/11. Open to f/2.8: what happens along the outlines?',
     options: ['Nothing', 'A halo comes', 'It doubles'],
     holds: 1,
@@ -50,6 +54,7 @@ export const stage: readonly StageStep[] = [
     arranged: { asked: 'side-by-side', answered: 'enlarged' },
   },
   {
+    id: 'sides',
     question: 'The camera moves one step nearer. What moves more: the middle of the picture, or its sides?',
     options: ['The middle', 'Its sides'],
     holds: 1,
@@ -59,6 +64,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'scale',
   },
   {
+    id: 'rail-or-ring',
     question: 'From a quarter of life size to life size: which changes the size more now, rail or focus ring?',
     options: ['The rail', 'The ring'],
     holds: 1,
@@ -68,6 +74,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'scale',
   },
   {
+    id: 'sizes-left',
     question: 'This crystal was taken with the ring. What happens if the sizes of the frames are not corrected?',
     options: ['Nothing', 'Edges double', 'Stripes come'],
     holds: 1,
@@ -77,6 +84,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'picture',
   },
   {
+    id: 'longer-step',
     question: 'A slanted ruler, merged. Now the step becomes three times as long as a frame is deep. What is missing?',
     options: ['Its far end', 'Stripes all along', 'Nothing'],
     holds: 1,

@@ -310,6 +310,21 @@ const whichMark = choiceFamily({
   mistakes: [
     { id: 'tempting', value: (given) => given.tempting, because: '{trap}' },
     { id: 'other', value: (given) => given.other, because: '{otherwise}' },
+    {
+      id: 'how-near',
+      value: ({ truth }) => (truth === 'thread' || truth === 'distance' ? undefined : 'distance'),
+      because: 'That is how near the subject may be, counted from the sensor. It does not tell {what}.',
+    },
+    {
+      id: 'what-screws-on',
+      value: ({ truth }) => (truth === 'distance' ? 'thread' : undefined),
+      because: 'That is the thread for filters in the front rim. It says nothing of where the lens is sharp.',
+    },
+    {
+      id: 'how-large',
+      value: ({ truth }) => (truth === 'thread' ? 'magnification' : undefined),
+      because: 'That is how large things are at the end of the ring. A filter asks only how wide the rim is.',
+    },
   ],
   hint: 'Which marks stand together? A colon beside the focal length and a colon beside a distance are different things.',
   working: [

@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'fifty',
     question: 'What is 50 mm of a 50 mm lens: its length, its width, or something behind it?',
     options: ['Its length', 'Its width', 'Something behind it'],
     holds: 2,
@@ -11,6 +12,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'marks',
   },
   {
+    id: 'very-far',
     question: 'From 5 m to the horizon, how far must the lens move: 0.5 mm, 5 mm or 50 mm?',
     options: ['0.5 mm', '5 mm', '50 mm'],
     holds: 0,
@@ -19,6 +21,7 @@ export const stage: readonly StageStep[] = [
     set: { 'focus-distance': 5000 },
   },
   {
+    id: 'f-8',
     question: 'What is f/8: eight times as wide as f/1, or an eighth of something?',
     options: ['Eight times as wide as f/1', 'An eighth of something'],
     holds: 1,
@@ -27,6 +30,7 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 8 },
   },
   {
+    id: 'half-the-hole',
     question: 'From f/8 to f/16 the opening is half as wide. Half the light?',
     options: ['Yes, half', 'No, a quarter'],
     holds: 1,
@@ -36,6 +40,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'stops',
   },
   {
+    id: 'from-where',
     question: '0.44 m on the ring: from the front of the lens, or from where?',
     options: ['From the front of the lens', 'From the sensor', 'From the mount'],
     holds: 1,
@@ -45,6 +50,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'marks',
   },
   {
+    id: 'field',
     question: 'A zoom says “macro”; its ring ends at 0.31 m. Is 12 mm, 12 cm or 1.2 m of a page in the picture?',
     options: ['12 mm', '12 cm', '1.2 m'],
     holds: 1,
@@ -54,6 +60,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'marks',
   },
   {
+    id: 'from-behind',
     question: 'Seen from behind, is the opening of a 28 mm lens wider, narrower or the same?',
     options: ['Wider', 'Narrower', 'The same'],
     holds: 0,

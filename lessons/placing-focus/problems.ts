@@ -337,6 +337,34 @@ const tasks = [
 
 type Remedy = (typeof tasks)[number][0];
 
+/** What is to be done about a depth of *deep* mm where the cone is *times* as narrow as the mark says, T = 2cN × times/m². */
+function remedyFor(given: LeaningThere, deep: number, times: number): Remedy {
+  const needed = (deep * given.magnification ** 2) / (2 * given['circle-of-confusion'] * times);
+  if (needed <= given['f-number']) return 'sharp';
+  if (given.place === fromAnywhere) return 'turn';
+  return needed <= 22 ? 'stop' : 'stack';
+}
+
+interface LeaningThere {
+  readonly truth: Remedy;
+  readonly place: string;
+  readonly magnification: number;
+  readonly 'subject-width': number;
+  readonly 'subject-tilt': number;
+  readonly 'f-number': number;
+  readonly 'circle-of-confusion': number;
+}
+
+const byMarkedNumber = (given: LeaningThere) =>
+  remedyFor(given, given['subject-width'] * Math.sin(given['subject-tilt']), 1);
+const byCosine = (given: LeaningThere) =>
+  remedyFor(given, given['subject-width'] * Math.cos(given['subject-tilt']), 1 + given.magnification);
+const byDepths = (given: LeaningThere) => [byMarkedNumber(given), byCosine(given)];
+
+/** *led*, unless that is right, or where an *earlier* slip leads. */
+const onlyWrong = ({ truth }: LeaningThere, led: Remedy, ...earlier: readonly Remedy[]) =>
+  led === truth || earlier.includes(led) ? undefined : led;
+
 const turnOrStopDown = choiceFamily({
   id: 'turn-or-stop-down',
   question:
@@ -364,20 +392,32 @@ const turnOrStopDown = choiceFamily({
   answer: (given) => given.truth,
   mistakes: [
     {
-      id: 'which-depth',
-      value: ({ truth }) => (truth === 'sharp' ? 'stop' : 'sharp'),
+      id: 'marked-f-number',
+      value: (given) => onlyWrong(given, byMarkedNumber(given)),
       because:
-        'Compare two depths. The subject’s is its length times the sine of the lean; the cosine is how long it looks. The sharp part goes by the effective f-number; the marked one makes it too thin.',
+        'That goes by {f-number} as it is marked, which makes the sharp part too thin and asks for too much. At {magnification} the cone is narrower: take the effective f-number.',
+    },
+    {
+      id: 'cosine',
+      value: (given) => onlyWrong(given, byCosine(given), byMarkedNumber(given)),
+      because:
+        'That takes the subject’s length times the cosine of the lean, which is how long it looks from the camera. How deep it is goes by the sine.',
+    },
+    {
+      id: 'which-depth',
+      value: (given) => onlyWrong(given, given.truth === 'sharp' ? 'stop' : 'sharp', ...byDepths(given)),
+      because:
+        'Compare two depths. The subject’s is its length times the sine of the lean. The sharp part goes by the effective f-number, and c and m count in it: m by its square.',
     },
     {
       id: 'which-order',
-      value: ({ truth }) => (truth === 'turn' ? 'stop' : 'turn'),
+      value: (given) => onlyWrong(given, given.truth === 'turn' ? 'stop' : 'turn', ...byDepths(given)),
       because:
         'Ask in this order. Is it deep enough as it is? If not, what costs no light? If that cannot be done, is the f-number for all of the depth one that the lens has? The first yes decides.',
     },
     {
       id: 'which-limit',
-      value: ({ truth }) => (truth === 'stack' ? 'stop' : 'stack'),
+      value: (given) => onlyWrong(given, given.truth === 'stack' ? 'stop' : 'stack', ...byDepths(given)),
       because:
         'Work out the f-number for all of the depth, and set it beside the one in use and beside f/22. Then look at where you may stand.',
     },

@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'both-eyes',
     question: 'A hoverfly’s head at 2:1, f/8, turned a little aside. Are both eyes still sharp?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -11,6 +12,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'picture',
   },
   {
+    id: 'stopped-down',
     question: 'How far to stop down until both eyes are sharp: f/9, f/11 or f/16?',
     options: ['f/9', 'f/11', 'f/16'],
     holds: 2,
@@ -19,6 +21,7 @@ export const stage: readonly StageStep[] = [
     set: { 'f-number': 16 },
   },
   {
+    id: 'turned',
     question: 'Back to f/8, and the camera is turned until the eyes are square to it. Are both sharp now?',
     options: ['Both', 'One', 'Neither'],
     holds: 0,
@@ -27,6 +30,7 @@ export const stage: readonly StageStep[] = [
     set: { 'subject-tilt': 0 },
   },
   {
+    id: 'by-hand',
     question: 'No tripod at hand. Of forty frames at f/8, have thirty the eye sharp, fifteen or four?',
     options: ['Thirty', 'Fifteen', 'Four'],
     holds: 2,
@@ -36,6 +40,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'rocking',
   },
   {
+    id: 'two-stops',
     question: 'Closed by two stops, to f/16: does one in focus take a quarter of the frames, or half?',
     options: ['A quarter', 'Half'],
     holds: 1,
@@ -46,6 +51,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'rocking',
   },
   {
+    id: 'elbows',
     question: 'Back to f/8, but with your elbows on your knees. Is that worth more than two stops?',
     options: ['Yes', 'No'],
     holds: 0,
@@ -55,6 +61,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'rocking',
   },
   {
+    id: 'too-near',
     question: 'Elbows on knees, but always 0.4 mm too near. Do more frames make up for that?',
     options: ['At once', 'Slowly', 'Never'],
     holds: 1,
@@ -64,6 +71,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'rocking',
   },
   {
+    id: 'focus-then-turn',
     question: 'Focused on the middle of the head, then turned by 5° to frame. Is the middle still sharp?',
     options: ['Yes', 'No'],
     holds: 1,

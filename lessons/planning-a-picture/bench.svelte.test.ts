@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import { root } from '#tests/support/run.ts';
 import { bench } from './bench.svelte.ts';
-import { decisionsOf, isGood } from './figures/plan.ts';
+import { areGood, decisionsOf } from './figures/decisions.ts';
 import { subjects } from './figures/subjects.ts';
 
 afterEach(() => void bench.read(''));
@@ -38,9 +38,9 @@ describe('the plans that the page links to', () => {
   });
 
   it.each(links)('hold, at %s', (search) => {
-    const { hasRoom, frames, light } = decisionsAt(search.replace(/&?sheet=card/, ''));
+    const decided = decisionsAt(search.replace(/&?sheet=card/, ''));
     expect(bench.notices).toEqual([]);
-    expect({ hasRoom, frames: isGood.frames(frames), light: isGood.light(light) }).toEqual({
+    expect({ hasRoom: decided.hasRoom, frames: areGood(decided), light: decided.light !== 'higher-iso' }).toEqual({
       hasRoom: true,
       frames: true,
       light: true,

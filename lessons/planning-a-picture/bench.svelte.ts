@@ -1,16 +1,10 @@
-import { depthOfFieldFormula } from '#core/depth/depth-of-field.formula.ts';
-import { farLimitFormula } from '#core/depth/far-limit.formula.ts';
-import { nearLimitFormula } from '#core/depth/near-limit.formula.ts';
 import { subjectDepthInOneFrameFormula } from '#core/depth/subject-depth-in-one-frame.formula.ts';
 import { exposureTimeFromLuminanceFormula } from '#core/exposure/exposure-time-from-luminance.formula.ts';
 import { flashPowerForFNumberFormula } from '#core/exposure/flash-power-for-f-number.formula.ts';
 import { isoFromLuminanceFormula } from '#core/exposure/iso-from-luminance.formula.ts';
 import { slowestExposureTimeFormula } from '#core/exposure/slowest-exposure-time.formula.ts';
 import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formula.ts';
-import { entrancePupilDistanceFormula } from '#core/gaussian/entrance-pupil-distance.formula.ts';
-import { entrancePupilFormula } from '#core/gaussian/entrance-pupil.formula.ts';
 import { extensionForMagnificationFormula } from '#core/gaussian/extension-for-magnification.formula.ts';
-import { fNumberForEffectiveFNumberFormula } from '#core/gaussian/f-number-for-effective-f-number.formula.ts';
 import {
   magnificationFromFrameFill,
   magnificationFromFrameFillFormula,
@@ -32,8 +26,12 @@ import { bodies, holdings, lenses, lights, nameOf, type LensSlug, twinArm } from
 import { roomInWords } from '#site/state/edges.ts';
 import { lensAt } from '#site/state/lens-in-use.ts';
 import { metered } from '#site/state/metered.ts';
+import { askedOf, chainWays, oneLens, ofAsked, ownKit, spelledOut } from './figures/asked-of-chain.ts';
+import { chains } from './figures/chains.svelte.ts';
 import { changes } from './figures/changes.ts';
-import { framesInWords, inTimeInWords, isoInWords, powerInWords } from './figures/in-words.ts';
+import { framesInWords, inTimeInWords, isoInWords, powerInWords, sizeInWords } from './figures/in-words.ts';
+import { ownLensNumbers } from './figures/own-lens.ts';
+import { askedUpTo } from './figures/questions.ts';
 import { ofSubject, sources, subjects } from './figures/subjects.ts';
 
 /** What a lens brings along. */
@@ -64,6 +62,74 @@ const lensChoice = {
   ),
 } as ChoicePlan<Filled>;
 
+/** What stands between camera and subject, set for the size that is wanted: one lens by the lessons' formulas, a chain of parts by the engine. */
+const mounted = step({
+  from: [...new Set([...ofAsked, ...ofLens])],
+  gives: [
+    'chain.magnification',
+    'chain.focal-length',
+    'chain.focus-magnification',
+    'chain.principal-separation',
+    'chain.front-principal-depth',
+    'chain.pupil-magnification',
+    'chain.f-number',
+    'set.f-number',
+    'extension',
+    'working-distance',
+    'effective-f-number',
+    'entrance-pupil-distance',
+    'near-limit',
+    'far-limit',
+  ],
+  evaluate(given, { chain: slug = oneLens }) {
+    const set = slug === oneLens ? undefined : chains.atHand?.plannedChain(slug, askedOf(given));
+    const own = slug === oneLens ? ownLensNumbers(given) : undefined;
+    const numbers = own ?? set?.numbers ?? {};
+    return {
+      chainMagnification: numbers.magnification,
+      chainFocalLength: numbers.focalLength,
+      // What a chain has of rings is not made to measure: nothing is taken off for its own focusing.
+      chainFocusMagnification: own && given.focusMagnification,
+      chainPrincipalSeparation: numbers.principalSeparation,
+      chainFrontPrincipalDepth: numbers.frontPrincipalDepth,
+      chainPupilMagnification: numbers.pupilMagnification,
+      chainFNumber: numbers.fNumber,
+      setFNumber: set?.marked ?? given.fNumber,
+      extension: own ? own.extension : set?.extension || undefined,
+      workingDistance: numbers.workingDistance,
+      effectiveFNumber: numbers.effectiveFNumber,
+      entrancePupilDistance: numbers.entrancePupilDistance,
+      nearLimit: numbers.nearLimit,
+      farLimit: numbers.farLimit,
+    };
+  },
+});
+
+/** A formula's letters, where they are the whole chain's. */
+const ofChain = {
+  magnification: 'chain.magnification',
+  'focal-length': 'chain.focal-length',
+  'focus-magnification': 'chain.focus-magnification',
+  'principal-separation': 'chain.principal-separation',
+  'front-principal-depth': 'chain.front-principal-depth',
+  'pupil-magnification': 'chain.pupil-magnification',
+  'f-number': 'chain.f-number',
+} as const;
+
+/** What looks sharp by its rays: near and far limit together. */
+const bothLimits = step({
+  from: ['near-limit', 'far-limit'],
+  gives: ['depth-of-field'],
+  evaluate: ({ nearLimit, farLimit }) => ({ depthOfField: nearLimit + farLimit }),
+});
+
+/** The mark that comes to the finest effective f-number: both go in step. */
+const finestMark = step({
+  from: ['finest.effective-f-number', 'effective-f-number', 'set.f-number'],
+  gives: ['finest.f-number'],
+  evaluate: (given) => ({ finestFNumber: (given.finestEffectiveFNumber * given.setFNumber) / given.effectiveFNumber }),
+});
+
 /** How many of the frames are finished while the subject holds. */
 const inTime = step({
   from: ['frame-count', ...framesBeforeDeadlineFormula.from],
@@ -74,6 +140,11 @@ const inTime = step({
 const spider = subjects['jumping-spider'];
 const body = bodies['body-36'];
 const start = lensFor('lens-90')({ ...startsOf(spider, ofSubject), ...startsOf(body, ['sensor-width']) });
+
+/** What the list calls a chain that an address spells out. */
+const chainName = (text: string) => spelledOut(text) && (chains.atHand?.spelledName(text) || spelledOut(text));
+
+const noneNeeded = { none: 'none: its own focusing is enough' };
 
 export const bench = new Bench({
   inputs: {
@@ -97,41 +168,53 @@ export const bench = new Bench({
   },
   choices: {
     subject: { ...choiceOf('Subject', subjects, ofSubject), kept: true },
+    chain: { ...keptChoice('Chain', chainWays), spelled: chainName, wholeKit: ownKit },
     lens: lensChoice,
     holding: choiceOf('Held', holdings, ['shake-rate', 'sideways-speed']),
     source: choiceOf('What shines on it', sources, ['source-size']),
     light: choiceOf('Daylight', lights, ['luminance']),
+    question: { ...keptChoice('Answered up to', askedUpTo), quiet: true },
     beside: keptChoice('Beside the picture, the plan', changes),
     sensor: choiceOf('Camera', bodies, ['sensor-width']),
     [circleChoice]: circleByBody,
   },
   formulas: [
     magnificationFromFrameFillFormula,
-    extensionForMagnificationFormula,
-    subjectDistanceFormula,
-    workingDistanceFormula,
-    effectiveFNumberFormula,
-    entrancePupilFormula,
-    entrancePupilDistanceFormula,
-    nearLimitFormula,
-    farLimitFormula,
-    depthOfFieldFormula,
-    ...under('finest', [finestEffectiveFNumberFormula, fNumberForEffectiveFNumberFormula]),
-    ...under('one-frame', [subjectDepthInOneFrameFormula]),
+    mounted,
+    // How the same numbers follow: of a chain as if it were one lens, which the engine says it is.
+    ...under(
+      'chain',
+      [extensionForMagnificationFormula, subjectDistanceFormula, workingDistanceFormula, effectiveFNumberFormula],
+      ofChain,
+    ),
+    bothLimits,
+    ...under('finest', [finestEffectiveFNumberFormula]),
+    finestMark,
+    ...under('one-frame', [subjectDepthInOneFrameFormula], ofChain),
     frameStepFormula,
     frameCountFormula,
     stackTravelFormula,
     stackTimeFormula,
     inTime,
     metered,
-    ...under('slowest', [slowestExposureTimeFormula]),
+    ...under('slowest', [slowestExposureTimeFormula], ofChain),
     ...under('ambient', [exposureTimeFromLuminanceFormula]),
     ...under('needed', [flashPowerForFNumberFormula]),
     ...under('needed', [isoFromLuminanceFormula], { 'exposure-time': 'slowest.exposure-time' }),
     sourceAngleFormula,
   ],
   words: {
-    extension: { none: 'none: its own focusing is enough' },
+    magnification: sizeInWords,
+    'chain.magnification': (size) =>
+      size !== undefined
+        ? undefined
+        : chains.atHand
+          ? 'none: nothing before it is sharp'
+          : 'its chain is being fetched',
+    'chain.focus-magnification': { none: 'a chain has its own rings' },
+    'chain.pupil-magnification': { none: 'none: its opening is seen upside down' },
+    extension: noneNeeded,
+    'chain.extension': noneNeeded,
     'working-distance': roomInWords,
     'depth-of-field': { infinite: '∞: no far end' },
     'far-limit': { infinite: '∞: everything behind is sharp' },

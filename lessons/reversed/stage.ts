@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'right-way-round',
     question: 'A 28 mm lens at nearly twice life size, the right way round on a ring. How much room is left?',
     options: ['As much as ever', 'Half of it', 'Hardly any'],
     holds: 2,
@@ -10,6 +11,7 @@ export const stage: readonly StageStep[] = [
     set: { drawn: 'upright' },
   },
   {
+    id: 'turned',
     question: 'The same lens turned round, at the same size. Less room, as much, or more?',
     options: ['Less', 'As much', 'More'],
     holds: 2,
@@ -18,6 +20,7 @@ export const stage: readonly StageStep[] = [
     set: {},
   },
   {
+    id: 'longer-lens',
     question: 'A longer lens on the same ring, 50 mm: larger, or smaller?',
     options: ['Larger', 'Smaller'],
     holds: 1,
@@ -25,6 +28,7 @@ export const stage: readonly StageStep[] = [
     set: { lens: 'lens-50', drawn: 'turned' },
   },
   {
+    id: 'longer-tube',
     question: 'Again 28 mm, and all three rings behind it. Does the subject touch the glass?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -34,6 +38,7 @@ export const stage: readonly StageStep[] = [
     set: { drawn: 'turned', extension: 76 },
   },
   {
+    id: 'focus-ring',
     question: 'We turn the focus ring to its closest mark. What happens to the size?',
     options: ['It grows', 'Nothing', 'It shrinks'],
     holds: 1,
@@ -42,6 +47,7 @@ export const stage: readonly StageStep[] = [
     set: { drawn: 'turned', 'focus-travel': 2.8 },
   },
   {
+    id: 'who-closes',
     question: 'A 50 mm lens that the camera closes through contacts. Who closes it, turned round?',
     options: ['The camera', 'A ring on the lens, or nobody'],
     holds: 1,
@@ -50,6 +56,7 @@ export const stage: readonly StageStep[] = [
     set: { lens: 'lens-50', drawn: 'turned' },
   },
   {
+    id: 'cone',
     question: 'Turned round, 50 mm hardly differs. And 28 mm, at f/18 before?',
     options: ['As before, at f/18', 'Brighter', 'Darker'],
     holds: 2,
@@ -60,6 +67,7 @@ export const stage: readonly StageStep[] = [
     set: {},
   },
   {
+    id: 'yet-stronger',
     question: 'Turned round, shorter is stronger. Yet 55 mm gives more than 50 mm: why?',
     options: ['It is wider', 'Its H is deeper', 'It has more glass'],
     holds: 1,

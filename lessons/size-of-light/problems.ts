@@ -321,7 +321,8 @@ const whichIsSoftest = choiceFamily({
     {
       id: 'the-largest',
       value: () => 'window',
-      because: 'The window is the largest. From the subject it looks narrower than something small that is near.',
+      because:
+        'The window is the largest, and the farthest away. Light from afar is even, not soft: from the subject the window looks narrower than something small that is near.',
     },
     {
       id: 'the-dearest',

@@ -4,6 +4,7 @@ const [ahead, farRound] = [0, (80 * Math.PI) / 180];
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'nearer',
     question: 'The flash comes from a metre to 300 mm. Does the soft rim of the shadow get wider or narrower?',
     options: ['Wider', 'Narrower'],
     holds: 0,
@@ -12,6 +13,7 @@ export const stage: readonly StageStep[] = [
     set: {},
   },
   {
+    id: 'cap',
     question: 'A cap of diffusing paper goes over the head. Is the shadow softer now?',
     options: ['Yes', 'Hardly'],
     holds: 1,
@@ -19,6 +21,7 @@ export const stage: readonly StageStep[] = [
     set: { 'source-size': 66 },
   },
   {
+    id: 'paper',
     question: 'A paper 100 mm wide, 80 mm from the leaf, the flash behind it. Is the shadow soft now?',
     options: ['Yes', 'No'],
     holds: 0,
@@ -26,6 +29,7 @@ export const stage: readonly StageStep[] = [
     set: { light: 'paper', 'flash-distance': 80 },
   },
   {
+    id: 'square-law',
     question: 'A light 120 mm wide comes five times nearer. Is there 25 times the light?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -35,6 +39,7 @@ export const stage: readonly StageStep[] = [
     set: { 'source-size': 120, 'flash-distance': 60 },
   },
   {
+    id: 'one-side',
     question: 'A small light from the left leaves a dark side. It goes to the front: is a dark side left?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -44,6 +49,7 @@ export const stage: readonly StageStep[] = [
     set: { 'light-angle': ahead },
   },
   {
+    id: 'bowl',
     question: 'The small light from the left again. The bowl instead, 60 mm away: is the dark side as dark?',
     options: ['As dark', 'Far less dark'],
     holds: 1,
@@ -53,6 +59,7 @@ export const stage: readonly StageStep[] = [
     set: { light: 'bowl', 'flash-distance': 60 },
   },
   {
+    id: 'two',
     question: 'Two small lights instead, one far round on each side. Is that as soft?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -61,6 +68,7 @@ export const stage: readonly StageStep[] = [
     set: { lights: 'two', 'light-angle': farRound },
   },
   {
+    id: 'ring',
     question: 'A ring round the lens. What does a shiny eye show: a spot, two, or a ring?',
     options: ['A spot', 'Two', 'A ring'],
     holds: 2,
@@ -69,6 +77,7 @@ export const stage: readonly StageStep[] = [
     set: { lights: 'ring', light: 'bowl', 'flash-distance': 60 },
   },
   {
+    id: 'eye',
     question: 'The bowl straight ahead, 50 mm from the eye. On the sensor at 3:1, is it 0.2 mm wide, 2 or 20?',
     options: ['0.2 mm', '2 mm', '20 mm'],
     holds: 1,

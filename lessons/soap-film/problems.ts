@@ -342,15 +342,21 @@ const whatNext = choiceFamily({
   mistakes: [
     {
       id: 'redder',
-      value: ({ which }) => (which === 'off-the-light' ? 'coloured' : 'red'),
+      value: () => 'red',
       because:
-        'Aslant the detour is shorter, so the place looks as one farther up; and above silver there is no colour left. A film has colour only where it mirrors something bright.',
+        'The detour gets no longer: in a thinner film it is shorter, and aslant as well, and above silver there is no colour left. And a film has colour only where it mirrors something bright.',
     },
     {
       id: 'other-way',
       value: ({ which }) => (which === 'aslant' ? 'black' : 'blue'),
       because:
         'Ask two things. Does the detour get longer or shorter, and is any of it left? And what is there for the film to mirror?',
+    },
+    {
+      id: 'as-if-painted',
+      value: () => 'coloured',
+      because:
+        'A film is not painted. Its colour goes by how thick it is, from where you look, and what it mirrors: which of the three has changed, or is missing there?',
     },
   ],
   hint: 'What happens to the detour, and is there a light to mirror?',

@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'why-colour',
     question: 'Soapy water has no colour. Has its film some by the soap, or by how thin it is?',
     options: ['By the soap', 'By how thin it is'],
     holds: 1,
@@ -10,6 +11,7 @@ export const stage: readonly StageStep[] = [
     set: { 'film-thickness': 0.00034 },
   },
   {
+    id: 'thinnest',
     question: 'As thin as it gets: bright, coloured or black?',
     options: ['Bright', 'Coloured', 'Black'],
     holds: 2,
@@ -17,6 +19,7 @@ export const stage: readonly StageStep[] = [
     set: { 'film-thickness': 0.000005 },
   },
   {
+    id: 'first-green',
     question: 'How thick is the film where green is first brightest: about 110, 220 or 450 nm?',
     options: ['About 110 nm', '220 nm', '450 nm'],
     holds: 0,
@@ -27,6 +30,7 @@ export const stage: readonly StageStep[] = [
     set: { 'film-thickness': 0.00011, 'interference-order': 1 },
   },
   {
+    id: 'draining',
     question: 'It drains. Which way do the bands go?',
     options: ['Up', 'Down'],
     holds: 1,
@@ -36,6 +40,7 @@ export const stage: readonly StageStep[] = [
     set: { 'film-thickness': 0.00034, 'interference-order': 1, 'bottom.film-thickness': 0.0004 },
   },
   {
+    id: 'aside',
     question: 'We look from farther aside. Does the colour go to red, to blue, or stay?',
     options: ['To red', 'To blue', 'It stays'],
     holds: 1,
@@ -45,6 +50,7 @@ export const stage: readonly StageStep[] = [
     set: { 'incidence-angle': 1.0471975512 },
   },
   {
+    id: 'wide-light',
     question: 'A bare flash, 60 mm wide, lights one spot. From 100 mm, will it light all, or only a wider light?',
     options: ['All of it', 'Only a wider light will'],
     holds: 1,
@@ -54,6 +60,7 @@ export const stage: readonly StageStep[] = [
     set: { 'source-size': 160, 'flash-distance': 100 },
   },
   {
+    id: 'focus',
     question: 'Seen aslant, is the film sharp from side to side?',
     options: ['Yes', 'No'],
     holds: 1,

@@ -303,16 +303,33 @@ const whichWay = choiceFamily({
   answer: (given) => given.truth,
   mistakes: [
     {
-      id: 'the-other-way',
-      value: (given) => given.tempting,
+      id: 'ring-near-life-size',
+      value: ({ truth }) => (truth === 'rail' ? 'ring' : undefined),
       because:
-        'Ask how far that moves the sharp plane here, at {magnification}, and how far it would have to move. And is the subject as deep as it looks from here?',
+        'Ask what turning it does here, at {magnification}: does it move the sharp plane through the subject, or does it change the size most of all?',
     },
     {
-      id: 'a-stack-for-all',
-      value: (given) =>
-        (['rail', 'ring', 'square'] as const).find((move) => move !== given.truth && move !== given.tempting)!,
-      because: 'Look again at the magnification and at the shape of the subject: one of them decides.',
+      id: 'rail-in-a-garden',
+      value: ({ truth }) => (truth === 'ring' ? 'rail' : undefined),
+      because:
+        'Ask how far that would have to move: as far as the subject is deep. How long is the rail? And what moves the sharp plane easily at {magnification}?',
+    },
+    {
+      id: 'flat-and-thought-deep',
+      value: ({ truth }) => (truth === 'square' ? 'rail' : undefined),
+      because:
+        'Many frames would do it. But is the subject as deep as it looks from here, or does it only stand at an angle?',
+    },
+    {
+      id: 'ring-for-what-stands-at-an-angle',
+      value: ({ truth }) => (truth === 'square' ? 'ring' : undefined),
+      because:
+        'That would have to sweep from the near side to the far side. Look at the shape of the subject: does it have to have a near side at all?',
+    },
+    {
+      id: 'deep-and-thought-flat',
+      value: ({ truth }) => (truth === 'square' ? undefined : 'square'),
+      because: 'That takes away depth that comes from standing at an angle, and only that. Is this subject flat?',
     },
   ],
   hint: 'First: is the subject flat? Then: is it near life size or far below it?',

@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'one-frame',
     question: 'There is time for one frame only. Will half of this crystal be sharp in it?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -12,6 +13,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['depth-of-field', 'subject-depth'],
   },
   {
+    id: 'touching',
     question: 'These frames just touch. Is a step as long as a frame is deep a good one?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -21,6 +23,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'slabs',
   },
   {
+    id: 'two-stops',
     question: 'A crystal 2 mm deep. Stop down by two stops: are half as many frames enough?',
     options: ['Yes', 'No'],
     holds: 0,
@@ -30,6 +33,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'slabs',
   },
   {
+    id: 'twice-the-size',
     question: 'From life size to twice life size. Twice as many frames, or more?',
     options: ['Twice as many', 'More'],
     holds: 1,
@@ -39,6 +43,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'slabs',
   },
   {
+    id: 'too-long',
     question: 'Back at life size, the step grows to one and a half times a frame’s depth. Does it show in the picture?',
     options: ['Yes', 'No'],
     holds: 0,
@@ -48,6 +53,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'slabs',
   },
   {
+    id: 'focus-ring',
     question: 'No rail at hand. Will the focus ring do?',
     options: ['Yes', 'Better not'],
     holds: 1,
@@ -58,6 +64,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'slabs',
   },
   {
+    id: 'in-time',
     question: 'Twice life size needs 17 frames, and the crystal is melting: 40 s are left. Are we done in time?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -68,6 +75,7 @@ export const stage: readonly StageStep[] = [
     withheld: ['stack-time'],
   },
   {
+    id: 'where-time-goes',
     question: 'Where does most of the time go: into the exposures, or between them?',
     options: ['Into the exposures', 'Between them'],
     holds: 1,

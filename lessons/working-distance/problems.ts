@@ -349,13 +349,29 @@ const whichLens = choiceFamily({
   mistakes: [
     {
       id: 'longer-is-larger',
-      value: ({ wish }): Taken => (takenFor(wish) === 'long' ? 'short' : 'long'),
+      value: ({ wish }) => (wish === wishes.large ? 'long' : undefined),
+      because: 'From one place it would be larger. You work at {magnification} with both: what does that fix?',
+    },
+    {
+      id: 'nearer-is-larger',
+      value: ({ wish }) => (wish === wishes.large ? 'short' : undefined),
+      because: 'It takes you nearer. You go as near as {magnification} asks, with either: what does that fix?',
+    },
+    {
+      id: 'smaller-lens-more-room',
+      value: ({ wish }) => (takenFor(wish) === 'long' ? 'short' : undefined),
       because:
         'Ask first what {magnification} fixes. Then: through which lens do you look from farther away, and which has the wider opening at {f-number}?',
     },
     {
-      id: 'alike-or-nearer',
-      value: ({ wish }): Taken => (takenFor(wish) === 'alike' ? 'short' : 'alike'),
+      id: 'longer-reaches-more',
+      value: ({ wish }) => (wish === wishes.meadow ? 'long' : undefined),
+      because:
+        'That enlarges what is far away, so less of it fits behind the beetle. From where would more of the meadow fit behind it: from near, or from far?',
+    },
+    {
+      id: 'one-size-all-alike',
+      value: ({ wish }) => (wish === wishes.large ? undefined : 'alike'),
       because:
         'Does {magnification} fix what you want? It does not fix from where a lens looks, nor through how wide an opening.',
     },

@@ -2,6 +2,7 @@ import type { StageStep } from '#site/stage/step.ts';
 
 export const stage: readonly StageStep[] = [
   {
+    id: 'half-life-size',
     question: 'A hoverfly at a tenth of life size, 50 mm. At half life size: is a fifth of the room left, or more?',
     options: ['A fifth', 'More'],
     holds: 1,
@@ -10,6 +11,7 @@ export const stage: readonly StageStep[] = [
     set: {},
   },
   {
+    id: 'longer-lens',
     question: 'The same half life size with 200 mm. Is the fly larger in the picture?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -17,6 +19,7 @@ export const stage: readonly StageStep[] = [
     set: { lens: 'lens-200' },
   },
   {
+    id: 'butterfly',
     question: 'The hoverfly is content with 50 mm. A butterfly leaves at 30 cm. What would do: 70, 110 or 200 mm?',
     options: ['70 mm', '110 mm', '200 mm'],
     holds: 2,
@@ -26,6 +29,7 @@ export const stage: readonly StageStep[] = [
     set: { animal: 'butterfly' },
   },
   {
+    id: 'twice-as-large',
     question: 'The butterfly again, twice as large. Will the same focal length still do?',
     options: ['Yes', 'No'],
     holds: 1,
@@ -33,6 +37,7 @@ export const stage: readonly StageStep[] = [
     set: { animal: 'butterfly', magnification: 1 },
   },
   {
+    id: 'behind',
     question: 'Posts right behind the fly: all lenses see equally much. Half a metre behind, which sees most?',
     options: ['The shortest', 'The longest', 'All as much'],
     holds: 0,
@@ -42,6 +47,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'behind',
   },
   {
+    id: 'blurred',
     question: 'A row of posts half a metre behind instead, all lenses at one f-number. Which blurs it most?',
     options: ['The shortest', 'The longest', 'All alike'],
     holds: 1,
@@ -51,6 +57,7 @@ export const stage: readonly StageStep[] = [
     sheet: 'picture',
   },
   {
+    id: 'lens-shadow',
     question: 'A spider at life size: the rim takes a tenth of an even sky. At twice life size: a fifth, or a quarter?',
     options: ['A fifth', 'A quarter'],
     holds: 0,

@@ -14,21 +14,19 @@ import { numericalAperture } from '#core/gaussian/numerical-aperture.formula.ts'
 import { pixelsPerMillimetre } from '#core/gaussian/pixels-per-millimetre.formula.ts';
 import { OutOfRange } from '#core/quantity/errors.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
-import { assembleRig } from '#core/rig/assemble.ts';
-import { ImpossibleChain } from '#core/rig/impossible-chain.ts';
 import type { Lens } from '#core/rig/lens.ts';
-import { rigPositions, type RigPositions } from '#core/rig/positions.ts';
+import type { RigPositions } from '#core/rig/positions.ts';
 import type { SharpRig } from '#core/rig/solved-rig.ts';
 import { frameCount } from '#core/stack/frame-count.formula.ts';
 import { frameStep } from '#core/stack/frame-step.formula.ts';
 import { airyDiameter } from '#core/wave/airy-diameter.formula.ts';
 import { cutoffFrequency } from '#core/wave/cutoff-frequency.formula.ts';
 import { nyquistFrequency } from '#core/wave/nyquist-frequency.formula.ts';
-import { engineChain, faultIn, type Chain } from '#site/chain/chain.ts';
+import type { Chain } from '#site/chain/chain.ts';
 import type { Thing } from '#site/chain/thing.ts';
 import { numberIn } from '#site/kit/part.ts';
-import { refusalInWords } from '#site/state/answer.ts';
 import type { Conditions } from './conditions.ts';
+import { placedChain, unlessImpossible, type ImpossibleLinks, type PlacedChain } from './placed.ts';
 
 /** Answers in their groups, in the order in which a page lists them. */
 export const groups = {
@@ -69,24 +67,13 @@ export type Group = keyof typeof groups;
 export type AnsweredName = (typeof groups)[Group][number];
 export type Answers = Readonly<Partial<Record<AnsweredName, number>>>;
 
-/** A chain that was put together: where all stands, and every answer that it has. */
-export interface BuiltChain {
-  readonly kind: 'built';
-  readonly positions: RigPositions;
-  /** Which link each part of the engine belongs to. */
-  readonly linkOf: readonly number[];
+/** A chain that was put together, and every answer that it has. */
+export interface BuiltChain extends PlacedChain {
   readonly answers: Answers;
   /** *c* that the answers are for. */
   readonly circle: number;
   /** Width of a pixel, mm, where the camera says how many it has. */
   readonly pixelPitch?: number;
-}
-
-/** A chain that cannot be: which of its links is at fault, and why. */
-export interface ImpossibleLinks {
-  readonly kind: 'impossible';
-  readonly at: number;
-  readonly why: string;
 }
 
 /** Puts a chain together and asks the core for everything about it. Throws for nothing that a reader can put together. */
@@ -95,36 +82,24 @@ export function builtChain(
   conditions: Conditions,
   lensOf?: (thing: Thing) => Lens,
 ): BuiltChain | ImpossibleLinks {
-  const fault = faultIn(chain);
-  if (fault) return { kind: 'impossible', ...fault };
-  const { parts, linkOf } = engineChain(chain, lensOf);
-  try {
-    const positions = rigPositions(assembleRig(parts));
-    const { part } = chain[0]!.thing;
-    const sensorWidth = numberIn(part, 'sensor-width')!;
-    const circle = conditions['circle-of-confusion'] ?? circleOfConfusionByWidth({ sensorWidth });
-    const pixels = numberIn(part, 'pixels-across');
-    const camera = { circle, ...(pixels !== undefined && { pixelPitch: sensorWidth / pixels }) };
-    const answers = answersOf(chain, positions, linkOf, { ...camera, conditions });
-    return { kind: 'built', positions, linkOf, answers, ...camera };
-  } catch (error) {
-    if (error instanceof ImpossibleChain) {
-      return { kind: 'impossible', at: linkOf[error.index] ?? 0, why: sentence(error.reason) };
-    }
-    if (error instanceof OutOfRange)
-      return { kind: 'impossible', at: linkOfRefusal(chain), why: refusalInWords(error) };
-    throw error;
-  }
+  const placed = placedChain(chain, lensOf);
+  return placed.kind === 'built' ? answeredChain(chain, placed, conditions) : placed;
 }
 
-/** What the engine says of a number is about a lens mostly: the foremost. */
-const linkOfRefusal = (chain: Chain) =>
-  Math.max(
-    0,
-    chain.findLastIndex(({ thing }) => thing.kind === 'lens'),
-  );
-
-const sentence = (words: string) => `${words[0]!.toUpperCase()}${words.slice(1)}.`;
+/** Asks the core for everything about a chain that was put together. */
+export function answeredChain(chain: Chain, placed: PlacedChain, conditions: Conditions): BuiltChain | ImpossibleLinks {
+  const { positions, linkOf } = placed;
+  const { part } = chain[0]!.thing;
+  const sensorWidth = numberIn(part, 'sensor-width')!;
+  const circle = conditions['circle-of-confusion'] ?? circleOfConfusionByWidth({ sensorWidth });
+  const pixels = numberIn(part, 'pixels-across');
+  const camera = { circle, ...(pixels !== undefined && { pixelPitch: sensorWidth / pixels }) };
+  return unlessImpossible(chain, linkOf, () => ({
+    ...placed,
+    answers: answersOf(chain, positions, linkOf, { ...camera, conditions }),
+    ...camera,
+  }));
+}
 
 /** Within this two ways to the same number agree: rounding. */
 const alike = 1e-6;

@@ -23,7 +23,8 @@ import { builtChain, groups, type AnsweredName, type BuiltChain } from './answer
 import { usualConditions } from './conditions.ts';
 import { drawnChain, shownOf } from './drawn.ts';
 import { readState as readCard } from '#site/field-card/state.ts';
-import { queryForCard, readState, writeState } from './state.ts';
+import { readState } from './read-state.ts';
+import { queryForCard, writeState } from './state.ts';
 import { workingOf } from './working.ts';
 
 const names = Object.values(groups).flat() as readonly AnsweredName[];
@@ -91,7 +92,7 @@ describe('a thousand chains by chance', () => {
     ];
     fc.assert(
       fc.property(fc.constantFrom(...boxes), fc.array(benchChains, { minLength: 1, maxLength: 2 }), (box, all) => {
-        const chains = all.map((both) => drawnChain(both.chain, built(both)));
+        const chains = all.map((both) => drawnChain({ chain: both.chain, placed: built(both) }));
         const shown = shownOf(['rays', 'planes', 'foci', 'pupils']);
         const layout = sideViewLayout({ box, title: 'The chain, from the side', chains, shown, handles: [] });
         const sheet = { left: 0, top: 0, right: box.width, bottom: box.height };

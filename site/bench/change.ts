@@ -1,10 +1,13 @@
 import { mostLinks, type Chain, type Link } from '#site/chain/chain.ts';
-import type { Thing } from '#site/chain/thing.ts';
+import type { ChainKind, Thing } from '#site/chain/thing.ts';
+
+/** What rings and tubes stand behind. */
+const glass: readonly ChainKind[] = ['lens', 'tube-lens', 'objective', 'finite-objective'];
 
 /** Where a thing of this kind is put when nobody says where: close-up lenses, coupling rings and objectives outermost, all else before the first lens. */
 function usualPlace(chain: Chain, { kind }: Thing): number {
-  if (['close-up-lens', 'coupling-ring', 'objective'].includes(kind)) return chain.length;
-  const lens = chain.findIndex(({ thing }) => thing.kind === 'lens');
+  if (['close-up-lens', 'coupling-ring', 'objective', 'finite-objective'].includes(kind)) return chain.length;
+  const lens = chain.findIndex(({ thing }) => glass.includes(thing.kind));
   if (kind === 'lens' || lens < 0) return chain.length;
   // What a lens turned round hangs on stays next to it.
   return chain[lens - 1]?.thing.kind === 'reversing-ring' ? lens - 1 : lens;
@@ -45,3 +48,7 @@ export function withSet(
   const said = Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined && value !== false));
   return chain.with(at, said as unknown as Link);
 }
+
+/** The chain with its lens at *at* turned round; how it was focused means nothing the other way round. */
+export const withTurned = (chain: Chain, at: number): Chain =>
+  withSet(chain, at, { turned: !chain[at]!.turned, focus: undefined });

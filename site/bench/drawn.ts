@@ -3,8 +3,14 @@ import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { rigSpans } from '#core/rig/spans.ts';
 import type { Chain } from '#site/chain/chain.ts';
 import type { SideViewChain, SideViewShown } from '#site/figures/side-view/side-view.ts';
-import type { BuiltChain } from './answers.ts';
+import { measuresOf, type PlacedChain } from './placed.ts';
 import { shortName } from './short-names.ts';
+
+/** A chain that stands in a figure. */
+export interface Drawn {
+  readonly chain: Chain;
+  readonly placed: PlacedChain;
+}
 
 /** The most important first. */
 const dimensioned = [
@@ -41,7 +47,8 @@ const isSpacer = (chain: Chain, linkOf: readonly number[], part: number) =>
   ['ring', 'bellows', 'reversing-ring', 'coupling-ring'].includes(chain[linkOf[part] ?? 0]!.thing.kind);
 
 /** A chain as the side view takes it: named, and dimensioned with the numbers that the page prints. */
-export function drawnChain(chain: Chain, { positions, linkOf, answers }: BuiltChain): SideViewChain {
+export function drawnChain({ chain, placed }: Drawn): SideViewChain {
+  const { positions, linkOf } = placed;
   const spans = rigSpans(positions);
   const dimensions = dimensioned.flatMap((name) => {
     const span = spans[name];
@@ -61,7 +68,7 @@ export function drawnChain(chain: Chain, { positions, linkOf, answers }: BuiltCh
   });
   // A link of two parts is named at the second: the glass, not its seat.
   const labels = linkOf.map((at, part) => (linkOf[part + 1] === at ? '' : shortName(chain[at]!)));
-  const width = answers['field-width'];
+  const width = measuresOf(placed)['field-width'];
   return {
     positions,
     dimensions,

@@ -5,7 +5,7 @@ import type { RigPositions } from '#core/rig/positions.ts';
 import type { Chain } from '#site/chain/chain.ts';
 import type { SideViewChain } from '#site/figures/side-view/side-view.ts';
 import { glassLenses, type GlassSlug } from '#site/state/glass.ts';
-import type { BuiltChain } from './answers.ts';
+import type { PlacedChain } from './placed.ts';
 
 /**
  * The glass of a chain's lenses as far as their surfaces are known, and rays traced exactly through it where it is the chain's only glass. Fetched for such
@@ -13,7 +13,7 @@ import type { BuiltChain } from './answers.ts';
  *
  * Every number of the page is the lens's by its points; its surfaces are drawn where their H falls on the lens's own.
  */
-export function glassOf(chain: Chain, { positions, linkOf }: BuiltChain): Pick<SideViewChain, 'glass' | 'glassRays'> {
+export function glassOf(chain: Chain, { positions, linkOf }: PlacedChain): Pick<SideViewChain, 'glass' | 'glassRays'> {
   const known = linkOf.flatMap((at, part) => {
     const { slug } = chain[at]!.thing;
     return Object.hasOwn(glassLenses, slug) ? [{ part, slug: slug as GlassSlug }] : [];

@@ -1,8 +1,7 @@
 import { closestMagnification } from '#core/rig/lens-in-use.ts';
 import { drawOf, usualLens, type Chain, type Link } from '#site/chain/chain.ts';
 import { numberIn } from '#site/kit/part.ts';
-import { builtChain } from './answers.ts';
-import { usualConditions } from './conditions.ts';
+import { measuresOf, placedChain } from './placed.ts';
 
 /** What two chains may have alike. */
 export const alike = ['magnification', 'working-distance'] as const;
@@ -37,18 +36,18 @@ function settings(chain: Chain): readonly { at: number; least: number; most: num
 
 /** *name* of the chain; undefined where it has none, or where no picture is to be had. */
 export function measured(chain: Chain, name: Alike | 'focus-distance'): number | undefined {
-  const built = builtChain(chain, usualConditions);
-  if (built.kind !== 'built' || built.positions.solved.sharpPlane !== 'in front') return undefined;
-  return built.answers[name];
+  const placed = placedChain(chain);
+  if (placed.kind !== 'built' || placed.positions.solved.sharpPlane !== 'in front') return undefined;
+  return measuresOf(placed)[name];
 }
 
 /** The same with the far end: a chain set to infinity has no magnification, and no end of room. */
 function reached(chain: Chain, name: Alike | 'focus-distance'): number | undefined {
-  const built = builtChain(chain, usualConditions);
-  if (built.kind !== 'built') return undefined;
-  const { sharpPlane } = built.positions.solved;
+  const placed = placedChain(chain);
+  if (placed.kind !== 'built') return undefined;
+  const { sharpPlane } = placed.positions.solved;
   if (sharpPlane === 'at infinity') return name === 'magnification' ? 0 : Infinity;
-  return sharpPlane === 'in front' ? built.answers[name] : undefined;
+  return sharpPlane === 'in front' ? measuresOf(placed)[name] : undefined;
 }
 
 /**

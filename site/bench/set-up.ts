@@ -17,6 +17,7 @@ export function kindOf({ positions }: BuiltChain): SetUp {
   const parts = positions.parts.map(({ part }) => part);
   const lenses = parts.filter(isLens);
   const count = (kind: Part['part']) => parts.filter(({ part }) => part === kind).length;
+  if (count('tube lens') + count('converter by points') > 0) return 'other';
   const others = [count('close-up lens'), count('converter'), count('objective')];
   const isBare = others.every((number) => number === 0);
   const [main, front] = lenses;

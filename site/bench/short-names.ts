@@ -21,7 +21,10 @@ export function shortName({ thing, turned }: Link): string {
       return `+${numberIn(part, 'close-up-power')!}`;
     case 'converter':
       return `×${numberIn(part, 'converter-factor')!}`;
+    case 'tube-lens':
+      return 'tube lens';
     case 'objective':
+    case 'finite-objective':
       return `${numberIn(part, 'objective-magnification')!}×`;
   }
 }

@@ -2,7 +2,7 @@ import { printQuantity } from '#core/quantity/print.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { sharpPlaneWords } from '#core/rig/solved-rig.ts';
 import type { Chain } from '#site/chain/chain.ts';
-import type { BuiltChain, ImpossibleLinks } from './answers.ts';
+import type { ImpossibleLinks, PlacedChain } from './placed.ts';
 
 /** A chain in words, from the camera outwards. */
 export const inWords = (chain: Chain): string =>
@@ -13,7 +13,7 @@ export const refusal = (chain: Chain, { at, why }: ImpossibleLinks): string =>
   `This chain cannot be built. Part ${at + 1}, ${chain[at]!.thing.name}: ${why[0]!.toUpperCase()}${why.slice(1)}`;
 
 /** What a reader has to know of a chain before its numbers; '' where a subject can be put into its sharp plane. */
-export function caution({ positions }: BuiltChain): string {
+export function caution({ positions }: PlacedChain): string {
   const { sharpPlane } = positions.solved;
   return sharpPlane === 'in front' ? '' : sharpPlaneWords(positions.solved);
 }

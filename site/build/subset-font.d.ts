@@ -2,7 +2,13 @@ declare module 'subset-font' {
   function subsetFont(
     font: Buffer,
     text: string,
-    options: { targetFormat: 'woff2'; variationAxes?: Record<string, number | { min: number; max: number }> },
+    options: {
+      targetFormat: 'woff2';
+      variationAxes?: Record<string, number | { min: number; max: number }>;
+      /** Four letters each, as OpenType names features; the others are left out. */
+      keepFeatures?: readonly string[];
+      noHinting?: boolean;
+    },
   ): Promise<Buffer>;
   export { subsetFont as default };
 }

@@ -1,9 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { assembleRig } from '#core/rig/assemble.ts';
+import { solveRig } from '#core/rig/solve.ts';
 import { benchChains } from '#tests/support/bench-chains.ts';
+import { isSameThing } from './chain-in-text.ts';
 import { chainInAddress, readChain, writeChain } from './chain-text.ts';
 import { engineChain, firstChain, mostLinks } from './chain.ts';
 import { crateThings } from './crate-things.ts';
+import { thingOf } from './own-thing.ts';
 
 const slugs = [...crateThings.keys()];
 const ofCrate = fc.array(
@@ -20,6 +24,22 @@ describe('a chain as a text', () => {
     expect(chainInAddress(readChain('body-23,reversing-ring,lens-28:turned:f11').chain)).toBe(
       'body-23,reversing-ring,lens-28:turned:f11',
     );
+  });
+
+  it('names a part of a kit as that kit does, wherever it was opened', () => {
+    const camera = {
+      kind: 'camera',
+      name: 'My camera',
+      'sensor-width': 36,
+      'sensor-height': 24,
+      'register-distance': 44,
+    } as const;
+    const ofKit = thingOf(camera, 'my-camera-1');
+    const ofLink = readChain(writeChain([{ thing: ofKit }])).chain[0]!.thing;
+    expect(ofLink.slug).not.toBe(ofKit.slug);
+    expect(isSameThing(ofLink, ofKit)).toBe(true);
+    expect(isSameThing(ofLink, thingOf({ ...camera, 'sensor-width': 35.9 }, 'my-camera-2'))).toBe(false);
+    expect(isSameThing(ofLink, firstChain()[0]!.thing)).toBe(false);
   });
 
   it('is read back as the same chain, own parts spelled out so that no kit is needed', () => {
@@ -101,5 +121,50 @@ describe('a chain as a text', () => {
       }),
       { seed: 7, numRuns: 1000 },
     );
+  });
+});
+
+describe('what a microscope is made of, on a camera', () => {
+  const solved = (text: string) => {
+    const { chain, notices } = readChain(text);
+    expect(notices).toEqual([]);
+    return solveRig(assembleRig(engineChain(chain).parts));
+  };
+  const camera = 'my-camera:sensor-width=36:sensor-height=24:register-distance=44';
+  const ring = (extension: number) => `my-ring:extension=${extension}:contacts=no`;
+  const engraved = 'numerical-aperture=0.25:working-distance=6.5';
+
+  it('has its engraved magnification and distance where its picture falls 150 mm behind the shoulder, as a tube of 160 mm has it', () => {
+    const old = `my-finite-objective:objective-magnification=10:${engraved}:tube-length=160`;
+    // ISO 9345: the picture lies 10 mm inside the tube (from memory). 44 + 106 = 150.
+    const found = solved(`${camera},${ring(106)},${old}`);
+    expect(found).toMatchObject({ sharpPlane: 'in front' });
+    if (found.sharpPlane !== 'in front') return;
+    expect(found.magnification).toBeCloseTo(10, 9);
+    expect(found.workingDistance).toBeCloseTo(6.5, 9);
+    // N_w = m/(2 NA).
+    expect(found.effectiveFNumber).toBeCloseTo(20, 9);
+  });
+
+  it('has it on its own tube lens, wherever before it the objective is', () => {
+    const front = `my-objective:objective-magnification=10:${engraved}:tube-focal-length=200`;
+    for (const between of ['', `,${ring(60)}`]) {
+      const found = solved(`${camera},${ring(156)},my-tube-lens:tube-focal-length=200${between},${front}`);
+      if (found.sharpPlane !== 'in front') throw new Error(found.sharpPlane);
+      expect(found.magnification).toBeCloseTo(10, 9);
+      expect(found.workingDistance).toBeCloseTo(6.5, 9);
+    }
+  });
+
+  it('takes a converter by its planes where all three numbers are said', () => {
+    const converter = 'my-converter:converter-factor=2:converter-length=40:contacts=yes';
+    const planes = ':focal-length=80:principal-separation=0:front-principal-depth=4';
+    // One thin lens for a register of 44 mm: a = 40/(2 − 1) mm before the picture, f = −2 · 40/(2 − 1) mm.
+    const [byMarks, byPlanes] = [`${camera},${converter},lens-50`, `${camera},${converter}${planes},lens-50`].map(
+      solved,
+    );
+    if (byMarks?.sharpPlane !== 'in front' || byPlanes?.sharpPlane !== 'in front') throw new Error('not in front');
+    expect(byPlanes.magnification).toBeCloseTo(byMarks.magnification, 9);
+    expect(byPlanes.workingDistance).toBeCloseTo(byMarks.workingDistance, 9);
   });
 });

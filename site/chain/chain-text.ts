@@ -1,9 +1,10 @@
-import { addressOfChain, readChainBy, textOfChain, type ChainReading } from './chain-in-text.ts';
+import { readChainBy, type ChainReading } from './chain-from-text.ts';
+import { addressOfChain, textOfChain } from './chain-in-text.ts';
 import { readOwn } from './own-in-text.ts';
 
 /*
  * A chain as a text and back, for those who always need both ways and a reader's own parts with them. A page that rather fetches what reads own parts where
- * there are any goes by `chain-in-text.ts`.
+ * there are any goes by `chain-from-text.ts`.
  */
 
 /**

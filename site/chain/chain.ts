@@ -1,10 +1,12 @@
 import { closestMagnification } from '#core/rig/lens-in-use.ts';
 import type { Lens } from '#core/rig/lens.ts';
 import type { Part } from '#core/rig/part.ts';
+import { converterPoints } from '#site/kit/converter-points.ts';
+import { engravedObjective } from '#site/kit/engraved-objective.ts';
 import { numberIn, wordsIn } from '#site/kit/part.ts';
 import { parts as owned } from '#site/state/crate.ts';
 import { crateThing } from './crate-things.ts';
-import type { Thing } from './thing.ts';
+import type { ChainKind, Thing } from './thing.ts';
 
 /** A thing where it stands in a chain, and how it is set. */
 export interface Link {
@@ -27,18 +29,18 @@ export const mostLinks = 16;
 
 const usualFNumber = 8;
 
-/** Of an objective's shoulder before the rim of the lens that it is on, and from its shoulder to the specimen, mm: common practice. */
+/** Of an objective's shoulder before the rim of the lens that it is on, mm: common practice. */
 const adapter = 3;
-const parfocal = 45;
-/** From its shoulder to its front at least, mm: assumed. */
-const shortestObjective = 20;
 
 /** A chain to begin with. */
 export const firstChain = (): Chain => ['body-36', 'ring-24', 'lens-50'].map((slug) => ({ thing: crateThing(slug) }));
 
+/** Kinds that have a stop of their own. */
+const limiting: readonly ChainKind[] = ['lens', 'objective', 'finite-objective'];
+
 /** Whether light goes through another lens before it comes to this one. */
 const isBehindGlass = (chain: Chain, at: number) =>
-  chain.slice(at + 1).some(({ thing }) => thing.kind === 'lens' || thing.kind === 'objective');
+  chain.slice(at + 1).some(({ thing }) => limiting.includes(thing.kind));
 
 const hasGlassBehind = (chain: Chain, at: number) => chain.slice(0, at).some(({ thing }) => thing.kind === 'lens');
 
@@ -111,7 +113,7 @@ export function usualLens({ lenses, name }: Thing): Lens {
 export function faultIn(chain: Chain): { readonly at: number; readonly why: string } | undefined {
   const at = chain.findIndex(({ thing }) => thing.fault !== undefined);
   if (at >= 0) return { at, why: chain[at]!.thing.fault! };
-  if (chain.some(({ thing }) => thing.kind === 'lens' || thing.kind === 'objective')) return undefined;
+  if (chain.some(({ thing }) => limiting.includes(thing.kind))) return undefined;
   // No kit says how wide one is, which would have to limit the light.
   const closeUp = chain.findIndex(({ thing }) => thing.kind === 'close-up-lens');
   return closeUp < 0 ? undefined : { at: closeUp, why: 'it needs a lens behind it.' };
@@ -144,16 +146,14 @@ function partsOf(chain: Chain, at: number, registerDistance: number, lensOf: (th
       const [shortest, longest] = [number('shortest'), number('longest')];
       return [{ part: 'bellows', extension: drawOf(link), shortest, longest, coupled: false }];
     }
-    case 'converter':
+    case 'converter': {
+      const converterLength = number('converter-length');
+      const points = converterPoints(part);
+      if (points) return [{ part: 'converter by points', ...points, converterLength, coupled }];
       return [
-        {
-          part: 'converter',
-          converterFactor: number('converter-factor'),
-          converterLength: number('converter-length'),
-          registerDistance,
-          coupled,
-        },
+        { part: 'converter', converterFactor: number('converter-factor'), converterLength, registerDistance, coupled },
       ];
+    }
     case 'lens': {
       const lens = lensOf(thing);
       const set = { focusMagnification: focusOf(chain, at, lens), fNumber: fNumberOf(chain, at) };
@@ -164,17 +164,13 @@ function partsOf(chain: Chain, at: number, registerDistance: number, lensOf: (th
         { part: 'ring', extension: owned['close-up-seat'].extension, ...outside },
         { part: 'close-up lens', closeUpPower: number('close-up-power'), ...outside },
       ];
+    case 'tube-lens':
+      return [{ part: 'tube lens', focalLength: number('tube-focal-length') }];
     case 'objective':
+    case 'finite-objective':
       return [
         ...(hasGlassBehind(chain, at) ? [{ part: 'ring', extension: adapter } as const] : []),
-        {
-          part: 'objective',
-          objectiveMagnification: number('objective-magnification'),
-          numericalAperture: number('numerical-aperture'),
-          workingDistance: number('working-distance'),
-          design: { tubeFocalLength: number('tube-focal-length') },
-          parfocalDistance: Math.max(parfocal, number('working-distance') + shortestObjective),
-        },
+        engravedObjective(part),
       ];
   }
 }

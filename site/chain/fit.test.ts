@@ -4,12 +4,17 @@ import { misfitsOf } from './fit.ts';
 
 const misfits = (text: string) => misfitsOf(readChain(text).chain).map(({ at, words }) => `${at} ${words}`);
 
+const tubed =
+  'my-finite-objective:name=old_ten:objective-magnification=10:numerical-aperture=0.25:working-distance=6.5:tube-length=160';
+
 describe('what holds on what', () => {
   it.each([
     'body-36,ring-24,lens-50,close-up-4',
     'body-36,bellows,reversing-ring,lens-28:turned',
     'body-36,converter-2,lens-100,coupling-ring,lens-50:turned',
     'body-36,lens-200:far,objective-4',
+    `body-36,bellows,${tubed}`,
+    `body-36,bellows,my-tube-lens:tube-focal-length=200,objective-4`,
   ])('is said of nothing that fits: %s', (text) => {
     expect(misfits(text)).toEqual([]);
   });
@@ -23,6 +28,9 @@ describe('what holds on what', () => {
       'body-36,objective-10',
       /^1 10×\/0\.25 objective goes on an adapter in the thread in front of a lens, and 36 × 24 mm.* has none there/,
     ],
+    [`body-36,lens-50,${tubed}`, /^2 old ten forms its picture by itself, at the end of a tube/],
+    [`body-36,my-tube-lens:tube-focal-length=200,${tubed}`, /^2 old ten forms/],
+    ['body-36,my-tube-lens:tube-focal-length=200,lens-50', /^2 50 mm f\/1\.8 goes on a mount, and tube lens has none/],
     ['body-36,ring-24,objective-10', /^2 .* 24 mm ring has none there/],
     ['body-36,reversing-ring,lens-50:turned,objective-4', /^3 .* has none there/],
     [

@@ -6,6 +6,8 @@ type End =
   | { readonly by: 'mount'; readonly name: string }
   /** The thread in front of a lens, for filters. */
   | { readonly by: 'filter thread' }
+  /** The end of a tube lens: an infinity objective goes there. */
+  | { readonly by: 'tube' }
   /** The thread of a reversing or coupling ring, which goes into the front of a lens. */
   | { readonly by: 'ring’s thread' }
   /** The back of a lens that is turned round. */
@@ -49,7 +51,10 @@ function endOf({ thing, turned }: Link, end: End): End {
       return { by: turned ? 'nothing' : 'filter thread' };
     case 'close-up-lens':
       return { by: 'filter thread' };
+    case 'tube-lens':
+      return { by: 'tube' };
     case 'objective':
+    case 'finite-objective':
       return { by: 'nothing' };
   }
 }
@@ -57,8 +62,11 @@ function endOf({ thing, turned }: Link, end: End): End {
 function misfit({ thing, turned }: Link, end: End, before: string): string | undefined {
   const { kind, name, part } = thing;
   if (kind === 'objective') {
-    if (end.by === 'filter thread') return undefined;
+    if (end.by === 'filter thread' || end.by === 'tube') return undefined;
     return `${name} goes on an adapter in the thread in front of a lens, and ${before} has none there: it is made to have a lens behind it.`;
+  }
+  if (kind === 'finite-objective' && (end.by === 'filter thread' || end.by === 'tube')) {
+    return `${name} forms its picture by itself, at the end of a tube: it goes on rings or bellows, not on ${before}.`;
   }
   if (kind === 'close-up-lens' || kind === 'coupling-ring') {
     if (end.by === 'filter thread') return undefined;
@@ -70,7 +78,7 @@ function misfit({ thing, turned }: Link, end: End, before: string): string | und
     return `${name}, turned round, needs a ${needs} behind it, which takes up length, too.`;
   }
   if (end.by !== 'mount') {
-    return `${name} goes on a mount, and ${before} has ${end.by === 'nothing' ? 'none in front' : 'a thread in front'}.`;
+    return `${name} goes on a mount, and ${before} has ${end.by === 'nothing' || end.by === 'tube' ? 'none in front' : 'a thread in front'}.`;
   }
   const own = wordsIn(part, 'mount');
   return own !== '' && end.name !== '' && own !== end.name

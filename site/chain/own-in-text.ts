@@ -3,7 +3,7 @@ import { faultOf } from '#site/kit/fault.ts';
 import { acceptedWords, rangeOf } from '#site/kit/field.ts';
 import { planOf, type Field } from '#site/kit/kinds.ts';
 import type { KitValue, NewPart } from '#site/kit/part.ts';
-import { quoted, unescaped, type ReadOwn } from './chain-in-text.ts';
+import { quoted, unescaped, type ReadOwn } from './chain-from-text.ts';
 import { thingOf } from './own-thing.ts';
 import { chainKinds, isChainKind, type ChainKind } from './thing.ts';
 

@@ -13,6 +13,8 @@ export const chainKinds = [
   'reversing-ring',
   'coupling-ring',
   'objective',
+  'tube-lens',
+  'finite-objective',
 ] as const satisfies readonly Kind[];
 
 export type ChainKind = (typeof chainKinds)[number];

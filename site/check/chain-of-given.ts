@@ -7,6 +7,8 @@ import { crateThing } from '#site/chain/crate-things.ts';
 import { thingOf } from '#site/chain/own-thing.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { faultOf } from '#site/kit/fault.ts';
+import { rangeOf } from '#site/kit/field.ts';
+import { planOf } from '#site/kit/kinds.ts';
 import { numberIn, type NewPart } from '#site/kit/part.ts';
 import { crateRegister } from '#site/state/lens-marks.ts';
 import { parts } from '#site/state/crate.ts';
@@ -53,7 +55,10 @@ function chainOf(given: Given, setUps: readonly string[]): Chain | undefined {
     return [cameraOf(given, coupled[0]!), ...coupled, { ...turned, turned: true }];
   }
   const { extension, 'focal-length': focalLength, 'close-up-power': power, 'converter-factor': factor } = given;
-  if (focalLength === undefined || factor !== undefined) return undefined;
+  if (focalLength === undefined) return undefined;
+  if (factor !== undefined && (isReversed || power !== undefined)) return undefined;
+  const converter = factor === undefined ? [] : converterOf(factor, given['converter-length']);
+  if (!converter) return undefined;
   const isMeant = [extension, power, given['focus-magnification'], given.magnification].some(
     (one) => one !== undefined,
   );
@@ -87,11 +92,41 @@ function chainOf(given: Given, setUps: readonly string[]): Chain | undefined {
       'front-principal-depth': (given['close-up-gap'] ?? 0) - parts['close-up-seat'].extension,
     }),
     // With nothing between, what is said of the picture is what the lens does by itself.
-    ...(extension === undefined &&
-      power === undefined && { 'focus-magnification': given['focus-magnification'] ?? given.magnification }),
+    ...(extension === undefined && power === undefined && { 'focus-magnification': ownMagnification(given) }),
   });
-  return [cameraOf(given, lens), ...ring, isReversed ? { ...lens, turned: true } : lens, ...closeUp];
+  const behind = setUps.includes('ring behind the converter') ? [...ring, ...converter] : [...converter, ...ring];
+  return [cameraOf(given, lens), ...behind, isReversed ? { ...lens, turned: true } : lens, ...closeUp];
 }
+
+/** *m₀* of a lens with nothing but perhaps a converter behind it: what is said of the picture is so many times larger. */
+function ownMagnification(given: Given): number | undefined {
+  const { 'focus-magnification': own, magnification, 'converter-factor': factor = 1 } = given;
+  return own ?? (magnification === undefined ? undefined : magnification / factor);
+}
+
+/** Size, room and light are the same with any length; where none is said it is that of the crate's. Undefined for one that no part has. */
+function converterOf(
+  factor: number,
+  length: number = parts['converter-2']['converter-length'],
+): readonly Link[] | undefined {
+  const part: NewPart = {
+    kind: 'converter',
+    name: `${printQuantity('converter-factor', factor)} converter`,
+    'converter-factor': factor,
+    'converter-length': length,
+    contacts: 'yes',
+  };
+  return isPossible(part) ? [own(part)] : undefined;
+}
+
+/** Whether every number of a part is in the range that a kit takes. */
+const isPossible = (part: NewPart): boolean =>
+  planOf(part.kind).fields.every(({ key, reads }) => {
+    const value = numberIn(part, key);
+    if (value === undefined || reads.by !== 'quantity') return true;
+    const { least, most } = rangeOf(reads);
+    return value >= least && value <= most;
+  });
 
 const own = (part: NewPart): Link => ({ thing: thingOf(part, part.kind) });
 

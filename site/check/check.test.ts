@@ -64,6 +64,8 @@ describe('answers', () => {
     ['50 mm lens at 0.15x, 24 mm ring', 'm 0.63', 'magnification', 'right'],
     ['50 mm lens at 0.15x, 24 mm ring', 'm 0.48', 'magnification', 'slip'],
     ['100 mm lens at 1:1, +2 dpt close-up lens', 'm 1.4', 'magnification', 'right'],
+    ['50 mm, 36 mm ring, 2x converter, f/8', 'effective f-number 27.5', 'effective-f-number', 'right'],
+    ['m 1, 2x converter', 'light lost 3.17 stops', 'light-loss', 'right'],
     ['2x converter, lens at 1:1', 'm 2', 'magnification', 'right'],
     ['50 mm lens on 2x converter with 24 mm ring between lens and converter', 'm 0.96', 'magnification', 'right'],
     ['50 mm lens on 2x converter with 24 mm ring between lens and converter', 'm 0.24', 'magnification', 'slip'],

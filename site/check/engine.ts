@@ -1,5 +1,5 @@
 import type { Grounds } from '#core/diagnosis/diagnose.ts';
-import { bridges, lastly, setUps, usual } from '#core/diagnosis/usual.ts';
+import { bridges, lastly, setUps, unless, usual } from '#core/diagnosis/usual.ts';
 import type { ProblemFamily } from '#core/practice/family.ts';
 import { formulaTopics, type NamedFormula } from '#site/formula-topics.ts';
 
@@ -19,5 +19,6 @@ export const grounds: Grounds = {
 
 function withSetUp(named: NamedFormula) {
   const setUp = setUps[named.id];
-  return setUp === undefined ? named : { ...named, setUp };
+  const not = unless[named.id];
+  return { ...named, ...(setUp !== undefined && { setUp }), ...(not && { unless: not }) };
 }

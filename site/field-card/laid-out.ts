@@ -1,7 +1,7 @@
 import { circleOfConfusionByWidth } from '#core/depth/circle-of-confusion-by-width.formula.ts';
 import { numberIn } from '#site/kit/part.ts';
 import { blocksOf, isBlock, type Block, type BlockOrWhy } from './card.ts';
-import { layoutOf, type Layout } from './size.ts';
+import { layoutOf, placeOn, type Layout, type Place } from './size.ts';
 import type { CardState } from './state.ts';
 import { assumedInWords, conditionsInWords, headingOf, lines, misfitsInWords, ruleInWords } from './words.ts';
 
@@ -17,14 +17,17 @@ export interface LaidOut {
   /** The card's heading, and what explains it. */
   readonly notes: readonly string[];
   readonly layout: Layout;
+  readonly place: Place;
   /** The blocks of each card; none where they find no room. */
   readonly cards: readonly (readonly Block[])[];
 }
 
 /** A card as it is set, laid out for its size. */
-export function laidOut({ size, unit, lines: shown, conditions, ...plan }: CardState): LaidOut {
-  const all = blocksOf({ ...plan, conditions });
+export function laidOut({ size, paper, apart, unit, lines: shown, conditions, ...plan }: CardState): LaidOut {
+  const ofChains = plan.chains.map((chain) => blocksOf({ ...plan, chains: [chain], conditions }));
+  const all = ofChains.flat();
   const blocks = all.filter(isBlock);
+  const place = placeOn(size, paper);
   const cameras = plan.chains.map(([camera]) => camera!.thing);
   const circles = cameras.map(
     ({ part }) =>
@@ -36,12 +39,13 @@ export function laidOut({ size, unit, lines: shown, conditions, ...plan }: CardS
   const misfits = misfitsInWords(blocks.map(({ chain }) => chain));
   const said = conditionsInWords(conditions, [...new Set(circles)]);
   const notes = [title, misfits, terms, said, ruleInWords, assumed].filter((note) => note !== '');
-  const layout = layoutOf(size, {
+  const layout = layoutOf(place.card, {
     headings: blocks.map((block) => headingOf(block, unit).map(({ length }) => length)),
     rows: shown.length + 1,
     columns: Math.max(1, ...blocks.map(({ columns }) => columns.length)),
     notes: notes.map(({ length }) => length),
+    ...(apart && { apart: ofChains.flatMap((found, chain) => found.filter(isBlock).map(() => chain)) }),
   });
   const cards = layout.kind === 'cards' ? layout.cards.map((places) => places.map((place) => blocks[place]!)) : [];
-  return { all, blocks, assumed, misfits, circles: [...new Set(circles)], notes, layout, cards };
+  return { all, blocks, assumed, misfits, circles: [...new Set(circles)], notes, layout, cards, place };
 }

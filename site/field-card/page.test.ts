@@ -4,7 +4,18 @@ import { usualConditions } from '#site/bench/conditions.ts';
 import { writeChain } from '#site/chain/chain-text.ts';
 import { crateThings } from '#site/chain/crate-things.ts';
 import { lineNames } from './card.ts';
-import { em, layoutOf, padding, sizes, smallestType, type Size } from './size.ts';
+import {
+  em,
+  layoutOf,
+  padding,
+  papers,
+  placeOn,
+  sheetsOf,
+  sizes,
+  smallestType,
+  type Paper,
+  type Size,
+} from './size.ts';
 import { firstState, readList, readState, writeState, type CardState } from './state.ts';
 import { cellText, conditionsInWords, labelOf, lines, shutterText } from './words.ts';
 
@@ -19,7 +30,8 @@ const anyState = fc.record<CardState>({
   lines: fc.subarray([...lineNames], { minLength: 1 }),
   unit: fc.constantFrom('mm', 'in'),
   size: fc.constantFrom(...(Object.keys(sizes) as Size[])),
-  paper: fc.constantFrom('a4', 'letter', 'same'),
+  paper: fc.constantFrom(...(Object.keys(papers) as Paper[])),
+  apart: fc.boolean(),
   conditions: fc.record({
     ...Object.fromEntries(Object.entries(usualConditions).map(([name, value]) => [name, fc.constant(value)])),
     stabilisation: fc.constantFrom(0, 2),
@@ -97,7 +109,7 @@ describe('the layout', () => {
         fc.integer({ min: 1, max: 8 }),
         fc.integer({ min: 2, max: 8 }),
         (size, blocks, columns, rows) => {
-          const layout = layoutOf(size, content(blocks, columns, rows));
+          const layout = layoutOf(sizes[size], content(blocks, columns, rows));
           if (layout.kind !== 'cards') throw new Error('eight columns find room');
           expect(layout.type).toBeGreaterThanOrEqual(smallestType);
           expect(layout.cards.flat()).toEqual(Array.from({ length: blocks }, (_, at) => at));
@@ -112,13 +124,51 @@ describe('the layout', () => {
     );
   });
 
+  it('gives what is to stand apart a card of its own, however little it is', () => {
+    const layout = layoutOf(sizes.a4, { ...content(4, 7), apart: [0, 0, 1, 2] });
+    expect(layout).toMatchObject({ kind: 'cards', cards: [[0, 1], [2], [3]] });
+  });
+
+  it('fills a sheet: four quarters, two halves, none larger than the sheet, and no two over each other', () => {
+    for (const [paper, sheet] of [
+      ['a4-full', sizes.a4],
+      ['letter-full', sizes.letter],
+    ] as const) {
+      const four = placeOn('a6', paper);
+      expect([four.columns * four.card.width <= sheet.width, four.rows * four.card.height <= sheet.height]).toEqual([
+        true,
+        true,
+      ]);
+      expect(four.columns * four.rows).toBe(4);
+      const two = placeOn('a5', paper);
+      expect([two.columns * two.card.width <= sheet.height, two.rows * two.card.height <= sheet.width]).toEqual([
+        true,
+        true,
+      ]);
+      expect(two.columns * two.rows).toBe(2);
+    }
+    expect(placeOn('a4', 'a4-full')).toMatchObject({ columns: 1, rows: 1, isFull: false, isCut: false });
+  });
+
+  it('puts the same cards once more where a full sheet has room left, and none where it is not to be full', () => {
+    const four = placeOn('a6', 'a4-full');
+    expect(sheetsOf(['a'], four)).toEqual([['a', 'a', 'a', 'a']]);
+    expect(sheetsOf(['a', 'b', 'c'], four)).toEqual([['a', 'b', 'c', 'a']]);
+    expect(sheetsOf(['a', 'b', 'c', 'd', 'e'], four)).toEqual([
+      ['a', 'b', 'c', 'd'],
+      ['e', 'e', 'e', 'e'],
+    ]);
+    expect(sheetsOf(['a'], placeOn('a6', 'a4'))).toEqual([['a']]);
+    expect(sheetsOf([], four)).toEqual([]);
+  });
+
   it('says how many columns there is room for', () => {
-    expect(layoutOf('a6', content(1, 12))).toEqual({ kind: 'too wide', columns: 8 });
-    expect(layoutOf('a4', content(1, 12)).kind).toBe('cards');
+    expect(layoutOf(sizes.a6, content(1, 12))).toEqual({ kind: 'too wide', columns: 8 });
+    expect(layoutOf(sizes.a4, content(1, 12)).kind).toBe('cards');
   });
 
   it('takes larger type where there is room', () => {
-    const type = (size: Size) => (layoutOf(size, content(2, 7)) as { type: number }).type;
+    const type = (size: Size) => (layoutOf(sizes[size], content(2, 7)) as { type: number }).type;
     expect(type('a5')).toBeGreaterThan(type('a6'));
   });
 });

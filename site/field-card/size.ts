@@ -8,14 +8,47 @@ export const sizes = {
 
 export type Size = keyof typeof sizes;
 
-/** What it is printed on: paper of its own size, or a larger sheet with marks to cut by. */
+/** What it is printed on: paper of its own size, a larger sheet with marks to cut by, or all of a sheet, cut into quarters or halves. */
 export const papers = {
-  a4: { label: 'A4' },
-  letter: { label: 'Letter' },
+  a4: { label: 'A4, with a margin' },
+  letter: { label: 'Letter, with a margin' },
+  'a4-full': { label: 'A4, all of it' },
+  'letter-full': { label: 'Letter, all of it' },
   same: { label: 'paper of its own size' },
 } as const;
 
 export type Paper = keyof typeof papers;
+
+/** Width and height, mm. */
+export interface Extent {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** How a card stands on its sheet. */
+export interface Place {
+  /** Of the card: on all of a Letter sheet its quarter, or half, which is nearly as large as the size that was asked for. */
+  readonly card: Extent;
+  readonly columns: number;
+  readonly rows: number;
+  /** The sheet is full, and empty places are filled with the same cards once more. */
+  readonly isFull: boolean;
+  /** There are marks to cut by. */
+  readonly isCut: boolean;
+}
+
+/** How cards of a size stand on a paper. */
+export function placeOn(size: Size, paper: Paper): Place {
+  const card = sizes[size];
+  const alone = { card, columns: 1, rows: 1, isFull: false, isCut: false };
+  if ((size !== 'a6' && size !== 'a5') || paper === 'same') return alone;
+  const isSmall = size === 'a6';
+  if (paper === 'a4' || paper === 'letter') return { ...alone, columns: isSmall ? 2 : 1, isCut: true };
+  const full = { columns: 2, rows: isSmall ? 2 : 1, isFull: true, isCut: true };
+  if (paper === 'a4-full') return { card, ...full };
+  const { width, height } = sizes.letter;
+  return { card: isSmall ? { width: width / 2, height: height / 2 } : { width: height / 2, height: width }, ...full };
+}
 
 /** Millimetres of a point. */
 const point = 25.4 / 72;
@@ -54,6 +87,8 @@ export interface Content {
   readonly columns: number;
   /** Length of the card's own heading and of what explains it, in characters. */
   readonly notes: readonly number[];
+  /** Of each block what it belongs to, where each of those is to have a card of its own. */
+  readonly apart?: readonly number[];
 }
 
 /** How a card is laid out: its type, and which blocks stand on which card; or why it cannot be. */
@@ -66,25 +101,28 @@ export type Layout =
  *
  * @returns places of blocks by card; *too wide* with how many columns the size has room for
  */
-export function layoutOf(size: Size, content: Content): Layout {
-  const { width } = sizes[size];
+export function layoutOf(card: Extent, content: Content): Layout {
+  const { width } = card;
   const room = (type: number) => (width - 2 * padding) / (type * point);
   const most = Math.floor((room(smallestType) - em.label) / em.column);
   if (content.columns > most) return { kind: 'too wide', columns: most };
-  const fewest = cardsAt(smallestType, size, content).length;
+  const fewest = cardsAt(smallestType, card, content).length;
   let type = smallestType;
   while (type + typeStep <= largestType) {
     const larger = type + typeStep;
     if (room(larger) < em.label + content.columns * em.column) break;
-    if (cardsAt(larger, size, content).length > fewest) break;
+    if (cardsAt(larger, card, content).length > fewest) break;
     type = larger;
   }
-  return { kind: 'cards', type, cards: cardsAt(type, size, content) };
+  return { kind: 'cards', type, cards: cardsAt(type, card, content) };
 }
 
 /** Fills card after card. A block that is taller than a card by itself stands on one of its own. */
-function cardsAt(type: number, size: Size, { headings, rows, notes }: Content): readonly (readonly number[])[] {
-  const { width, height } = sizes[size];
+function cardsAt(
+  type: number,
+  { width, height }: Extent,
+  { headings, rows, notes, apart }: Content,
+): readonly (readonly number[])[] {
   const inEm = (length: number) => (length - 2 * padding) / (type * point);
   const lines = (characters: number) => Math.max(1, Math.ceil((characters * em.character) / inEm(width)));
   const sum = (lengths: readonly number[]) => lengths.reduce((total, one) => total + lines(one), 0);
@@ -93,7 +131,7 @@ function cardsAt(type: number, size: Size, { headings, rows, notes }: Content): 
   let left = -1;
   headings.forEach((heading, at) => {
     const block = sum(heading) * em.line + rows * em.row + em.gap;
-    if (left < block) {
+    if (left < block || (apart && at > 0 && apart[at] !== apart[at - 1])) {
       cards.push([]);
       left = room;
     }
@@ -103,5 +141,11 @@ function cardsAt(type: number, size: Size, { headings, rows, notes }: Content): 
   return cards;
 }
 
-/** How many cards stand side by side on a sheet. */
-export const besideEachOther = (size: Size): number => (size === 'a6' ? 2 : 1);
+/** What stands on each sheet: card after card; where sheets are full, the same cards once more in the places that are left. */
+export function sheetsOf<Card>(cards: readonly Card[], { columns, rows, isFull }: Place): readonly (readonly Card[])[] {
+  const each = columns * rows;
+  return Array.from({ length: Math.ceil(cards.length / each) }, (_, sheet) => {
+    const here = cards.slice(sheet * each, (sheet + 1) * each);
+    return isFull ? Array.from({ length: each }, (_, at) => here[at % here.length]!) : here;
+  });
+}

@@ -20,6 +20,8 @@ export interface CardState {
   readonly unit: Unit;
   readonly size: Size;
   readonly paper: Paper;
+  /** Each chain has a card of its own. */
+  readonly apart: boolean;
   readonly conditions: Conditions;
 }
 
@@ -38,6 +40,7 @@ export const firstState = (): CardState => ({
   unit: 'mm',
   size: 'a6',
   paper: 'a4',
+  apart: false,
   conditions: usualConditions,
 });
 
@@ -53,6 +56,10 @@ export function readState(search: string): { readonly state: CardState; readonly
       unit: { label: 'units', options: labelled(units) },
       size: { label: 'size', options: labelled(sizes) },
       paper: { label: 'paper', options: labelled(papers) },
+      each: {
+        label: 'chains',
+        options: { together: { label: 'on one card' }, apart: { label: 'on cards of their own' } },
+      },
     },
   });
   const said = notices.map(({ text }) => text);
@@ -89,6 +96,7 @@ export function readState(search: string): { readonly state: CardState; readonly
       unit: (choices['unit'] as Unit | undefined) ?? usual.unit,
       size: (choices['size'] as Size | undefined) ?? usual.size,
       paper: (choices['paper'] as Paper | undefined) ?? usual.paper,
+      apart: choices['each'] === 'apart',
       conditions: { ...usualConditions, ...inputs },
     },
     notices: said,
@@ -106,6 +114,7 @@ export function writeState(state: CardState): string {
   if (state.lines.join() !== usual.lines.join()) said.push(`lines=${state.lines.join(',')}`);
   for (const name of ['unit', 'size', 'paper'] as const)
     if (state[name] !== usual[name]) said.push(`${name}=${state[name]}`);
+  if (state.apart) said.push('each=apart');
   for (const name of conditionNames) {
     const value = state.conditions[name];
     if (value !== undefined && value !== (usualConditions as Record<string, number>)[name])

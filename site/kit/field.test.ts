@@ -4,6 +4,7 @@ import { printField, readField, typedField } from './field.ts';
 import first from './first-version.json' with { type: 'json' };
 import { kindNames, planOf, type Field } from './kinds.ts';
 import type { KitPart, KitValue } from './part.ts';
+import second from './second-version.json' with { type: 'json' };
 
 const plain = (text: string) => text.replaceAll('\u202f', ' ');
 const fieldOf = (kind: 'lens' | 'camera' | 'ring', key: string) => planOf(kind).fields.find((one) => one.key === key)!;
@@ -60,7 +61,7 @@ describe('what is typed into a field', () => {
 });
 
 it('reads back every value that it shows to be typed over', () => {
-  const parts = [...crateKit().parts, ...(first.parts as unknown as KitPart[])];
+  const parts = [...crateKit().parts, ...([...first.parts, ...second.parts] as unknown as KitPart[])];
   for (const part of parts) {
     for (const field of planOf(part.kind).fields as readonly Field[]) {
       const value = part[field.key];

@@ -53,7 +53,7 @@ export function kitIn(bench: AnyBench): KitInLesson {
         const offer = some[bench.chosenOrOwn(choice) ?? ''];
         const why = offer?.lenses && leanWords(offer.lenses);
         if (!why) return [];
-        const open = openOf(bench, readings, offer.extremes!(bench.inputs), labels);
+        const open = openOf(bench, readings, offer.option.between!(bench.inputs), labels);
         return open.length === 0 ? [] : [`${open.join(', ')}: ${why}.`];
       }),
     work(button) {

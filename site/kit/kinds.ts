@@ -79,7 +79,8 @@ export const kinds = {
       quantity('sensor-height', 'Sensor, height', 'sensor-height', needed),
       quantity('register-distance', 'Register', 'register-distance', {
         ...needed,
-        hint: 'From the mount’s metal ring to the sensor. The manual gives it; the mark ⌽ on top of the camera is over the sensor.',
+        // Common practice: what the makers of the mounts in use print.
+        hint: 'From the mount’s metal ring to the sensor: 16 to 20 mm on most cameras of today without a mirror, 44 to 47 mm on those with one. The manual gives it; the mark ⌽ on top of the camera is over the sensor.',
       }),
       {
         key: 'pixels-across',
@@ -108,7 +109,7 @@ export const kinds = {
       quantity('focus-magnification', 'Greatest magnification', 'focus-magnification', {
         least: 0.001,
         withError: true,
-        hint: 'By itself, such as 1:4. This or the nearest distance is needed.',
+        hint: 'By itself, with no ring on: m₀, such as 1:4. This or the nearest distance is needed.',
       }),
       choice(
         'focusing',
@@ -181,6 +182,14 @@ export const kinds = {
       }),
       contacts,
       mount,
+      quantity('focal-length', 'Focal length, without its minus', 'focal-length', {
+        group: 'points',
+        hint: 'These three together say where the converter bends light. Without them it is taken as one thin lens.',
+      }),
+      quantity('principal-separation', 'HH′, between the principal planes', 'principal-separation', {
+        group: 'points',
+      }),
+      quantity('front-principal-depth', 'h, front metal ring to H', 'front-principal-depth', { group: 'points' }),
     ],
   },
   'reversing-ring': {
@@ -235,11 +244,47 @@ export const kinds = {
       quantity('stack-travel', 'Longest way', 'stack-travel', { hint: 'Of a rail.' }),
     ],
   },
+  'tube-lens': {
+    one: 'a tube lens',
+    several: 'Tube lenses',
+    fields: [
+      quantity('tube-focal-length', 'Focal length', 'tube-focal-length', {
+        ...needed,
+        hint: 'It goes so far before the sensor, rings or a tube between, with an infinity objective in front.',
+      }),
+    ],
+  },
+  'finite-objective': {
+    one: 'an objective for a tube',
+    several: 'Objectives for a tube',
+    fields: [
+      quantity('objective-magnification', 'Magnification', 'objective-magnification', {
+        ...needed,
+        hint: 'Engraved before the slash: 10×/0.25. On another length of tube it is another.',
+      }),
+      quantity('numerical-aperture', 'NA', 'numerical-aperture', { ...needed, hint: 'Engraved after the slash.' }),
+      quantity('working-distance', 'Working distance', 'working-distance', { ...needed, least: 0.01, most: 200 }),
+      quantity('tube-length', 'Tube length', 'extension', {
+        ...needed,
+        least: 100,
+        most: 250,
+        hint: 'Engraved, as in 160/0.17. An adapter to your mount counts as a ring.',
+      }),
+    ],
+  },
 } as const satisfies Record<string, KindPlan>;
 
 export type Kind = keyof typeof kinds;
 
+/** In the order that links count by. */
 export const kindNames = Object.keys(kinds) as Kind[];
+
+/** In the order in which readers look for them: what goes on the camera, then what stands beside it. */
+export const listedKinds: readonly Kind[] = [
+  ...kindNames.slice(0, kindNames.indexOf('flash')),
+  ...kindNames.slice(kindNames.indexOf('tube-lens')),
+  ...kindNames.slice(kindNames.indexOf('flash'), kindNames.indexOf('tube-lens')),
+];
 
 /** The table's row for a kind. */
 export const planOf = (kind: Kind): KindPlan => kinds[kind];

@@ -6,8 +6,9 @@ import { fileOf, largestFile, readFile } from './file.ts';
 import { kindNames, planOf } from './kinds.ts';
 import { emptyKit, type Kit, type KitPart, type NewPart } from './part.ts';
 import { readKit } from './schema.ts';
-import { upgraded } from './upgrade.ts';
+import { currentVersion, upgraded } from './upgrade.ts';
 import first from './first-version.json' with { type: 'json' };
+import second from './second-version.json' with { type: 'json' };
 
 const ring: NewPart = { kind: 'ring', name: 'Long ring', extension: 36, contacts: 'yes' };
 const lens: NewPart = {
@@ -18,6 +19,25 @@ const lens: NewPart = {
   'focus-magnification': 0.15,
   focusing: 'whole',
   iris: 'camera',
+};
+const doubler: NewPart = {
+  kind: 'converter',
+  name: 'Doubler',
+  'converter-factor': 2,
+  'converter-length': 40,
+  contacts: 'yes',
+  'focal-length': 80,
+  'principal-separation': -3,
+  'front-principal-depth': 8,
+};
+const tubeLens: NewPart = { kind: 'tube-lens', name: 'Tube lens', 'tube-focal-length': 200 };
+const tubed: NewPart = {
+  kind: 'finite-objective',
+  name: 'Old ten',
+  'objective-magnification': 10,
+  'numerical-aperture': 0.25,
+  'working-distance': 6.5,
+  'tube-length': 160,
 };
 const changed = (part: NewPart, changes: object) => ({
   ...kitOf(part),
@@ -44,12 +64,19 @@ describe('a kit', () => {
     const reading = readKit(first);
     expect(reading).toMatchObject({ kind: 'kit' });
     const { parts } = (reading as { kit: Kit }).kit;
-    expect(parts.map(({ kind }) => kind)).toEqual(kindNames);
+    expect(parts.map(({ kind }) => kind)).toEqual(kindNames.slice(0, 12));
+    expect(parts).toEqual(first.parts);
     expect(parts[1]).toMatchObject({
       'focal-length': { value: 51.3, error: 0.4 },
       'focus-distance': 450,
       focusing: 'whole',
     });
+  });
+
+  it('of the second version is read in every later one', () => {
+    const reading = readKit(second);
+    expect(reading).toMatchObject({ kind: 'kit', kit: { version: currentVersion, parts: second.parts } });
+    expect(second.parts.map(({ kind }) => kind)).toEqual(['converter', 'tube-lens', 'finite-objective']);
   });
 
   it('is brought up to date one version at a time', () => {
@@ -110,7 +137,28 @@ describe('what cannot be is refused, with the field and what it takes:', () => {
       changed(lens, { 'smallest-aperture': 1.4 }),
       /“Smallest opening”/,
     ],
-    ['a later version', { ...kitOf(ring), version: 2 }, /later edition/],
+    ['a later version', { ...kitOf(ring), version: currentVersion + 1 }, /later edition/],
+    [
+      'a converter whose planes are half known',
+      changed(doubler, { 'front-principal-depth': undefined }),
+      /“h, front metal ring to H” is needed, too/,
+    ],
+    [
+      'a converter that is said to gather light',
+      changed(doubler, { 'focal-length': -80 }),
+      /“Focal length, without its minus” takes/,
+    ],
+    [
+      'a tube lens of no focal length',
+      changed(tubeLens, { 'tube-focal-length': 0 }),
+      /“Focal length” takes a length from 50 mm to 500 mm/,
+    ],
+    [
+      'an objective for a tube without its length',
+      changed(tubed, { 'tube-length': undefined }),
+      /“Tube length” takes a length from 100 mm to 250 mm/,
+    ],
+    ['an objective that needs oil', changed(tubed, { 'numerical-aperture': 1.3 }), /“NA” takes/],
     ['no version', { ...kitOf(ring), version: '1' }, /which version/],
     ['something else', { parts: [] }, /no kit/],
     ['a list', [], /no kit/],

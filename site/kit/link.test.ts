@@ -10,6 +10,7 @@ import { emptyKit, type Kit, type NewPart } from './part.ts';
 import { qrCode } from './qr.ts';
 import { readKit } from './schema.ts';
 import first from './first-version.json' with { type: 'json' };
+import second from './second-version.json' with { type: 'json' };
 
 const page = 'https://workbook.example/club/workbook/kit/';
 const kitIn = (data: unknown) => (readKit(data) as { kit: Kit }).kit;
@@ -70,6 +71,7 @@ describe('a link', () => {
     ['forty parts', fortyParts()],
     ['nothing', emptyKit],
     ['one part of every kind', kitIn(first)],
+    ['what came with the second version', kitIn(second)],
   ])('carries %s and gives it back, ids numbered anew', async (_, kit) => {
     const reading = await readHash(await hashOf(kit));
     expect(reading).toMatchObject({ kind: 'kit' });

@@ -3,6 +3,7 @@ import { kindNames, planOf } from './kinds.ts';
 import type { Kit, KitPart, KitValue } from './part.ts';
 import { largestFile } from './file.ts';
 import { readKit, type KitReading } from './schema.ts';
+import { currentVersion } from './upgrade.ts';
 
 /** What stands in an address before a kit; behind the #, which no server is told. */
 const mark = '#kit=';
@@ -27,7 +28,7 @@ export async function readHash(hash: string): Promise<KitReading | undefined> {
     const data: unknown = JSON.parse(await unpacked(hash.slice(mark.length), largestFile));
     if (!Array.isArray(data)) return broken;
     if (data[0] !== form) return { kind: 'refused', message: 'This link was made by another edition of the workbook.' };
-    return readKit({ kit: 'ring-and-ruler', version: 1, parts: data.slice(1).map(partOfRow) });
+    return readKit({ kit: 'ring-and-ruler', version: currentVersion, parts: data.slice(1).map(partOfRow) });
   } catch {
     return broken;
   }

@@ -22,8 +22,6 @@ export interface OfferingBench {
 export interface Offer {
   readonly option: Option<QuantityName>;
   readonly lenses?: PossibleLenses;
-  /** What every one of the possible lenses would fill. */
-  readonly extremes?: (given: Given) => readonly Given[];
 }
 
 /** Offers by choice, then by slug, in the kit's order. */
@@ -102,9 +100,10 @@ function offerOf(part: KitPart, plan: Plan, bench: OfferingBench, kit: Kit): Off
       label: part.name,
       own: true,
       fills: isFixed ? all(found?.usual, bench.starts) : (at) => all(found?.usual, at),
+      ...(extremes && { between: atStart ? () => atStart : extremes }),
       ...(brings && { brings: (at: Given) => broughtBesides(part, brings(at as never), at) }),
     },
-    ...(found && { lenses: found, extremes: atStart ? () => atStart : extremes! }),
+    ...(found && { lenses: found }),
   };
 }
 

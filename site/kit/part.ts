@@ -1,5 +1,6 @@
 import type { KnownNumber } from '#core/rig/assumed/known-lens.ts';
 import type { Kind } from './kinds.ts';
+import { currentVersion } from './upgrade.ts';
 
 /** A number in the base unit, words, or a number that was measured with its standard error. */
 export type KitValue = number | string | { readonly value: number; readonly error: number };
@@ -21,11 +22,11 @@ export type NewPart = Omit<KitPart, 'id'> & Pick<KitPart, 'kind' | 'name'>;
 export interface Kit {
   /** Says what this file is. */
   readonly kit: 'ring-and-ruler';
-  readonly version: 1;
+  readonly version: typeof currentVersion;
   readonly parts: readonly KitPart[];
 }
 
-export const emptyKit: Kit = { kit: 'ring-and-ruler', version: 1, parts: [] };
+export const emptyKit: Kit = { kit: 'ring-and-ruler', version: currentVersion, parts: [] };
 
 /** The number of a field, without its error; undefined where it is not known. */
 export function numberIn(part: NewPart, key: string): number | undefined {

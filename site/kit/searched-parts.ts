@@ -1,13 +1,14 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
-import { possibleLenses } from '#core/rig/assumed/possible-lenses.ts';
 import { closestMagnification, stateAt } from '#core/rig/lens-in-use.ts';
 import { chainCount } from '#core/rig/kit/chain-count.ts';
 import type { KitRow } from '#core/rig/kit/kit.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { ownThing } from '#site/chain/own-thing.ts';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import type { Option } from '#site/state/choice.ts';
 import { ownParts, type OwnCamera, type OwnParts } from '#site/state/own-parts.svelte.ts';
-import { knownLens, registerOf } from './known-lens.ts';
+import { converterPoints } from './converter-points.ts';
+import { registerOf } from './known-lens.ts';
 import { numberIn, partsOf, wordsIn, type Kit, type KitPart } from './part.ts';
 
 /** More are not gone through while a hand moves. */
@@ -27,10 +28,19 @@ export function searchedParts(kit: Kit, edition: number): OwnParts | string {
   if (usable.length === 0) return 'No lens in it fits a camera in it.';
   const most = Math.max(...usable.map((camera) => chainCount([asRow(camera), ...camera.rows])));
   if (most > mostChains) return `It makes more chains than are gone through here: ${mostChains.toLocaleString('en')}.`;
-  return { edition, cameras: usable, names: Object.fromEntries(rows.map(({ part, id }) => [id, nameInChain(part)])) };
+  const things = rows.flatMap(({ part, id }) => {
+    const thing = ownThing(part, kit);
+    return thing ? [[id, thing] as const] : [];
+  });
+  return {
+    edition,
+    cameras: usable,
+    names: Object.fromEntries(rows.map(({ part, id }) => [id, nameInChain(part)])),
+    things: Object.fromEntries(things),
+  };
 }
 
-const asRow = ({ sensorWidth, registerDistance, mount }: OwnCamera): KitRow => ({
+const asRow = ({ sensorWidth, registerDistance, mount }: Omit<OwnCamera, 'thing'>): KitRow => ({
   part: 'camera',
   id: 'camera',
   price: 0,
@@ -52,6 +62,7 @@ function ofCamera(camera: KitPart, rows: Rows, kit: Kit): OwnCamera {
     sensorWidth: numberIn(camera, 'sensor-width')!,
     registerDistance,
     mount,
+    thing: ownThing(camera, kit)!,
     rows: rows.flatMap(({ part, id }) => {
       if (part.kind === 'lens') return lensRow(part, id, kit, mountOf);
       const row = rowOf(part, { id, price: 0, mount: mountOf(part) });
@@ -69,7 +80,9 @@ function lensRow(
   const register = registerOf(part, kit);
   if (register === undefined) return [];
   try {
-    const { usual } = possibleLenses(knownLens(part, register));
+    const lenses = ownThing(part, kit)?.lenses;
+    if (!lenses) return [];
+    const { usual } = lenses;
     // Throws where the lens cannot be focused so.
     stateAt(usual, closestMagnification(usual));
     const maxAperture = numberIn(part, 'max-aperture')!;
@@ -93,14 +106,17 @@ function rowOf(
       return { part: 'ring', ...item, extension: numberIn(part, 'extension')!, coupled };
     case 'reversing-ring':
       return { part: 'reversing ring', ...item, extension: numberIn(part, 'extension')! };
-    case 'converter':
+    case 'converter': {
+      const points = converterPoints(part);
       return {
         part: 'converter',
         ...item,
         converterFactor: numberIn(part, 'converter-factor')!,
         converterLength: numberIn(part, 'converter-length')!,
         coupled,
+        ...(points && { points }),
       };
+    }
     case 'close-up-lens':
       return { part: 'close-up lens', id, price, closeUpPower: numberIn(part, 'close-up-power')! };
     case 'coupling-ring':
@@ -118,15 +134,19 @@ let edition = 0;
 export function searchIn(bench: AnyBench, own: Parameters<AnyBench['offer']>[0], kit: Kit): void {
   const found = kit.parts.length > 0 ? searchedParts(kit, ++edition) : undefined;
   ownParts.found = typeof found === 'object' ? found : undefined;
-  if (found !== undefined) bench.offer({ ...own, kit: { own: optionOf(found) } });
+  const listed = Object.entries(bench.choices).find(([, { wholeKit }]) => wholeKit !== undefined);
+  if (!listed) throw new Error('no choice of this bench has the whole kit as an option: say so by its wholeKit');
+  const [choice, { wholeKit }] = listed;
+  const slug = wholeKit!;
+  if (found !== undefined) bench.offer({ ...own, [choice]: { [slug]: optionOf(found) } });
   // An address that names it was read before it was here, and what another tab has taken away cannot stay chosen.
-  const isNamed = new URLSearchParams(ownParts.opened).get('kit') === 'own';
+  const isNamed = new URLSearchParams(ownParts.opened).get(choice) === slug;
   ownParts.opened = '';
-  if (ownParts.found && isNamed) bench.choose('kit', 'own');
-  else if (!ownParts.found && bench.kept['kit'] === 'own') {
-    const { options } = bench.choices['kit']!;
+  if (ownParts.found && isNamed) bench.choose(choice, slug);
+  else if (!ownParts.found && bench.kept[choice] === slug) {
+    const { options } = bench.choices[choice]!;
     bench.choose(
-      'kit',
+      choice,
       Object.keys(options).find((slug) => !options[slug]!.own)!,
     );
   }

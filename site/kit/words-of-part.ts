@@ -1,4 +1,4 @@
-import { planOf, kindNames, type Kind } from './kinds.ts';
+import { planOf, listedKinds, type Kind } from './kinds.ts';
 import { printField } from './field.ts';
 import type { Kit, KitPart, NewPart } from './part.ts';
 
@@ -30,7 +30,7 @@ export function usualName(part: NewPart): string {
 
 /** What a kit holds, kind by kind: `2 cameras, 3 lenses`. */
 export function countsOf({ parts }: Kit): string {
-  const counts = kindNames.map((kind: Kind): string => {
+  const counts = listedKinds.map((kind: Kind): string => {
     const count = parts.filter((part) => part.kind === kind).length;
     const { one, several } = planOf(kind);
     if (count === 0) return '';

@@ -2,7 +2,16 @@ import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { pixelsPerPaperMillimetre } from '#site/figures/scale/drawing-scale.ts';
 
 /** What can be printed of a lesson, and on how many pages it fits at most. */
-export const pagesOf = { learner: 2, 'hands-on': 1, instructor: 1, problems: 1, key: 2, card: 1, cards: 1 } as const;
+export const pagesOf = {
+  learner: 2,
+  'hands-on': 1,
+  instructor: 1,
+  problems: 1,
+  key: 2,
+  card: 1,
+  'four-cards': 1,
+  cards: 1,
+} as const;
 
 export type Paper = keyof typeof pagesOf;
 
@@ -32,6 +41,8 @@ function paperSize(width: number, height: number, text: number): PaperSize {
 export const wholeSize = paperSize(page.width, 74, 12);
 /** A card to cut out, A6. */
 export const cardSize = paperSize(105, 148, 13);
+/** The same without the code, four on a page. */
+export const quarterCardSize = paperSize(88, 124, 11);
 /** The same small, without the code: two beside each other, four rows of them on a page. */
 export const smallCardSize = paperSize(88, 58, 7.5);
 /** At its foot, of the code of the address, pixels. */

@@ -1,7 +1,7 @@
 import type { Estimate } from '#core/rig/fit/lens-fit.ts';
 import { readField } from '#site/kit/field.ts';
 import { planOf, type Field } from '#site/kit/kinds.ts';
-import type { KitPart, KitValue, NewPart } from '#site/kit/part.ts';
+import { emptyKit, type KitPart, type KitValue, type NewPart } from '#site/kit/part.ts';
 import { readKit } from '#site/kit/schema.ts';
 import type { MeasuredLens } from './fit-of.ts';
 
@@ -61,7 +61,7 @@ export function lensForKit(fit: MeasuredLens, said: SaidOfLens, had?: KitPart): 
     ...(fit.frontPrincipalDepth && { 'front-principal-depth': valueOf(fit.frontPrincipalDepth) }),
     ...(own && { 'focus-magnification': valueOf(own) }),
   } as NewPart;
-  const reading = readKit({ kit: 'ring-and-ruler', version: 1, parts: [{ ...part, id: 'lens-1' }] });
+  const reading = readKit({ ...emptyKit, parts: [{ ...part, id: 'lens-1' }] });
   if (reading.kind === 'refused') return refused(reading.message.replace(/^Part 1[^:]*: /, ''));
   return { kind: 'lens', part };
 }

@@ -5,6 +5,7 @@ import type { ProblemFamily } from '#core/practice/family.ts';
 import { course } from '#site/course.ts';
 import { parts, type PartName } from '#site/lesson/parts.ts';
 import { formulaSheet } from '#site/sheet/sheet.ts';
+import { beginners } from './beginners.ts';
 
 /** Something that can be found. */
 export interface SearchEntry {
@@ -73,7 +74,7 @@ const pages: readonly SearchEntry[] = [
     'Put any chain of gear together, see it from the side to scale, and get every number that follows.',
     'bench/',
   ),
-  page('The card', 'print, pocket, two pages', 'The formulas on two pages to print.', 'formulas/card/'),
+  page('The card', 'pocket, two pages', 'The formulas on two pages to print.', 'formulas/card/'),
   page('Glossary', 'words, terms, meaning, dictionary', 'Every word, first in plain words, then exactly.', 'glossary/'),
   page('Course', 'lessons, order, contents', 'All lessons in their order.', 'course/'),
   page(
@@ -87,6 +88,18 @@ const pages: readonly SearchEntry[] = [
     'phone, short address, wall, demonstration',
     'The figure of a step that a wall shows, to drag on a phone.',
     'go/',
+  ),
+  page(
+    'Printing',
+    'print, printer, pdf, paper, download, save as PDF, print a lesson, print out',
+    'Every lesson has a button at its head that prints its sheets; formula card, field card and practice sheets print from their own pages. The browser’s print dialogue saves any of them as a PDF.',
+    'course/',
+  ),
+  page(
+    'Without a network',
+    'offline, no internet, no network, no signal, install, app, download the course, save for later',
+    'After one visit the whole course opens without a network. The foot of every page says whether it is kept on this device.',
+    'course/',
   ),
   page('Sources', 'checks, references, books, standards, patents', 'What the numbers are checked against.', 'sources/'),
 ];
@@ -133,7 +146,7 @@ export function searchEntries({ lessons, problems, sources }: SearchSources): re
 }
 
 function lessonEntries(
-  slug: string,
+  slug: (typeof course)[number]['slug'],
   { question, summary, prose }: SearchSources['lessons'][string],
   families: readonly ProblemFamily[],
 ): readonly SearchEntry[] {
@@ -163,7 +176,7 @@ function lessonEntries(
     };
   });
   return [
-    { kind: 'Lesson', title: question, also: slug.replaceAll('-', ' '), text: summary, path },
+    { kind: 'Lesson', title: question, also: `${slug.replaceAll('-', ' ')}, ${beginners[slug]}`, text: summary, path },
     ...inParts,
     ...asked,
   ];

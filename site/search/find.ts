@@ -45,6 +45,26 @@ function asked(query: string): string {
   return (telling.length > 0 ? telling : words).join(' ');
 }
 
+/** A phrase by which it is found again, however it was typed. */
+const phraseOf = (text: string): string => wordsIn(text).join(' ');
+
+/** What goes by each phrase, by its title before by what else it is called, and what weighs more first. */
+function namesOf(entries: readonly SearchEntry[]): ReadonlyMap<string, readonly SearchEntry[]> {
+  const names = new Map<string, SearchEntry[]>();
+  const add = (phrase: string, entry: SearchEntry) => {
+    const key = phraseOf(phrase);
+    if (key === '') return;
+    const all = names.get(key) ?? [];
+    if (!all.includes(entry)) names.set(key, [...all, entry]);
+  };
+  const heavyFirst = entries
+    .filter(({ kind }) => kind === 'Lesson' || kind === 'Word' || kind === 'Page')
+    .sort((one, other) => weightOf[other.kind] - weightOf[one.kind]);
+  for (const entry of heavyFirst) add(entry.title, entry);
+  for (const entry of heavyFirst) for (const phrase of entry.also.split(', ')) add(phrase, entry);
+  return names;
+}
+
 /** What is found for a query. */
 export interface Found {
   /** Best first. */
@@ -68,11 +88,15 @@ export function finderOf(entries: readonly SearchEntry[]): (query: string) => Fo
     },
   });
   index.addAll(entries.map((entry, id) => ({ ...entry, id })));
+  const called = namesOf(entries);
   return (query) => {
     const { numbers, asked: wanted } = readStatement(query);
     // The names of what it writes in the trade's way: 1:2 is a magnification, f/11 an f-number, NA a numerical aperture.
     const named = [...numbers.map(({ quantity }) => quantity), ...wanted].map((id) => nameInFull(id));
-    const found = index.search([asked(query), ...named].join(' ')).slice(0, most);
-    return { entries: found.map(({ id }) => entries[id as number]!), hasNumbers: numbers.length > 0 };
+    const found = index.search([asked(query), ...named].join(' ')).map(({ id }) => entries[id as number]!);
+    // What somebody calls just so is what they mean.
+    const meant = called.get(phraseOf(query)) ?? called.get(phraseOf(asked(query))) ?? [];
+    const all = [...new Set([...meant, ...found])].slice(0, most);
+    return { entries: all, hasNumbers: numbers.length > 0 };
   };
 }

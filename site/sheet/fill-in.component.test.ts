@@ -7,7 +7,7 @@ import { filmReflectanceFormula } from '#core/light/film-reflectance.formula.ts'
 import { spatialFrequencyOfCircleFormula } from '#core/wave/spatial-frequency-of-circle.formula.ts';
 import { stackTravelFormula } from '#core/stack/stack-travel.formula.ts';
 import type { FormulaLine } from '#site/state/formula-line.ts';
-import { ownCircle } from '#site/state/own-circle.ts';
+import { ownCircle } from '#site/state/kept-circle.ts';
 import FillIn from './FillIn.svelte';
 import type { SheetSolvable } from './filling.svelte.ts';
 

@@ -6,7 +6,7 @@ import type { Solvable } from '#core/quantity/solve.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { letterOf } from '#site/controls/letter/letter-of.ts';
 import { readAddress } from '#site/state/address.ts';
-import { ownCircle } from '#site/state/own-circle.ts';
+import { ownCircle } from '#site/state/kept-circle.ts';
 import { formulaLine, type FormulaLine } from '#site/state/formula-line.ts';
 import { asTyped, blankWords, inField, sheetAnswer, type Found } from './answer.ts';
 import { startOf } from './starts.ts';

@@ -19,6 +19,13 @@ it('digits, then Enter, name a step', () => {
   expect(press('Enter')).toEqual({ kind: 'enter' });
 });
 
+it.each([
+  ['r', 'run'],
+  ['M', 'more'],
+])('“%s” presses what the figure has of that kind', (key, what) => {
+  expect(press(key)).toEqual({ kind: 'press', what });
+});
+
 it('leaves keys with a modifier, and others, to the browser', () => {
   expect(press('PageDown', { ctrlKey: true })).toBeUndefined();
   expect(press('f', { metaKey: true })).toBeUndefined();

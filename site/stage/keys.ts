@@ -2,7 +2,9 @@
 export type StageCommand =
   | { readonly kind: 'go'; readonly by: number }
   | { readonly kind: 'digit'; readonly digit: string }
-  | { readonly kind: 'enter' | 'blank' | 'leave' | 'full-screen' };
+  | { readonly kind: 'enter' | 'blank' | 'leave' | 'full-screen' }
+  /** Presses what the figure has to be pressed: what makes it run, what gives more of it. */
+  | { readonly kind: 'press'; readonly what: 'run' | 'more' };
 
 const go = (by: number): StageCommand => ({ kind: 'go', by });
 
@@ -24,6 +26,10 @@ const commands: Readonly<Record<string, StageCommand>> = {
   f: { kind: 'full-screen' },
   F: { kind: 'full-screen' },
   Escape: { kind: 'leave' },
+  r: { kind: 'press', what: 'run' },
+  R: { kind: 'press', what: 'run' },
+  m: { kind: 'press', what: 'more' },
+  M: { kind: 'press', what: 'more' },
 };
 
 /**
@@ -36,4 +42,10 @@ export function stageCommand({ key, ctrlKey, altKey, metaKey, target }: Keyboard
   if (key.startsWith('Arrow') && focused?.closest('[role=slider]')) return undefined;
   if ((key === ' ' || key === 'Enter') && focused?.closest('button, [role=button]')) return undefined;
   return /^\d$/.test(key) ? { kind: 'digit', digit: key } : commands[key];
+}
+
+/** Presses what the figure that is projected has of that kind; nothing where it has none. */
+export function pressInFigure(what: 'run' | 'more'): void {
+  const all = [...document.querySelectorAll<HTMLElement>(`.stage [data-does=${what}]`)];
+  all.find((button) => !button.closest('[inert]'))?.click();
 }

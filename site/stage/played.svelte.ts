@@ -4,7 +4,7 @@ import { readArranged, withArranged, type Arranged } from '#site/figures/picture
 import { printAnswer } from '#site/state/answer.ts';
 import { withParameter } from '#site/state/address.ts';
 import { numbersNow, prepareAll, sheetIn, showHappening } from './shown.ts';
-import { fillCaption } from './steps.ts';
+import { captionToCome, fillCaption } from './steps.ts';
 
 /**
  * The figure of one lesson in a sequence of several: set by queries, as its own page is by its address, which is the sequence's here. What is
@@ -13,6 +13,8 @@ import { fillCaption } from './steps.ts';
 export class Played {
   readonly #bench: AnyBench;
   readonly sheets: HostedFigure['sheets'];
+  /** What it shows is still being computed: what is told of it waits for that. */
+  waiting = $state.raw(false);
   /** Where it was brought to. */
   #search: string = $state('');
   arranged: Arranged = $state.raw({});
@@ -51,7 +53,8 @@ export class Played {
 
   /** A caption with the figure's numbers in it; nothing while a change is on its way. */
   captionOf(caption: string): string | undefined {
-    return this.arrive ? undefined : fillCaption(caption, this.#inProse);
+    if (this.arrive) return undefined;
+    return this.waiting ? captionToCome : fillCaption(caption, this.#inProse);
   }
 
   /** The numbers that a caption names, where the figure has been moved and its words hold no longer. */

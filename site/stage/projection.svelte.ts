@@ -3,11 +3,11 @@ import { withArranged } from '#site/figures/picture/arrangement.ts';
 import { withParameter } from '#site/state/address.ts';
 import { goInto, goOutTo, goTo, replaceSearch } from '#site/state/location.ts';
 import { toggleFullScreen } from './awake.ts';
-import { stageCommand } from './keys.ts';
+import { pressInFigure, stageCommand } from './keys.ts';
 import { numbersNow, prepareAll, showHappening } from './shown.ts';
 import StageFrame from './StageFrame.svelte';
 import { namesPlaceOnly, placeAfter, placeIn, type Place } from './step.ts';
-import { fillCaption, listedSteps } from './steps.ts';
+import { captionToCome, fillCaption, listedSteps } from './steps.ts';
 
 /** A lesson's demonstration as it is projected: which step is shown, and what the keys do. Fetched when it is first wanted. */
 export class Projection {
@@ -24,6 +24,8 @@ export class Projection {
   typed = $state('');
   /** Ends the change that is being shown, its result at once. */
   arrive = $state.raw<() => void>();
+  /** What the step shows is still being computed: what it tells waits for that. */
+  waiting = $state.raw(false);
   /** Where it was left: there it opens again. */
   #left: Place = { step: 1, answered: false };
 
@@ -32,7 +34,11 @@ export class Projection {
     () => this.step && this.#bench.stateAfter(this.place!.answered ? this.step.answered : this.step.asked),
   );
   readonly caption = $derived.by(() =>
-    this.place?.answered && !this.arrive ? fillCaption(this.step!.caption, this.#inProse) : undefined,
+    this.place?.answered && !this.arrive
+      ? this.waiting
+        ? captionToCome
+        : fillCaption(this.step!.caption, this.#inProse)
+      : undefined,
   );
   /** Words of a step hold at its own setting alone; away from it only its numbers are said. */
   readonly moved = $derived.by(() =>
@@ -51,6 +57,15 @@ export class Projection {
     return this.#steps.length;
   }
 
+  readonly #names = this.#steps.map(({ names }) => names);
+
+  /** What an address may call the step that it opens, for one that calls it something else; nothing for all others. */
+  get choices() {
+    const { search } = location;
+    if (!new URLSearchParams(search).has('stage') || placeIn(search, this.#names)) return {};
+    return { stage: { label: 'step', options: Object.fromEntries(this.#names.map(([id]) => [id, { label: id! }])) } };
+  }
+
   #addressOf({ step, answered }: Place): string {
     return this.#steps[step - 1]![answered ? 'answered' : 'asked'];
   }
@@ -58,13 +73,13 @@ export class Projection {
   /** What the address says before the bench reads it: one that says no more than the step is set as that step is. */
   fillAddress(): void {
     this.arrive?.();
-    const named = placeIn(location.search, this.count);
+    const named = placeIn(location.search, this.#names);
     if (named && namesPlaceOnly(location.search)) replaceSearch(this.#addressOf(named));
   }
 
   /** Stands where the address says. */
   follow(): void {
-    const named = placeIn(location.search, this.count);
+    const named = placeIn(location.search, this.#names);
     // Whatever the demonstration will show and takes time is begun, in the order of its steps.
     if (named && !this.place) {
       const all = this.#steps.flatMap(({ asked, answered }) => [asked, answered]);
@@ -124,6 +139,7 @@ export class Projection {
     if (command.kind === 'full-screen') toggleFullScreen();
     else if (command.kind === 'blank') this.blank = !this.blank;
     else if (this.blank) this.blank = false;
+    else if (command.kind === 'press') pressInFigure(command.what);
     else if (command.kind === 'leave') {
       if (digits === '') this.leave();
     } else if (command.kind === 'enter' && digits !== '')

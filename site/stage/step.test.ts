@@ -3,10 +3,12 @@ import { namesPlaceOnly, placeAfter, placeIn, settingAt, stepAddress, type Stage
 
 const hands = { options: ['Yes', 'No'], holds: 0 } as const;
 const stage: readonly StageStep[] = [
-  { question: 'One?', ...hands, caption: 'One.', set: { extension: 12 } },
-  { question: 'Two?', ...hands, caption: 'Two.', set: { extension: 36, lens: 'lens-50' }, sheet: 'side' },
-  { question: 'Three?', ...hands, caption: 'Three.', set: { extension: 72 }, from: { extension: 1 } },
+  { id: 'one', question: 'One?', ...hands, caption: 'One.', set: { extension: 12 } },
+  { id: 'two', question: 'Two?', ...hands, caption: 'Two.', set: { extension: 36, lens: 'lens-50' }, sheet: 'side' },
+  { id: 'three', question: 'Three?', ...hands, caption: 'Three.', set: { extension: 72 }, from: { extension: 1 } },
 ];
+/** The second has come later. */
+const names = [['one', '1'], ['two'], ['three', '2']];
 
 describe('a step of the projected view', () => {
   it('is asked with the figure as the step before left it, the first with the lesson’s start', () => {
@@ -20,9 +22,9 @@ describe('a step of the projected view', () => {
   });
 
   it('has an address for its question and one for its answer', () => {
-    expect(stepAddress(stage, { step: 2, answered: false })).toBe('?stage=2&sheet=side&extension=12');
+    expect(stepAddress(stage, { step: 2, answered: false })).toBe('?stage=two&sheet=side&extension=12');
     expect(stepAddress(stage, { step: 2, answered: true })).toBe(
-      '?stage=2&answered=&sheet=side&extension=36&lens=lens-50',
+      '?stage=two&answered=&sheet=side&extension=36&lens=lens-50',
     );
   });
 
@@ -37,12 +39,20 @@ describe('a step of the projected view', () => {
   it('is found again in its own address', () => {
     for (const step of [1, 2, 3])
       for (const answered of [false, true])
-        expect(placeIn(stepAddress(stage, { step, answered }), 3)).toEqual({ step, answered });
+        expect(placeIn(stepAddress(stage, { step, answered }), names)).toEqual({ step, answered });
   });
 
-  it.each(['', '?stage=0', '?stage=4', '?stage=1.5', '?stage=x', '?answered'])('is not named by “%s”', (search) => {
-    expect(placeIn(search, 3)).toBeUndefined();
+  it('is found by the place that it had when addresses counted places', () => {
+    expect(placeIn('?stage=2&answered', names)).toEqual({ step: 3, answered: true });
+    expect(placeIn('?stage=3', names)).toBeUndefined();
   });
+
+  it.each(['', '?stage=', '?stage=0', '?stage=4', '?stage=1.5', '?stage=x', '?stage=One', '?answered'])(
+    'is not named by “%s”',
+    (search) => {
+      expect(placeIn(search, names)).toBeUndefined();
+    },
+  );
 
   it('knows an address that names the place alone', () => {
     expect(['?stage=2', '?stage=2&answered', '?stage=2&answered='].map(namesPlaceOnly)).toEqual([true, true, true]);

@@ -3,6 +3,8 @@ export type Setting = Readonly<Record<string, number | string>>;
 
 /** One step of a lesson's demonstration: the projected view asks, then the figure moves and the view says what happened. */
 export interface StageStep {
+  /** What plans, links and papers know it by, for ever: small letters, digits, hyphens. No other step of its lesson has had it. */
+  readonly id: string;
   /** One question for the room, answered by a show of hands. */
   readonly question: string;
   /** What hands may be shown for, in few words, in the order in which the question names it. */
@@ -37,9 +39,9 @@ export function settingAt(stage: readonly StageStep[], { step, answered }: Place
 
 /** The query that opens a lesson at *place* of *stage*, the figure set as it is there. */
 export function stepAddress(stage: readonly StageStep[], place: Place): string {
-  const parameters = new URLSearchParams({ stage: String(place.step) });
+  const { id, sheet, arranged } = stage[place.step - 1]!;
+  const parameters = new URLSearchParams({ stage: id });
   if (place.answered) parameters.set('answered', '');
-  const { sheet, arranged } = stage[place.step - 1] ?? {};
   if (sheet !== undefined) parameters.set('sheet', sheet);
   const now = typeof arranged === 'object' ? arranged[place.answered ? 'answered' : 'asked'] : arranged;
   if (now !== undefined) parameters.set('arranged', now);
@@ -47,13 +49,12 @@ export function stepAddress(stage: readonly StageStep[], place: Place): string {
   return `?${parameters.toString()}`;
 }
 
-/** The place that a query names, or nothing where it names none of *count* steps. */
-export function placeIn(search: string, count: number): Place | undefined {
+/** The place that a query names, or nothing where it names none of the steps: each has the *names* by which it is known, its id first. */
+export function placeIn(search: string, names: readonly (readonly string[])[]): Place | undefined {
   const parameters = new URLSearchParams(search);
-  const step = Number(parameters.get('stage') ?? NaN);
-  return Number.isInteger(step) && step >= 1 && step <= count
-    ? { step, answered: parameters.has('answered') }
-    : undefined;
+  const named = parameters.get('stage') ?? '';
+  const step = names.findIndex((all) => all.includes(named)) + 1;
+  return step > 0 ? { step, answered: parameters.has('answered') } : undefined;
 }
 
 /** True where a query says where it stands in the demonstration and nothing of the figure. */

@@ -1,5 +1,7 @@
 /** A step of the demonstration as the page lists it in its part for the instructor. */
 export interface ListedStep {
+  /** What addresses know it by: its id, and what older ones call it. */
+  readonly names: readonly string[];
   /** Queries that set the figure and open the step: at its question, at its answer. */
   readonly asked: string;
   readonly answered: string;
@@ -12,6 +14,9 @@ export interface ListedStep {
   readonly options: readonly string[];
 }
 
+/** What stands in the place of a caption until there is to be seen what it speaks of. */
+export const captionToCome = 'The picture is being computed. The answer follows with it.';
+
 const mark = /\{([a-z.-]+)\}/g;
 
 /** The steps listed in the page, in their order. */
@@ -19,6 +24,7 @@ export function listedSteps(root: ParentNode): readonly ListedStep[] {
   return [...root.querySelectorAll<HTMLElement>('[data-stage-caption]')].map((item) => {
     const link = item.querySelector('a')!;
     return {
+      names: item.dataset['stageNames']!.split(' '),
       asked: link.getAttribute('href')!,
       answered: item.dataset['stageAnswered']!,
       question: link.textContent,

@@ -15,7 +15,16 @@ interface Labelled {
 export interface AddressPlan {
   /** By quantity; what is none has a label of its own. */
   readonly inputs: Readonly<Record<string, Range & Partial<Labelled>>>;
-  readonly choices: Readonly<Record<string, Labelled & { readonly options: Readonly<Record<string, Labelled>> }>>;
+  readonly choices: Readonly<
+    Record<
+      string,
+      Labelled & {
+        readonly options: Readonly<Record<string, Labelled>>;
+        /** What may stand there beside the options. */
+        readonly spelled?: (text: string) => string | undefined;
+      }
+    >
+  >;
 }
 
 export interface AddressReading {
@@ -50,8 +59,8 @@ export function readAddress(search: string, plan: AddressPlan): AddressReading {
         say(words, `It takes a plain number${base && ` in ${base}`} ${ends}`);
       }
     } else if (Object.hasOwn(plan.choices, name)) {
-      const { label, options } = plan.choices[name]!;
-      if (Object.hasOwn(options, text)) choices[name] = text;
+      const { label, options, spelled } = plan.choices[name]!;
+      if (Object.hasOwn(options, text) || spelled?.(text) !== undefined) choices[name] = text;
       else
         say(
           `“${label}”`,

@@ -220,8 +220,16 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     ]);
   }
 
+  /** With what is chosen in each: what an address has spelled out is an option while it is. */
   get choices(): ChoicePlans<Input> {
-    return this.#choices.plans;
+    const plans = { ...this.#choices.plans };
+    for (const [choice, slug] of Object.entries(this.kept)) {
+      const plan = plans[choice]!;
+      const label = plan.spelled?.(slug);
+      if (label !== undefined && !plan.options[slug])
+        plans[choice] = { ...plan, options: { ...plan.options, [slug]: { label, fills: {} as Some<Input> } } };
+    }
+    return plans;
   }
 
   /** Lists things of the reader's own kit first, by choice and slug. */

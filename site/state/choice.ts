@@ -17,6 +17,8 @@ export interface Option<Input extends QuantityName> {
   readonly brings?: (given: Inputs<Input>) => Some<Input>;
   /** Of the reader's own kit: figures and addresses know it by its numbers alone. */
   readonly own?: true;
+  /** All that it may fill, where something of a part of the kit is assumed or measured. */
+  readonly between?: (given: Inputs<Input>) => readonly Some<Input>[];
   /** Why a part of the kit cannot be chosen here. */
   readonly apart?: string;
 }
@@ -30,6 +32,10 @@ export interface ChoicePlan<Input extends QuantityName> {
   /** Which lenses of the reader's own it takes, and how set, where they are not at their closest or held at the magnification that is set. */
   readonly takes?: 'infinity' | 'whole' | 'inside';
   readonly options: Readonly<Record<string, Option<Input>>>;
+  /** What an address calls the reader's whole kit, where that is an option once one is kept. */
+  readonly wholeKit?: string;
+  /** Of a kept choice: what an address may spell out beside the options, and what it is called in the list; undefined for what it may not. */
+  readonly spelled?: (text: string) => string | undefined;
 }
 
 export type ChoicePlans<Input extends QuantityName> = Readonly<Record<string, ChoicePlan<Input>>>;

@@ -2,7 +2,8 @@ import { beforeEach, expect, it } from 'vitest';
 import { Bench, choiceOf, startsOf } from './bench.svelte.ts';
 import { byBody, circleByBody, circleChoice } from './body-circle.ts';
 import { bodies } from './crate.ts';
-import { bringOwnCircle, circleOf, keepCircle, ownCircle } from './own-circle.ts';
+import { ownCircle } from './kept-circle.ts';
+import { bringOwnCircle, circleOf, keepCircle } from './own-circle.ts';
 
 const newBench = () =>
   new Bench({

@@ -1,10 +1,12 @@
 import type { KitRow } from '#core/rig/kit/kit.ts';
+import type { Thing } from '#site/chain/thing.ts';
 
 /** One camera of the reader's kit with all that can stand before it, as a search takes it. */
 export interface OwnCamera {
   readonly sensorWidth: number;
   readonly registerDistance: number;
   readonly mount: string;
+  readonly thing: Thing;
   readonly rows: readonly KitRow[];
 }
 
@@ -16,6 +18,8 @@ export interface OwnParts {
   readonly cameras: readonly OwnCamera[];
   /** What a part is called in a chain, by the id of its row; nothing for a ring that only holds the next thing. */
   readonly names: Readonly<Record<string, string>>;
+  /** What a part is, by the id of its row. */
+  readonly things: Readonly<Record<string, Thing>>;
 }
 
 /** Where the kit's own files leave what chains are searched in; empty where no kit is kept or it makes no chain. */

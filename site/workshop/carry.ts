@@ -1,6 +1,6 @@
 import { packed, unpacked } from '#site/state/packed.ts';
 import type { Plan } from './plan.ts';
-import { readPlan, type PlanReading, type StepCounts } from './schema.ts';
+import { readPlan, type PlanReading, type Steps } from './schema.ts';
 
 /** The largest file that is read, bytes: a plan of the most items, each with long texts, is smaller. */
 export const largestFile = 500_000;
@@ -17,7 +17,7 @@ export function fileOf(plan: Plan): string {
 }
 
 /** Reads the text of a file as a plan. What is none is refused in a sentence; no text makes this throw. */
-export function readFile(text: string, steps: StepCounts): PlanReading {
+export function readFile(text: string, steps: Steps): PlanReading {
   if (text.length > largestFile) return tooLarge;
   let data: unknown;
   try {
@@ -37,7 +37,7 @@ export async function hashOf(plan: Plan): Promise<string> {
 }
 
 /** Reads a plan from the part of an address behind its #; undefined where that speaks of none. No address makes this throw. */
-export async function readHash(hash: string, steps: StepCounts): Promise<PlanReading | undefined> {
+export async function readHash(hash: string, steps: Steps): Promise<PlanReading | undefined> {
   if (!hash.startsWith(mark)) return undefined;
   try {
     return readPlan(JSON.parse(await unpacked(hash.slice(mark.length), largestFile)), steps);

@@ -2,6 +2,7 @@ import { course } from '#site/course.ts';
 import { printerFor } from '#site/controls/workbench/workbench.ts';
 import { fileOfFormula, formulaCalled, type Lesson } from '#site/lesson/lesson.ts';
 import { plainText } from '#site/search/entries.ts';
+import { firstSteps } from '#site/stage/first-steps.ts';
 import { stepAddress } from '#site/stage/step.ts';
 import { fillCaption } from '#site/stage/steps.ts';
 import { printAnswer } from '#site/state/answer.ts';
@@ -40,6 +41,7 @@ function listed(text: LessonText, lesson: Lesson): ListedLesson {
     path: `lessons/${slug}/`,
     minutesOfStep: Math.max(1, Math.round(minutes / stage.length)),
     steps: stage.map((step, index) => ({
+      id: step.id,
       question: step.question,
       options: step.options,
       holds: step.holds,
@@ -49,6 +51,7 @@ function listed(text: LessonText, lesson: Lesson): ListedLesson {
       answered: stepAddress(stage, { step: index + 1, answered: true }),
       withheld: step.withheld ?? [],
     })),
+    ...(isAsFirst(lesson) ? {} : { first: firstSteps[slug] ?? [] }),
     ...(given && { given }),
     formulas: mainFormulas(prose, lesson),
     bring,
@@ -56,6 +59,11 @@ function listed(text: LessonText, lesson: Lesson): ListedLesson {
     opening: said(told.split('<StageSteps />')[0]!.replace(/\s*The\s+projected\s+view\s+plays\s.*$/s, '')),
     roomAsks: roomQuestions(told, said),
   };
+}
+
+/** Whether its steps stand as they stood when plans counted places. */
+function isAsFirst({ slug, stage }: Lesson): boolean {
+  return firstSteps[slug]?.join(' ') === stage.map(({ id }) => id).join(' ');
 }
 
 /** The first formulas that a lesson explains, as many as a sheet for the hands has room for. */

@@ -1,5 +1,6 @@
 /** One step of a lesson as an evening needs it. */
 export interface ListedStep {
+  readonly id: string;
   readonly question: string;
   readonly options: readonly string[];
   readonly holds: number;
@@ -30,6 +31,8 @@ export interface ListedLesson {
   /** Minutes for one step, from what the whole lesson takes. */
   readonly minutesOfStep: number;
   readonly steps: readonly ListedStep[];
+  /** Its steps by id as they stood when plans counted places, where they stand otherwise now. */
+  readonly first?: readonly string[];
   /** What its figure is given while the site is built, as data. */
   readonly given?: object;
   /** Its main formulas, by the names of their files. */
@@ -44,3 +47,11 @@ export interface ListedLesson {
 
 /** All written lessons by slug, in the order of the course. */
 export type Catalogue = Readonly<Record<string, ListedLesson>>;
+
+/** The step of a lesson by its id. Both are there: what comes from outside is held to the catalogue as it is read. */
+export function stepIn(
+  catalogue: Catalogue,
+  { lesson, step }: { readonly lesson: string; readonly step: string },
+): ListedStep {
+  return catalogue[lesson]!.steps.find(({ id }) => id === step)!;
+}

@@ -61,6 +61,7 @@ export class Conduct {
     if (command.kind === 'full-screen') toggleFullScreen();
     else if (command.kind === 'blank') this.toggle('blank');
     else if (shared.evening.blank) this.toggle('blank');
+    else if (command.kind === 'press') shared.press(command.what);
     else if (command.kind === 'leave') {
       if (shared.evening.phones) this.toggle('phones');
       else if (digits === '' && !wasJumping) this.#window.leave();

@@ -23,14 +23,15 @@ import {
 import { moved, planOf, without, type NewItem } from './plan.ts';
 import { runCommand } from './run-keys.ts';
 
-const step = (question: string): ListedStep => ({
+const step = (id: string, question: string): ListedStep => ({
+  id,
   question,
   options: ['Yes', 'No', 'Neither'],
   holds: 1,
   caption: '',
   answer: '',
-  asked: '?stage=1',
-  answered: '?stage=1&answered=',
+  asked: `?stage=${id}`,
+  answered: `?stage=${id}&answered=`,
   withheld: [],
 });
 const catalogue: Catalogue = {
@@ -41,7 +42,7 @@ const catalogue: Catalogue = {
     summary: '',
     path: 'lessons/extension/',
     minutesOfStep: 4,
-    steps: [step('One?'), step('Two?')],
+    steps: [step('one', 'One?'), step('two', 'Two?')],
     formulas: [],
     bring: ['a ring'],
     caution: '',
@@ -51,9 +52,9 @@ const catalogue: Catalogue = {
 };
 const items: readonly NewItem[] = [
   { kind: 'pause', title: 'Welcome', minutes: 5 },
-  { kind: 'step', lesson: 'extension', step: 1, minutes: 4 },
+  { kind: 'step', lesson: 'extension', step: 'one', minutes: 4 },
   { kind: 'question', question: 'Own?', options: ['a', 'b'], minutes: 3 },
-  { kind: 'step', lesson: 'extension', step: 2, minutes: 4 },
+  { kind: 'step', lesson: 'extension', step: 'two', minutes: 4 },
 ];
 const plan = planOf('An evening', items);
 

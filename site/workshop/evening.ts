@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Catalogue } from './catalogue.ts';
+import { stepIn, type Catalogue } from './catalogue.ts';
 import { keyOf, mostItems, type Item, type Plan } from './plan.ts';
 
 /** Where an evening stands: at an item, counted from 0, and whether its answer is shown. Behind the last item it closes. */
@@ -125,7 +125,7 @@ export interface Asked {
 /** What *item* asks a room; undefined for a pause. */
 export function askedBy(item: Item | undefined, catalogue: Catalogue): Asked | undefined {
   if (!item || item.kind === 'pause') return undefined;
-  const { question, options, holds } = item.kind === 'step' ? catalogue[item.lesson]!.steps[item.step - 1]! : item;
+  const { question, options, holds } = item.kind === 'step' ? stepIn(catalogue, item) : item;
   return { key: keyOf(item), question, options, holds };
 }
 

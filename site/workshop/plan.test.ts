@@ -16,7 +16,8 @@ import {
 } from './plan.ts';
 import { readPlan } from './schema.ts';
 
-const steps = { extension: 6, stacking: 8 };
+const ids = ['one', 'two', 'three', 'four', 'five', 'six'];
+const steps = { extension: { ids }, stacking: { ids } };
 
 const line = (most: number) =>
   fc
@@ -27,7 +28,7 @@ const item: fc.Arbitrary<NewItem> = fc.oneof(
   fc.record({
     kind: fc.constant('step' as const),
     lesson: fc.constantFrom('extension', 'stacking'),
-    step: fc.integer({ min: 1, max: 6 }),
+    step: fc.constantFrom(...ids),
     minutes,
   }),
   fc
@@ -103,7 +104,7 @@ describe('a plan', () => {
   });
 
   it('names each of its lessons once, in the order in which they come', () => {
-    const step = (lesson: string): NewItem => ({ kind: 'step', lesson, step: 1, minutes: 3 });
+    const step = (lesson: string): NewItem => ({ kind: 'step', lesson, step: 'one', minutes: 3 });
     expect(lessonsIn(planOf('x', ['stacking', 'extension', 'stacking'].map(step)))).toEqual(['stacking', 'extension']);
     expect(lessonsIn(emptyPlan)).toEqual([]);
   });
@@ -168,7 +169,7 @@ describe('a plan that is carried', () => {
   it.each([
     ['no JSON', '{', /not JSON/],
     ['a kit', '{"kit":"ring-and-ruler","version":1,"parts":[]}', /no plan/],
-    ['a later edition', '{"workshop":"ring-and-ruler","version":2,"title":"x","items":[]}', /later edition/],
+    ['a later edition', '{"workshop":"ring-and-ruler","version":3,"title":"x","items":[]}', /later edition/],
     ['no version', '{"workshop":"ring-and-ruler","title":"x","items":[]}', /which version/],
     ['no list', '{"workshop":"ring-and-ruler","version":1,"title":"x"}', /no list/],
     ['a stray field', '{"workshop":"ring-and-ruler","version":1,"title":"x","items":[],"by":"me"}', /“by”/],
@@ -177,10 +178,11 @@ describe('a plan that is carried', () => {
   });
 
   it.each([
-    [{ kind: 'step', lesson: 'nothing', step: 1 }, /Item 1: there is no lesson “nothing”/],
-    [{ kind: 'step', lesson: 'toString', step: 1 }, /Item 1: there is no lesson/],
-    [{ kind: 'step', lesson: 'extension', step: 7 }, /has 6 steps in this edition, and no step 7/],
-    [{ kind: 'step', lesson: 'extension', step: 1, minutes: 2.5 }, /minutes are a whole number/],
+    [{ kind: 'step', lesson: 'nothing', step: 'one' }, /Item 1: there is no lesson “nothing”/],
+    [{ kind: 'step', lesson: 'toString', step: 'one' }, /Item 1: there is no lesson/],
+    [{ kind: 'step', lesson: 'extension', step: 'seven' }, /“extension” has no step “seven” in this edition/],
+    [{ kind: 'step', lesson: 'extension', step: 1 }, /Item 1: its step is not named/],
+    [{ kind: 'step', lesson: 'extension', step: 'one', minutes: 2.5 }, /minutes are a whole number/],
     [{ kind: 'pause', title: 'A\nbreak' }, /title takes/],
     [{ kind: 'question', question: 'Which?', options: ['a'], holds: 1 }, /is none of its own/],
     [{ kind: 'question', question: 'Which?', options: Array(7).fill('a') }, /up to 6 options/],
@@ -192,13 +194,38 @@ describe('a plan that is carried', () => {
     [{ kind: 'pause', title: 'x', music: 'loud' }, /it says “music”/],
   ])('says which item is wrong, and how: %o', (wrong, words) => {
     const items = [{ id: 'a-1', minutes: 3, ...wrong }];
-    const reading = readPlan({ workshop: 'ring-and-ruler', version: 1, title: 'x', items }, steps);
+    const reading = readPlan({ workshop: 'ring-and-ruler', version: 2, title: 'x', items }, steps);
     expect(reading).toEqual({ kind: 'refused', message: expect.stringMatching(words) });
+  });
+
+  it('is read where it counts places, as the first version did, by what stood there then', () => {
+    const old = (lesson: string, step: unknown) =>
+      readPlan(
+        {
+          workshop: 'ring-and-ruler',
+          version: 1,
+          title: 'x',
+          items: [{ id: 'step-1', kind: 'step', lesson, step, minutes: 3 }],
+        },
+        { extension: { ids, first: ['six', 'gone', 'one'] }, stacking: { ids } },
+      );
+    const named = (reading: ReturnType<typeof readPlan>) => reading.kind === 'plan' && reading.plan.items[0];
+    expect(named(old('extension', 1))).toMatchObject({ step: 'six' });
+    expect(named(old('stacking', 6))).toMatchObject({ step: 'six' });
+    expect(old('extension', 2)).toMatchObject({ message: expect.stringContaining('has no step “gone” in this') });
+    for (const [lesson, step] of [
+      ['extension', 4],
+      ['stacking', 7],
+      ['stacking', 0],
+      ['stacking', 1.5],
+    ] as const)
+      expect(old(lesson, step)).toMatchObject({ message: expect.stringContaining(`has no step “${step}” in this`) });
+    expect(old('nothing', 1)).toMatchObject({ message: expect.stringContaining('no lesson “nothing”') });
   });
 
   it('refuses two items of one id: hands would be counted for both', () => {
     const one = { id: 'pause-1', kind: 'pause', title: 'x', minutes: 1 };
-    const reading = readPlan({ workshop: 'ring-and-ruler', version: 1, title: 'x', items: [one, one] }, steps);
+    const reading = readPlan({ workshop: 'ring-and-ruler', version: 2, title: 'x', items: [one, one] }, steps);
     expect(reading).toEqual({ kind: 'refused', message: expect.stringMatching(/Item 2: .* already/) });
   });
 });

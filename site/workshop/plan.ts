@@ -6,11 +6,11 @@ interface Common {
   readonly note?: string;
 }
 
-/** A step of a lesson's demonstration, counted from 1. */
+/** A step of a lesson's demonstration, by its id. */
 export interface StepItem extends Common {
   readonly kind: 'step';
   readonly lesson: string;
-  readonly step: number;
+  readonly step: string;
 }
 
 /** A question of the instructor's own: hands are shown for its options, if it has any; its answer, if there is one. */
@@ -37,12 +37,12 @@ export type NewItem = Omit<StepItem, 'id'> | Omit<QuestionItem, 'id'> | Omit<Pau
 
 export interface Plan {
   readonly workshop: 'ring-and-ruler';
-  readonly version: 1;
+  readonly version: 2;
   readonly title: string;
   readonly items: readonly Item[];
 }
 
-export const emptyPlan: Plan = { workshop: 'ring-and-ruler', version: 1, title: 'An evening', items: [] };
+export const emptyPlan: Plan = { workshop: 'ring-and-ruler', version: 2, title: 'An evening', items: [] };
 
 /** More than any evening has. */
 export const mostItems = 200;

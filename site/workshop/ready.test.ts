@@ -4,11 +4,13 @@ import { lessonIn } from '#site/lesson/lesson.ts';
 import { lessonSlugs } from '#tests/support/lessons.ts';
 import { catalogueFrom } from './catalogue-from.ts';
 import { gearFor } from './gear.ts';
-import { minutesOf, planOf } from './plan.ts';
+import { minutesOf, planOf, type Plan } from './plan.ts';
 import { readyPlans } from './ready.ts';
 import { readPlan } from './schema.ts';
-import { addressesByNumber } from './by-number.ts';
-import { readStepNumber } from './step-number.ts';
+import { addressesByName, namesByNumber } from './by-number.ts';
+import { readHash } from './carry.ts';
+import firstPlan from './first-plan.json' with { type: 'json' };
+import { readStepName } from './step-number.ts';
 
 const texts = Object.fromEntries(
   lessonSlugs().map((slug) => {
@@ -18,7 +20,9 @@ const texts = Object.fromEntries(
   }),
 );
 const catalogue = catalogueFrom(texts, lessonIn);
-const steps = Object.fromEntries(Object.values(catalogue).map((lesson) => [lesson.slug, lesson.steps.length]));
+const steps = Object.fromEntries(
+  Object.values(catalogue).map(({ slug, steps: all, first }) => [slug, { ids: all.map(({ id }) => id), first }]),
+);
 
 describe('the ready plans', () => {
   it('take 60 and 120 minutes', () => {
@@ -47,6 +51,19 @@ describe('the ready plans', () => {
   });
 });
 
+describe('a plan of the first version', () => {
+  const { plan, hash, ids } = firstPlan;
+
+  it('still opens, each of its steps the one that it meant, from its file and from its link', async () => {
+    for (const reading of [readPlan(plan, steps), await readHash(hash, steps)]) {
+      expect(reading).toMatchObject({ kind: 'plan', plan: { version: 2, title: plan.title } });
+      const { items } = (reading as { plan: Plan }).plan;
+      expect(items.map((item) => (item.kind === 'step' ? item.step : item.kind))).toEqual(ids);
+      expect(minutesOf(items)).toBe(120);
+    }
+  });
+});
+
 describe('what an evening knows of the lessons', () => {
   it('fills every caption, and leaves no mark of the prose in what is said', () => {
     const said = Object.values(catalogue).flatMap(({ steps, caution, opening, roomAsks }) => [
@@ -66,19 +83,36 @@ describe('what an evening knows of the lessons', () => {
     expect(catalogue['extension']!.opening).not.toContain('projected view');
   });
 
-  it('gives each step and each answer a number of its own, which leads where the step sets the figure', () => {
-    const leads = addressesByNumber(catalogue);
-    const count = Object.values(catalogue).reduce((sum, { steps }) => sum + 2 * steps.length, 0);
+  it('gives each step and each answer a name, which leads where the step sets the figure', () => {
+    const leads = addressesByName(catalogue);
+    const count = Object.values(catalogue).reduce((sum, one) => sum + 2 * one.steps.length, 0);
     expect(Object.keys(leads)).toHaveLength(count);
-    expect(leads['4-3a']).toBe('lessons/extension/?extension=72');
-    expect(leads['4-1']).toBe('lessons/extension/');
+    expect(leads['extension.three-rings.a']).toBe('lessons/extension/?extension=72');
+    expect(leads['extension.no-ring']).toBe('lessons/extension/');
     expect(Object.values(leads).filter((address) => /stage|answered/.test(address))).toEqual([]);
-    for (const number of Object.keys(leads)) expect(readStepNumber(number)).toBe(number);
+    for (const name of Object.keys(leads)) expect(readStepName(name)).toBe(name);
   });
 
-  it('reads a number as people type it', () => {
-    for (const typed of ['4-3A', ' 4 3 a', '4.3a', '4–3a']) expect(readStepNumber(typed)).toBe('4-3a');
-    for (const typed of ['', '4', 'a', '4-', '123-1', '<b>']) expect(readStepNumber(typed)).toBeUndefined();
+  it('knows what a number of an older paper meant, and says of a step that has gone that it has', () => {
+    const numbers = namesByNumber(catalogue);
+    const leads = addressesByName(catalogue);
+    expect(numbers['4-3a']).toBe('extension.three-rings.a');
+    expect(numbers['21-7']).toBe('soap-film.focus');
+    for (const [number, name] of Object.entries(numbers)) {
+      expect(readStepName(number)).toBe(number);
+      expect(name === '' || name in leads).toBe(true);
+    }
+    const { extension, ...others } = catalogue;
+    const fewer = { ...others, extension: { ...extension!, steps: extension!.steps.slice(3) } };
+    expect([namesByNumber(fewer)['4-3a'], namesByNumber(fewer)['4-4']]).toEqual(['', 'extension.light']);
+  });
+
+  it('reads a name or a number as people type it', () => {
+    for (const typed of ['4-3A', ' 4 3 a', '4.3a', '4–03a']) expect(readStepName(typed)).toBe('4-3a');
+    for (const typed of ['Extension.Three-Rings.A', ' extension three-rings a ', 'extension/three-rings, a'])
+      expect(readStepName(typed)).toBe('extension.three-rings.a');
+    for (const typed of ['', '4', 'a', '4-', '123-1', '<b>', 'extension', 'extension.three-rings.b.a'])
+      expect(readStepName(typed)).toBeUndefined();
   });
 
   it('names the formulas of each lesson that explains any, by files that there are', () => {
@@ -94,7 +128,12 @@ describe('what an evening knows of the lessons', () => {
   it('lists what is to be brought once, and a thing for the table not beside the same for everybody', () => {
     const plan = planOf(
       'x',
-      ['life-size', 'extension', 'reversed'].map((lesson) => ({ kind: 'step', lesson, step: 1, minutes: 3 })),
+      ['life-size', 'extension', 'reversed'].map((lesson) => ({
+        kind: 'step',
+        lesson,
+        step: catalogue[lesson]!.steps[0]!.id,
+        minutes: 3,
+      })),
     );
     const gear = gearFor(plan, catalogue);
     expect(gear).toContain('a ruler for each');

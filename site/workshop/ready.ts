@@ -1,22 +1,22 @@
 import { planOf, type NewItem, type Plan } from './plan.ts';
 
 /** Steps of one lesson, each of so many minutes. */
-const steps = (lesson: string, minutes: number, ...numbers: readonly number[]): readonly NewItem[] =>
-  numbers.map((step) => ({ kind: 'step', lesson, step, minutes }));
+const steps = (lesson: string, minutes: number, ...ids: readonly string[]): readonly NewItem[] =>
+  ids.map((step) => ({ kind: 'step', lesson, step, minutes }));
 
 const pause = (title: string, minutes: number, note: string): NewItem => ({ kind: 'pause', title, minutes, note });
 
 const whatEachRingBuys = planOf('What does each ring buy?', [
   pause('Welcome', 4, 'Say the cautions. Pass a ring round: it is empty.'),
-  ...steps('life-size', 3, 1, 2, 4),
-  ...steps('on-the-barrel', 3, 5),
-  ...steps('extension', 4, 1, 2, 3, 4, 5, 6),
+  ...steps('life-size', 3, 'half', 'whole-picture', 'same-lens'),
+  ...steps('on-the-barrel', 3, 'from-where'),
+  ...steps('extension', 4, 'no-ring', 'one-ring', 'three-rings', 'light', 'longer-lens', 'inside'),
   pause(
     'A ring on your own lens',
     12,
     'A ruler under each camera: width of the sensor divided by what fills the picture.',
   ),
-  ...steps('effective-aperture', 3, 2),
+  ...steps('effective-aperture', 3, 'life-size'),
   {
     kind: 'question',
     question: 'A beetle 40 mm long is to fill most of a sensor 36 mm wide. 50 mm lens, 0.15× by itself: which ring?',
@@ -29,15 +29,15 @@ const whatEachRingBuys = planOf('What does each ring buy?', [
 
 const fromLifeSizeToAStack = planOf('From life size to a stack', [
   pause('Welcome', 5, 'Say the cautions. A ruler in every hand: let everybody find 36 mm.'),
-  ...steps('life-size', 3, 1, 3, 4),
-  ...steps('beyond-life-size', 4, 1, 5, 6),
-  ...steps('effective-aperture', 3, 2),
-  ...steps('depth-of-field', 4, 1, 2, 3, 4),
-  ...steps('diffraction', 3, 1, 2, 3),
+  ...steps('life-size', 3, 'half', 'smaller-sensor', 'same-lens'),
+  ...steps('beyond-life-size', 4, 'rings', 'turned-round', 'coupled'),
+  ...steps('effective-aperture', 3, 'life-size'),
+  ...steps('depth-of-field', 4, 'half-life-size', 'two-stops', 'longer-lens', 'twice-the-size'),
+  ...steps('diffraction', 3, 'one-point', 'two-stops-more', 'four-times'),
   pause('A break', 10, 'Set up the rail, and show it moving.'),
-  ...steps('best-aperture', 3, 1, 3, 4, 8),
-  ...steps('stacking', 4, 1, 2, 4, 7, 8),
-  ...steps('merging', 4, 4, 8),
+  ...steps('best-aperture', 3, 'open', 'meet', 'most', 'four-times'),
+  ...steps('stacking', 4, 'one-frame', 'touching', 'twice-the-size', 'in-time', 'where-time-goes'),
+  ...steps('merging', 4, 'drop', 'longer-step'),
   pause('Five frames of a coin', 12, 'Two to a camera: one moves the rail, one counts.'),
   {
     kind: 'question',

@@ -18,7 +18,7 @@ const common = {
 };
 
 const itemSchema = v.variant('kind', [
-  v.strictObject({ ...common, kind: v.literal('step'), lesson: v.string(), step: count(1, 99) }),
+  v.strictObject({ ...common, kind: v.literal('step'), lesson: v.string(), step: v.string() }),
   v.strictObject({
     ...common,
     kind: v.literal('question'),
@@ -39,7 +39,7 @@ const takes: Readonly<Record<string, string>> = {
   caption: `its answer takes up to ${longestText} letters on one line.`,
   title: `its title takes 1 to ${longestTitle} letters on one line.`,
   kind: 'its kind is none of step, question and pause.',
-  step: 'its step is no number.',
+  step: 'its step is not named.',
   lesson: 'its lesson is not named.',
   id: 'its id takes small letters, digits and hyphens.',
 };
@@ -48,8 +48,14 @@ const takes: Readonly<Record<string, string>> = {
 export type PlanReading =
   { readonly kind: 'plan'; readonly plan: Plan } | { readonly kind: 'refused'; readonly message: string };
 
-/** How many steps each lesson has, by slug. */
-export type StepCounts = Readonly<Record<string, number>>;
+/** The steps of a lesson that there are, by id; and those that stood in their places when plans still counted them, where they stand otherwise now. */
+export interface StepsOfLesson {
+  readonly ids: readonly string[];
+  readonly first?: readonly string[] | undefined;
+}
+
+/** The steps of every lesson, by slug. */
+export type Steps = Readonly<Record<string, StepsOfLesson>>;
 
 const refused = (message: string): PlanReading => ({ kind: 'refused', message });
 
@@ -58,13 +64,13 @@ const refused = (message: string): PlanReading => ({ kind: 'refused', message })
  *
  * What is no plan is refused as a whole, in a sentence with the item, the field and what is accepted; nothing is mended in silence.
  */
-export function readPlan(data: unknown, steps: StepCounts): PlanReading {
+export function readPlan(data: unknown, steps: Steps): PlanReading {
   if (!isRecord(data) || data['workshop'] !== 'ring-and-ruler') return refused('This is no plan of Ring and Ruler.');
   const { version, title, items, ...stray } = data;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     return refused('This plan does not say which version it is of.');
   }
-  if (version > 1) {
+  if (version > 2) {
     return refused(
       'This plan was saved by a later edition of the workbook. Load this page again while there is a network, then open it once more.',
     );
@@ -76,18 +82,27 @@ export function readPlan(data: unknown, steps: StepCounts): PlanReading {
   if (!Array.isArray(items)) return refused('This plan holds no list of items.');
   if (items.length > mostItems) return refused(`This plan has ${items.length} items. A plan has ${mostItems} at most.`);
   const ids = new Set<string>();
-  for (const [index, item] of items.entries()) {
+  const read = version === 1 ? items.map((item) => withStepNamed(item, steps)) : items;
+  for (const [index, item] of read.entries()) {
     const fault = itemFault(item, steps);
     if (fault !== undefined) return refused(`Item ${index + 1}: ${fault}`);
     const { id } = item as Item;
     if (ids.has(id)) return refused(`Item ${index + 1}: its id “${id}” is another item’s already.`);
     ids.add(id);
   }
-  return { kind: 'plan', plan: { workshop: 'ring-and-ruler', version: 1, title, items: items as Item[] } };
+  return { kind: 'plan', plan: { workshop: 'ring-and-ruler', version: 2, title, items: read as Item[] } };
+}
+
+/** An item of the first version, which named a step by its place, with that step's id; as it is where it names none that there was. */
+function withStepNamed(item: unknown, steps: Steps): unknown {
+  if (!isRecord(item) || item['kind'] !== 'step' || typeof item['step'] !== 'number') return item;
+  const { lesson, step } = item;
+  const known = typeof lesson === 'string' && Object.hasOwn(steps, lesson) ? steps[lesson] : undefined;
+  return { ...item, step: (known?.first ?? known?.ids)?.[step - 1] ?? String(step) };
 }
 
 /** What is wrong with an item, in a sentence; undefined where nothing is. */
-function itemFault(item: unknown, steps: StepCounts): string | undefined {
+function itemFault(item: unknown, steps: Steps): string | undefined {
   if (!isRecord(item)) return 'it is not written as an item.';
   const { issues } = v.safeParse(itemSchema, item, { abortEarly: true });
   if (issues) {
@@ -100,11 +115,11 @@ function itemFault(item: unknown, steps: StepCounts): string | undefined {
     return `its option “${shortened(repeated)}” stands there twice: hands need different ones.`;
   if (read.kind === 'question' && read.holds !== undefined && read.holds >= read.options.length) return takes['holds'];
   if (read.kind !== 'step') return undefined;
-  const count = Object.hasOwn(steps, read.lesson) ? steps[read.lesson] : undefined;
-  if (count === undefined) return `there is no lesson “${shortened(read.lesson)}” in this edition.`;
-  return read.step <= count
+  const known = Object.hasOwn(steps, read.lesson) ? steps[read.lesson] : undefined;
+  if (known === undefined) return `there is no lesson “${shortened(read.lesson)}” in this edition.`;
+  return known.ids.includes(read.step)
     ? undefined
-    : `“${read.lesson}” has ${count} steps in this edition, and no step ${read.step}.`;
+    : `“${read.lesson}” has no step “${shortened(read.step)}” in this edition. Add the step that you mean instead of it.`;
 }
 
 const isRecord = (data: unknown): data is Readonly<Record<string, unknown>> =>

@@ -1,3 +1,4 @@
+import { pressInFigure } from '#site/stage/keys.ts';
 import type { Stored } from '#site/state/stored.ts';
 import type { Catalogue } from './catalogue.ts';
 import {
@@ -14,15 +15,15 @@ import {
 } from './evening.ts';
 import { keptEvening, keptPlan } from './kept.ts';
 import { emptyPlan, type Plan } from './plan.ts';
-import { readPlan, type StepCounts } from './schema.ts';
+import { readPlan, type Steps } from './schema.ts';
 
-/** What windows tell each other: what they have changed, or that they are new and know nothing yet. */
-type Message = { readonly plan?: unknown; readonly evening?: unknown; readonly asks?: true };
+/** What windows tell each other: what they have changed, what is to be pressed in the figure, or that they are new and know nothing yet. */
+type Message = { readonly plan?: unknown; readonly evening?: unknown; readonly press?: unknown; readonly asks?: true };
 
 /** The plan and the evening as all windows of this browser have them: whoever changes them tells the others and keeps them for the next time. */
 export class Shared {
   readonly catalogue: Catalogue;
-  readonly steps: StepCounts;
+  readonly steps: Steps;
   readonly keptPlan: Stored<Plan>;
   readonly #others = 'BroadcastChannel' in globalThis ? new BroadcastChannel('ring-and-ruler.evening') : undefined;
   plan: Plan = $state.raw(emptyPlan);
@@ -37,7 +38,9 @@ export class Shared {
 
   constructor(catalogue: Catalogue) {
     this.catalogue = catalogue;
-    this.steps = Object.fromEntries(Object.values(catalogue).map(({ slug, steps }) => [slug, steps.length]));
+    this.steps = Object.fromEntries(
+      Object.values(catalogue).map(({ slug, steps, first }) => [slug, { ids: steps.map(({ id }) => id), first }]),
+    );
     this.keptPlan = keptPlan(this.steps);
   }
 
@@ -62,7 +65,8 @@ export class Shared {
     };
   }
 
-  #hear({ plan, evening, asks }: Message): void {
+  #hear({ plan, evening, press, asks }: Message): void {
+    if (press === 'run' || press === 'more') pressInFigure(press);
     // Of another edition, perhaps: looked at like anything that comes from outside.
     const reading = plan === undefined ? undefined : readPlan(plan, this.steps);
     if (reading?.kind === 'plan') this.plan = reading.plan;
@@ -72,6 +76,12 @@ export class Shared {
 
   #tell(message: Message): void {
     this.#others?.postMessage(message);
+  }
+
+  /** Presses what the figure on the wall has of that kind, whichever window that is in. */
+  press(what: 'run' | 'more'): void {
+    pressInFigure(what);
+    this.#tell({ press: what });
   }
 
   /** Changes the plan; says whether the browser has kept it. */

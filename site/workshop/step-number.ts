@@ -1,9 +1,15 @@
-/** A step of a lesson as one says it in a hall: `4-3`, the third step of the course's fourth lesson; `4-3a` for its answer. */
-export const stepNumber = (place: number, step: number, answered: boolean): string =>
+/** A step of a lesson by name, as an address carries it: `extension.three-rings`, `extension.three-rings.a` for its answer. */
+export const stepName = (lesson: string, step: string, answered: boolean): string =>
+  `${lesson}.${step}${answered ? '.a' : ''}`;
+
+/** The place that a step had when the steps of a hall still had numbers: `4-3`, the third of the course's fourth lesson; `4-3a` for its answer. */
+export const stepNumber = (place: number, step: string, answered: boolean): string =>
   `${place}-${step}${answered ? 'a' : ''}`;
 
-/** The number that somebody typed or an address carries, as it is written; undefined for what is none. */
-export function readStepNumber(text: string): string | undefined {
-  const [, place, step, a] = /^\s*(\d{1,2})\s*[-–.,/ ]\s*(\d{1,2})\s*(a?)\s*$/i.exec(text) ?? [];
-  return place === undefined ? undefined : stepNumber(Number(place), Number(step), a !== '');
+/** The name or number that somebody typed or an address carries, as it is written; undefined for what is none. */
+export function readStepName(text: string): string | undefined {
+  const [, place, number, a] = /^\s*(\d{1,2})\s*[-–.,/ ]\s*(\d{1,2})\s*(a?)\s*$/i.exec(text) ?? [];
+  if (place !== undefined) return stepNumber(Number(place), String(Number(number)), a !== '');
+  const [, lesson, step, answer] = /^\s*([a-z][a-z-]+)[\s.,/]+([a-z][a-z\d-]+)(?:[\s.,/]+(a))?\s*$/i.exec(text) ?? [];
+  return lesson === undefined ? undefined : stepName(lesson, step!, answer !== undefined).toLowerCase();
 }

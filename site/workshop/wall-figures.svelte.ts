@@ -2,7 +2,7 @@ import { mount, unmount, untrack, type Component } from 'svelte';
 import { drawnBy } from '#site/controls/workbench/drawn-by.ts';
 import PlayedBench from '#site/stage/PlayedBench.svelte';
 import type { Played } from '#site/stage/played.svelte.ts';
-import type { ListedStep } from './catalogue.ts';
+import { stepIn, type ListedStep } from './catalogue.ts';
 import { figureOf } from './figures.ts';
 import type { Item } from './plan.ts';
 import type { Shared } from './shared.svelte.ts';
@@ -30,7 +30,7 @@ export class WallFigures {
   }
 
   stepOf(item: Item | undefined): ListedStep | undefined {
-    return item?.kind === 'step' ? this.#shared.catalogue[item.lesson]!.steps[item.step - 1] : undefined;
+    return item?.kind === 'step' ? stepIn(this.#shared.catalogue, item) : undefined;
   }
 
   /** Steps of a lesson that are still to come, the present one among them. */

@@ -3,16 +3,27 @@ export const limits = {
   /**
    * Gzip bytes of the JavaScript that a lesson's page loads by itself. Svelte and what all lessons share are 46 KB of them; a chain of
    * parts, with lenses as they focus, rays, and a camera drawn from the side, is 20 KB more. A little above the heaviest of each kind: what
-   * makes one heavier shall say why: the heaviest, reversed, has a lens that is turned by hand. In two files, for the pages beside the lessons
-   * load only the first, it is 1.4 KB more than in one.
+   * makes one heavier shall say why: the heaviest, reversed, has a lens that is turned by hand. In three files, for the pages beside the lessons
+   * load only the first or two, it is 2.2 KB more than in one.
    */
-  js: { plain: 68_800, chain: 87_900 },
-  /** Of what it can come to load besides: problems where there is one, the projected view, and the renderer of pictures. */
-  laterJs: { plain: 14_700, picture: 49_100 },
+  js: { plain: 68_800, chain: 87_200 },
+  /**
+   * Of what it can come to load besides: what keeps the course on the device; problems where there is one, with three slips and more to each kind;
+   * the projected view, with steps by name and keys that press what a figure has; and the renderer of pictures, which marks soft stripes and says
+   * until when there is nothing to see.
+   */
+  laterJs: { plain: 16_800, picture: 51_800 },
   /** Of the reader's own kit besides, fetched where one is kept: what checks it, and lenses as they focus where the page has none. */
-  kitJs: 17_900,
-  /** Of the bench: a page with a chain in it, and every answer of the core besides; texts of formulas come when they are asked for. */
-  benchJs: 96_000,
+  kitJs: 18_600,
+  /**
+   * Of lessons that plan or list chains of parts besides, fetched when one is asked for: what reads chains from addresses and writes them, goes through
+   * a kit and sets what it finds, 18 KB; and in the plan its later sheets, which no other page has apart from its first.
+   */
+  chainsJs: 26_500,
+  /** Of the bench: a page with a chain in it and its list; numbers, what sets a second chain, and what hands do come once the figure stands. */
+  benchJs: 69_200,
+  /** Of the other pages beside the lessons, by the name of each. */
+  pagesJs: { kit: 57_000, 'field-card': 85_300, check: 38_500, practice: 61_200, workshop: 52_800 },
   /** Of the page that measures photographs, before one is opened. */
   rulerJs: 60_000,
   /** Of all styles that a page names: those of its own figures, and of no other lesson's. */

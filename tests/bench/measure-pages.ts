@@ -34,7 +34,13 @@ export async function measurePages(wanted: readonly string[]): Promise<Omit<Resu
   const lessonResults: LessonResult[] = [];
   for (const page of lessons) {
     process.stdout.write(`dragging on /${page}\n`);
-    lessonResults.push({ page, ...(await responsivenessOf(browser, address + page)) });
+    const measured = await responsivenessOf(browser, address + page);
+    lessonResults.push({ page, ...measured });
+    const inFigure = measured.handles.filter(({ handle }) => handle.startsWith('figure'));
+    const still = measured.handles.filter(({ moved }) => !moved);
+    process.stdout.write(
+      `  ${measured.handles.length} handles, ${inFigure.length} of them in its figure; ${still.length} did not move\n`,
+    );
   }
   const pictureResults: PicturePage[] = [];
   for (const { page, lesson, weight } of pageResults) {

@@ -72,10 +72,18 @@ export function weightOf(page: string): Weight {
   };
 }
 
+const codeOf = (page: string) =>
+  globSync(`${page}{,figures/}*.{svelte,ts}`, { cwd: root })
+    .filter((file) => !file.endsWith('.test.ts'))
+    .map((file) => readFileSync(join(root, file), 'utf8'));
+
 /** What the page of a lesson, `lessons/extension/`, may load by itself: a chain of parts takes more, drawn or not. */
 export function jsLimitOf(page: string): number {
-  const code = globSync(`${page}{,figures/}*.{svelte,ts}`, { cwd: root }).map((file) =>
-    readFileSync(join(root, file), 'utf8'),
-  );
-  return code.some((text) => /side-view\/|\/lens-in-use\.ts/.test(text)) ? limits.js.chain : limits.js.plain;
+  return codeOf(page).some((text) => /side-view\/|\/lens-in-use\.ts/.test(text)) ? limits.js.chain : limits.js.plain;
+}
+
+/** What it can come to load besides, *picture* where it has pictures that are rendered: chains that readers put together take more. */
+export function laterJsLimitOf(page: string, picture: boolean): number {
+  const chains = codeOf(page).some((text) => text.includes('#site/chain/')) ? limits.chainsJs : 0;
+  return limits.laterJs[picture ? 'picture' : 'plain'] + limits.kitJs + chains;
 }

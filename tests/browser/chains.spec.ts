@@ -24,10 +24,19 @@ test('a chain is built by list and by hand, says every number with its formulas,
   baseURL,
 }) => {
   const faults = watched(page, baseURL!);
+  await page.addInitScript(() => {
+    const seen = new PerformanceObserver((list) => {
+      for (const shift of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[])
+        if (!shift.hadRecentInput) document.documentElement.dataset['jumped'] = String(shift.value);
+    });
+    seen.observe({ type: 'layout-shift', buffered: true });
+  });
   await page.goto('bench/');
   // 0.15 + 24/50, and 50 (1 + 1/m) − 22.
   await expect(output(page, 'magnification')).toHaveAttribute('data-value', /^0\.63/);
   await expect(output(page, 'working-distance')).toHaveText('107\u202fmm');
+  // What came after the figure has moved nothing.
+  await expect(page.locator('html')).not.toHaveAttribute('data-jumped');
   const list = page.locator('.chain ol > li');
   await page.locator('#first-add').selectOption({ label: '12 mm ring' });
   await page.getByRole('button', { name: 'Add it' }).click();
@@ -56,7 +65,8 @@ test('a chain is built by list and by hand, says every number with its formulas,
   await query(page).toMatch(/lens-50:m0\.\d{1,5}$/);
 
   // Turned round without what it hangs on: the numbers stand, and the page says what is missing.
-  await page.getByRole('button', { name: 'Turn 50 mm f/1.8 round' }).click();
+  await page.getByRole('button', { name: /^Free end of 50 mm f\/1.8/ }).press('Enter');
+  await expect(page.getByRole('button', { name: 'Turn 50 mm f/1.8 round' })).toHaveAttribute('aria-pressed', 'true');
   await expect(page.locator('.chain .notice')).toContainText('needs a reversing ring behind it');
   await page.getByRole('button', { name: 'How the magnification follows' }).click();
   const working = page.locator('[data-quantity="magnification"] .working');
@@ -137,6 +147,7 @@ test('own parts come from the kit, go into the address spelled out, and give ran
   await expect(page.locator('.answer[data-quantity="working-distance"] .range')).toContainText(/ to .*mm/);
   await expect(page.locator('.because')).toContainText('of this lens are assumed');
   await expect(page.locator('#first-add optgroup').first()).toHaveAttribute('label', 'Your kit');
+  await expect(page.locator('#first-camera option', { hasText: /camera$/ })).toHaveCount(1);
   const value = await output(page, 'magnification').getAttribute('data-value');
   // Elsewhere, without that kit.
   const address = page.url();

@@ -1,6 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { blocksOf, isBlock, type LineName } from '#site/field-card/card.ts';
-import { sizes, smallestType, type Size } from '#site/field-card/size.ts';
+import { placeOn, smallestType, type Paper, type Size } from '#site/field-card/size.ts';
 import { readState } from '#site/field-card/state.ts';
 import { cellText } from '#site/field-card/words.ts';
 import { readPdf, uprightStrokes } from '../support/pdf.ts';
@@ -96,35 +96,42 @@ test('cards are printed in every size, with marks to cut by, in type of seven po
   await page.emulateMedia({ colorScheme: 'dark' });
   await expect(page.locator('.paper-cards .card').first()).toBeAttached();
   const lying = { a4: [297, 210], letter: [279.4, 215.9] } as const;
-  const printed = async (size: Size, paper: 'a4' | 'letter' | 'same', [width, height]: readonly [number, number]) => {
+  const printed = async (size: Size, paper: Paper, [width, height]: readonly [number, number]) => {
     await page.getByLabel('Card', { exact: true }).selectOption(size);
     if (size === 'a6' || size === 'a5') await page.getByLabel('Cut out of').selectOption(paper);
     const file = await page.pdf({ preferCSSPageSize: true });
     const pages = await readPdf(file);
     const cards = await page.locator('.paper-cards .card').count();
-    const perSheet = size === 'a6' && paper !== 'same' ? 2 : 1;
+    const { card, columns, rows, isFull, isCut } = placeOn(size, paper);
+    const perSheet = columns * rows;
     expect(pages, `${size} on ${paper}`).toHaveLength(Math.ceil(cards / perSheet));
+    if (isFull) expect(cards % perSheet).toBe(0);
     for (const one of pages) {
       expect(Math.abs(one.width - width) + Math.abs(one.height - height)).toBeLessThan(0.6);
       expect(one.smallest).toBeGreaterThanOrEqual(smallestType - 0.01);
     }
     // All words stand on the card, for a card cut out loses what is beside it.
-    const { width: wide, height: high } = sizes[size];
-    const edge = paper === 'same' || size === 'a4' || size === 'letter' ? 0 : 20;
+    const [edge, gap] = isCut && !isFull ? [20, 16] : [0, 0];
+    const isOn = (at: number, length: number, count: number) =>
+      Array.from({ length: count }, (_, index) => edge + index * (length + gap)).some(
+        (from) => at > from && at < from + length,
+      );
     for (const { x, y, text } of pages[0]!.words) {
-      const onFirst = x > edge && x < edge + wide;
-      const onSecond = perSheet === 2 && x > edge + wide + 16 && x < edge + 2 * wide + 16;
-      expect(onFirst || onSecond, `${text} at ${x} mm of ${size}`).toBe(true);
-      expect(height - y > edge && height - y < edge + high, `${text} at ${height - y} mm of ${size}`).toBe(true);
+      expect(isOn(x, card.width, columns), `${text} at ${x} mm of ${size} on ${paper}`).toBe(true);
+      expect(isOn(height - y, card.height, rows), `${text} at ${height - y} mm of ${size} on ${paper}`).toBe(true);
     }
     const all = pages.map(({ text }) => text).join(' ');
     for (const words of ['frame Z', 'Sharp is b²', 'room ']) expect(all).toContain(words);
-    const marks = (await uprightStrokes(file)).filter((length) => Math.abs(length - 4) < 0.02).length;
-    expect(marks >= 4).toBe(edge > 0);
+    // Four at each card's corners; of a full sheet, where the cut begins at both edges, and in its middle.
+    const long = isFull ? 9 : 4;
+    const marks = (await uprightStrokes(file)).filter((length) => Math.abs(length - long) < 0.02).length;
+    expect(marks >= (isFull ? 3 : 4)).toBe(isCut);
   };
   await printed('a6', 'a4', lying.a4);
   await printed('a6', 'letter', lying.letter);
   await printed('a6', 'same', [105, 148]);
+  await printed('a6', 'a4-full', [210, 297]);
+  await printed('a6', 'letter-full', [215.9, 279.4]);
   await printed('a5', 'a4', [210, 297]);
   await printed('a5', 'letter', [215.9, 279.4]);
   await printed('a4', 'same', [210, 297]);

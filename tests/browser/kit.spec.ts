@@ -40,12 +40,15 @@ test('a kit is entered, kept, and listed first in a lesson, with the ranges of w
   await page.locator('.add button[type="submit"]').press('Enter');
   await add(page, 'ring', { extension: '13' });
   await expect(parts(page)).toHaveCount(3);
+  // The focus is with what has just been entered.
+  await expect(parts(page).nth(2).locator('.name')).toBeFocused();
   await expect(page.locator('.why')).toContainText('of this lens are assumed');
   await page.reload();
   await expect(parts(page)).toHaveCount(3);
   await page.getByRole('button', { name: 'Remove My fifty' }).click();
   await expect(parts(page)).toHaveCount(2);
-  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeFocused();
+  await page.keyboard.press('Enter');
   await expect(parts(page).nth(1)).toContainText('My fifty');
 
   await page.goto('lessons/extension/');
@@ -65,6 +68,15 @@ test('a kit is entered, kept, and listed first in a lesson, with the ranges of w
   await expect(page.locator('select[name="kit"]')).toHaveValue('own');
   await expect(page.locator('output[name="chain-count"]').first()).toHaveAttribute('data-value', '2');
   await expect(page.locator('.notices')).toHaveCount(0);
+
+  // What it finds is planned with the same parts, and the card says between what the room lies.
+  await page.goto('lessons/choosing-kit/?kit=own&nearest.working-distance=0&subject-width=70');
+  await expect(page.locator('.assumed')).toHaveText(/^Of the best: room .* to .*mm.*My fifty: P, h, HH′ and length/);
+  await page.getByText('The whole list, with reasons').click();
+  await page.getByRole('link', { name: 'Plan it: place 1' }).click();
+  await expect(page.locator('.notes')).toContainText('From the camera: 13 mm extension ring, My fifty.');
+  await page.getByRole('button', { name: '4 The card' }).click();
+  await expect(page.locator('.sheet svg').first()).toContainText(/3 Room.*\d to \d+.*mm/);
   expect(faults).toEqual([]);
 });
 

@@ -67,7 +67,7 @@ test('a sheet is made, marked with its slips, kept, printed in two sizes, and it
   // This computer's own address leads no other screen here; the one said on the workshop page does.
   await page.getByText('Open it on another screen').click();
   await expect(page.getByText('Other screens cannot open this copy.')).toBeVisible();
-  await expect(page.locator('svg.code')).toHaveCount(0);
+  await expect(page.locator('.code svg')).toHaveCount(0);
   expect(await page.locator('.printed-sheets').textContent()).not.toContain('localhost');
   await page.evaluate(() => localStorage.setItem('ring-and-ruler.hall', '"http://192.168.7.20:4321/"'));
   await page.reload();

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { italicLetters, italicsIn } from '#site/build/shown-characters.ts';
 import { dist } from '../bench/built.ts';
 import { limits } from '../bench/limits.ts';
-import { jsLimitOf, weightOf } from '../bench/weight.ts';
+import { jsLimitOf, laterJsLimitOf, weightOf } from '../bench/weight.ts';
 import { lessons } from './pages.ts';
 
 // Read from the built files: no page is opened.
@@ -14,8 +14,8 @@ test('no lesson sends more JavaScript and styles than a lesson may', () => {
   expect(Math.min(...found.map(({ js, laterJs }) => Math.min(js, 10 * laterJs)))).toBeGreaterThan(40_000);
   const heavy = found.flatMap(({ path, js, laterJs, css, picture }) => [
     ...(js > jsLimitOf(path) ? [`${path} loads ${js} bytes by itself, of ${jsLimitOf(path)}`] : []),
-    ...(laterJs > limits.laterJs[picture ? 'picture' : 'plain'] + limits.kitJs
-      ? [`${path} can come to load ${laterJs} bytes more`]
+    ...(laterJs > laterJsLimitOf(path, picture)
+      ? [`${path} can come to load ${laterJs} bytes more, of ${laterJsLimitOf(path, picture)}`]
       : []),
     ...(css > limits.css ? [`${path} names ${css} bytes of styles`] : []),
   ]);
@@ -32,6 +32,10 @@ test('the bench fetches formulas, glass and the projected view when they are wan
   const { js, laterJs } = weightOf('bench/');
   expect(js).toBeLessThan(limits.benchJs);
   expect(laterJs).toBeGreaterThan(50_000);
+});
+
+test('no other page beside the lessons loads what it has no use for', () => {
+  for (const [page, most] of Object.entries(limits.pagesJs)) expect(weightOf(`${page}/`).js, page).toBeLessThan(most);
 });
 
 test('formulas are set in letters that their italic has been left', async () => {

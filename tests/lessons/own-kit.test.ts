@@ -179,7 +179,7 @@ describe('a lens by its marks', () => {
     offered(bench, kitOf(camera, byMarks), (offers) => {
       const offer = offers['lens']!['my-lens-1']!;
       bench.choose('lens', 'my-lens-1');
-      const room = offer.extremes!(bench.inputs).map((one) => bench.would('working-distance', one, NaN));
+      const room = offer.option.between!(bench.inputs).map((one) => bench.would('working-distance', one, NaN));
       expect(room.length).toBeGreaterThan(4);
       expect(Math.min(...room)).toBeLessThan(bench.number('working-distance') - 10);
       expect(Math.max(...room)).toBeGreaterThan(bench.number('working-distance') + 10);
@@ -214,10 +214,10 @@ it('has no kit that makes a bench throw', () => {
       const lens = { kind: 'lens', name: 'Any', 'max-aperture': 2, iris: 'camera', ...said } as NewPart;
       offered(bench, kitOf(camera, lens), (offers) => {
         for (const [choice, some] of Object.entries(offers)) {
-          for (const [slug, { option, extremes }] of Object.entries(some)) {
+          for (const [slug, { option }] of Object.entries(some)) {
             if (option.apart !== undefined) continue;
             bench.choose(choice, slug);
-            for (const one of extremes?.(bench.inputs) ?? []) {
+            for (const one of option.between?.(bench.inputs) ?? []) {
               for (const value of Object.values(one)) expect(value).not.toBeNaN();
             }
           }

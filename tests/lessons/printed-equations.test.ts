@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { drawProblem } from '#core/practice/problem.ts';
 import type { ProblemFamily } from '#core/practice/family.ts';
 import { workingNumbers } from '#core/practice/working.ts';
-import { printedLine } from '#core/quantity/printed-line.ts';
+import { ofConstant, printedLine } from '#core/quantity/printed-line.ts';
 import { numericFormula } from '#site/controls/formula/render.ts';
 import { formulaCalled, type AnyFormula, type Lesson } from '#site/lesson/lesson.ts';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
@@ -15,7 +15,7 @@ import { quantitiesIn, sidesOf } from '#tests/support/every-formula.ts';
 import { everyLessonFile, lessonSlugs } from '#tests/support/lessons.ts';
 import { readNumber } from '#tests/support/printed-equation.ts';
 import { root } from '#tests/support/run.ts';
-import { texValue } from '#tests/support/tex-value.ts';
+import { texValue, type TexValue } from '#tests/support/tex-value.ts';
 import { anySettingOf, innerSettingOf } from './settings.ts';
 
 /**
@@ -52,13 +52,22 @@ function setIn(object: string): Set {
   ) as Set;
 }
 
+function rightOf({ tex, constant }: AnyFormula, texts: Readonly<Record<string, string>>): TexValue {
+  // A constant has the digits that are printed of it.
+  return texValue(
+    sidesOf(tex).right.replace(constant ? constant.value.toFixed(10) : ' ', (all) =>
+      constant ? texts[ofConstant]! : all,
+    ),
+  );
+}
+
 /** What is wrong with an equation as it is printed; undefined where rounding explains all of it. */
 function faultOf(formula: AnyFormula, texts: Readonly<Record<string, string>>): string | undefined {
   const { gives, tex } = formula;
   const given = quantitiesIn(sidesOf(tex).right).map((name) => [name, readNumber(name, texts[name]!)] as const);
   const printed = readNumber(gives, texts[gives]!);
   const values = Object.fromEntries(given.map(([name, { value }]) => [name, Number(value.toPrecision(12))]));
-  const ours = texValue(sidesOf(tex).right)(values);
+  const ours = rightOf(formula, texts)(values);
   if (Math.abs(ours - printed.value) <= printed.half * (1 + 1e-6)) return undefined;
   return `${tex}: ${given.map(([name]) => `${name} ${texts[name]}`).join(', ')} give ${ours}, printed ${texts[gives]}`;
 }
@@ -89,7 +98,9 @@ describe.each(lessonSlugs())('the equations of %s', (slug) => {
         const slots = [...html.matchAll(/data-number="([^"]+)">([^<]*)</g)].map(
           ([, name, text]) => [name!, text!] as const,
         );
-        expect(new Set(slots.map(([name]) => name))).toEqual(new Set([formula.gives, ...formula.from]));
+        expect(new Set<string>(slots.map(([name]) => name))).toEqual(
+          new Set([formula.gives, ...formula.from, ...(formula.constant ? [ofConstant] : [])]),
+        );
         for (const [name, text] of slots) expect(text, name).toBe(texts[name]);
         expect(faultOf(formula, texts)).toBeUndefined();
       }

@@ -28,6 +28,13 @@ describe.each(lessons)('the demonstration of $slug', ({ stage, bench }) => {
     question: step.question,
   }));
 
+  it('has ids that links, plans and papers can carry, each once, and none that reads like a place or an answer', () => {
+    const ids = stage.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const id of ids) expect(id).toMatch(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/);
+    expect(ids.filter((id) => id.length < 3 || id.length > 20)).toEqual([]);
+  });
+
   it('asks one thing at a time, with no mark that nobody fills', () => {
     for (const { question } of steps) expect(question).toMatch(/^[^{}]*\?$/);
   });

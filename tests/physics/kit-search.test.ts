@@ -18,7 +18,7 @@ import { solveRig } from '#core/rig/solve.ts';
 import type { SharpRig } from '#core/rig/solved-rig.ts';
 import { stopsOf } from '#core/rig/stops.ts';
 import { closeTo } from '#tests/support/close-to.ts';
-import { body36, kits, normalLens, subjects } from '#tests/support/kits.ts';
+import { body36, kits, knownConverter, normalLens, subjects } from '#tests/support/kits.ts';
 
 /** The other way to find all chains: mount whatever fits on what is there, part after part, and strike out what is the same. */
 function byMounting(kit: readonly KitRow[]): Set<string> {
@@ -283,30 +283,41 @@ function judgedByEngine(chain: KitChain, rows: readonly KitRow[], wanted: KitSub
 describe('the verdict on a chain', () => {
   const passed = new Map<string, number>();
 
+  function expectAsEngine(kit: readonly KitRow[], wanted: KitSubject, budget: number): void {
+    const search = searchKit(kit, wanted, budget);
+    for (let index = 0; index < search.count; index += Math.max(1, Math.floor(search.count / 60))) {
+      const chain = search.chain(index);
+      const theirs: Judged =
+        chain.price > budget ? { verdict: 'over budget' } : judgedByEngine(chain, rowsOf(kit, chain), wanted);
+      expect(chain.verdict, chain.ids.join(', ')).toBe(theirs.verdict);
+      expect(search.verdictOf(index)).toBe(theirs.verdict);
+      passed.set(chain.verdict, (passed.get(chain.verdict) ?? 0) + 1);
+      if (!theirs.found) continue;
+      const { merit, solved } = theirs.found;
+      const exact = theirs.halved ? 5e-3 : 1e-8;
+      const near = { absolute: exact, because: 'two ways to find the focus setting' };
+      expect(chain.merit).toEqual(closeTo(merit, near));
+      if (chain.solved.sharpPlane !== 'in front') throw new Error(chain.solved.sharpPlane);
+      const relative = { relative: exact, because: near.because };
+      expect(chain.solved.magnification).toEqual(closeTo(solved.magnification, relative));
+      expect(chain.solved.workingDistance).toEqual(closeTo(solved.workingDistance, relative));
+      expect(chain.solved.effectiveFNumber).toEqual(closeTo(solved.effectiveFNumber, relative));
+    }
+  }
+
   it('is what the engine says, chain by chain, and so are setting and merit', () => {
     fc.assert(
       fc.property(kits(6), subjects, fc.constantFrom(60, Infinity), (kit, wanted, budget) => {
-        const search = searchKit(kit, wanted, budget);
-        for (let index = 0; index < search.count; index += Math.max(1, Math.floor(search.count / 60))) {
-          const chain = search.chain(index);
-          const theirs: Judged =
-            chain.price > budget ? { verdict: 'over budget' } : judgedByEngine(chain, rowsOf(kit, chain), wanted);
-          expect(chain.verdict, chain.ids.join(', ')).toBe(theirs.verdict);
-          expect(search.verdictOf(index)).toBe(theirs.verdict);
-          passed.set(chain.verdict, (passed.get(chain.verdict) ?? 0) + 1);
-          if (!theirs.found) continue;
-          const { merit, solved } = theirs.found;
-          const exact = theirs.halved ? 5e-3 : 1e-8;
-          const near = { absolute: exact, because: 'two ways to find the focus setting' };
-          expect(chain.merit).toEqual(closeTo(merit, near));
-          if (chain.solved.sharpPlane !== 'in front') throw new Error(chain.solved.sharpPlane);
-          const relative = { relative: exact, because: near.because };
-          expect(chain.solved.magnification).toEqual(closeTo(solved.magnification, relative));
-          expect(chain.solved.workingDistance).toEqual(closeTo(solved.workingDistance, relative));
-          expect(chain.solved.effectiveFNumber).toEqual(closeTo(solved.effectiveFNumber, relative));
-        }
+        expectAsEngine(kit, wanted, budget);
       }),
       { seed: 8, numRuns: 800 },
+    );
+  });
+
+  it('is that of a converter by its planes where they are known', () => {
+    fc.assert(
+      fc.property(kits(3), subjects, (kit, wanted) => expectAsEngine([...kit, knownConverter], wanted, Infinity)),
+      { seed: 10, numRuns: 60 },
     );
   });
 

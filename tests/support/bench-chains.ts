@@ -82,6 +82,66 @@ const objective = fc
     ],
   }));
 
+const byPoints = fc
+  .record({
+    spread: valueIn([60, 200]),
+    separation: valueIn([-8, 8]),
+    depth: valueIn([0, 20]),
+    length: valueIn([15, 50]),
+  })
+  .map(({ spread, separation, depth, length }): Piece => () => ({
+    link: link({
+      kind: 'converter',
+      name: 'converter',
+      'converter-factor': 2,
+      'converter-length': length,
+      contacts: 'no',
+      'focal-length': spread,
+      'principal-separation': separation,
+      'front-principal-depth': depth,
+    }),
+    parts: [
+      {
+        part: 'converter by points',
+        focalLength: -spread,
+        principalSeparation: separation,
+        frontPrincipalDepth: depth,
+        converterLength: length,
+        coupled: false,
+      },
+    ],
+  }));
+
+const tubeLens = valueIn([100, 250]).map((focalLength): Piece => () => ({
+  link: link({ kind: 'tube-lens', name: 'tube lens', 'tube-focal-length': focalLength }),
+  parts: [{ part: 'tube lens', focalLength }],
+}));
+
+const engraved = fc.record({ engraved: valueIn([2, 20]), aperture: valueIn([0.05, 0.4]), room: valueIn([2, 30]) });
+
+/** On a tube lens, without the adapter that a camera lens takes; or, with a length of tube engraved, on rings. */
+const onTube = (kind: 'objective' | 'finite-objective') =>
+  engraved.map(({ engraved, aperture, room }): Piece => () => ({
+    link: link({
+      kind,
+      name: 'objective',
+      'objective-magnification': engraved,
+      'numerical-aperture': aperture,
+      'working-distance': room,
+      ...(kind === 'objective' ? { 'tube-focal-length': 200 } : { 'tube-length': 160 }),
+    }),
+    parts: [
+      {
+        part: 'objective',
+        objectiveMagnification: engraved,
+        numericalAperture: aperture,
+        workingDistance: room,
+        design: kind === 'objective' ? { tubeFocalLength: 200 } : { imageDistance: 150 },
+        parfocalDistance: Math.max(45, room + 20),
+      },
+    ],
+  }));
+
 /** Lenses of which an owner knows everything, that are focused as a whole. */
 const lens = (turned: boolean, isFar = false) =>
   fc
@@ -165,6 +225,11 @@ export const kindsOfChains = {
     .tuple(spacers, lens(false), holder('coupling-ring'), lens(true, true))
     .map(([tubes, main, held, front]) => [...tubes, main, held, front]),
   objective: fc.tuple(some(ring), lens(false, true), objective).map(([tubes, main, one]) => [...tubes, main, one]),
+  'converter by its planes': fc
+    .tuple(some(ring), byPoints, some(ring), lens(false))
+    .map(([rear, one, tubes, main]) => [...rear, one, ...tubes, main]),
+  'tube lens': fc.tuple(spacers, tubeLens, onTube('objective')).map(([tubes, one, front]) => [...tubes, one, front]),
+  'objective for a tube': fc.tuple(spacers, onTube('finite-objective')).map(([tubes, one]) => [...tubes, one]),
 } as const satisfies Readonly<Record<string, fc.Arbitrary<Piece[]>>>;
 
 export type KindOfChain = keyof typeof kindsOfChains;

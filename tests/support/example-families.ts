@@ -45,6 +45,11 @@ export const ringsOnALens = numberFamily({
       because:
         'That is the rings as a share of rings and lens together. Count their length in focal lengths: divide by {focal-length}.',
     },
+    {
+      id: 'one-ring',
+      value: (given) => given[own] + given['second-ring.extension'] / given[length],
+      because: 'That is with one of the rings. Both are between camera and lens.',
+    },
   ],
   hint: 'How many focal lengths of {focal-length} do the rings add up to?',
   working: [
@@ -88,6 +93,11 @@ export const stopsLost = numberFamily({
       value: (given) => Math.log2(1 + given.magnification / given['pupil-magnification']),
       because: 'Light goes as the square of the f-number, so each doubling of it costs two stops, not one.',
     },
+    {
+      id: 'counted-twice',
+      value: (given) => 4 * Math.log2(1 + given.magnification / given['pupil-magnification']),
+      because: 'That counts the loss twice.',
+    },
   ],
   hint: 'First the f-number that works, then how often it has doubled.',
   working: [{ formula: effectiveFNumberFormula }, { note: 'Two stops for each doubling.', formula: lightLossFormula }],
@@ -115,6 +125,11 @@ export const framesOnARail = numberFamily({
       id: 'both-ends-added',
       value: (given) => Math.round(given['subject-depth'] / given['frame-step']) + 2,
       because: 'One frame more than there are steps, not two.',
+    },
+    {
+      id: 'ends-left-out',
+      value: (given) => Math.round(given['subject-depth'] / given['frame-step']) - 1,
+      because: 'That leaves out the frames at both ends.',
     },
   ],
   hint: 'Draw three steps and count the frames.',
@@ -144,7 +159,16 @@ export const whichLensGainsMore = choiceFamily({
       value: () => 'long',
       because: 'Long lenses enlarge distant things. Here {extension} is few of its focal lengths.',
     },
-    { id: 'ring-alone', value: () => 'same', because: 'The ring is the same; what it is measured against is not.' },
+    {
+      id: 'ring-alone',
+      value: (given) => (given.extension < 36 ? 'same' : undefined),
+      because: 'The ring is the same; what it is measured against is not.',
+    },
+    {
+      id: 'long-rings-level-out',
+      value: (given) => (given.extension < 36 ? undefined : 'same'),
+      because: 'However long the ring, it is counted in focal lengths of the lens.',
+    },
   ],
   hint: 'Count the ring in focal lengths of each.',
   working: [

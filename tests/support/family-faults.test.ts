@@ -12,7 +12,12 @@ describe('familyFaults', () => {
   const asked: readonly [what: string, change: Partial<NumberFamily>, fault: RegExp][] = [
     ['an id with a space', { id: 'rings on' }, /“rings on” is no id/],
     ['a missing hint', { hint: ' ' }, /has no hint/],
-    ['a single mistake', { mistakes: [own!] }, /recognises 1 mistakes/],
+    ['two mistakes only', { mistakes: ringsOnALens.mistakes.slice(0, 2) }, /recognises 2 mistakes/],
+    [
+      'a mistake that no numbers lead to',
+      { mistakes: [...ringsOnALens.mistakes, { id: 'never', value: () => undefined, because: 'x' }] },
+      /leads to never in none of 200 problems/,
+    ],
     ['a mistake listed twice', { mistakes: [own!, own!] }, /two mistakes of one name/],
     [
       'a mistake within the tolerance',
@@ -77,6 +82,12 @@ describe('familyFaults', () => {
     const told = { ...mistakes[0]!, because: 'The ring is as long on the short one.' };
     expect(familyFaults({ ...choice, question, mistakes: [told] }).join()).toMatch(/gives the answer away where/);
     expect(familyFaults({ ...choice, question: 'A short lens?', mistakes: [told] }).join()).not.toMatch(/gives the/);
+  });
+
+  it('finds an option that nobody hears anything of', () => {
+    const mistakes = whichLensGainsMore.mistakes.filter(({ id }) => id !== 'ring-alone');
+    const faults = familyFaults({ ...whichLensGainsMore, mistakes });
+    expect(faults.join()).toMatch(/has no words for whoever chooses same/);
   });
 
   it('names each fault once, with the first problem that shows it', () => {

@@ -9,6 +9,10 @@ import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { spellings } from './spellings.ts';
 
 const problems = 200;
+/** What a wrong answer tells is worth little where it can only tell one or two things. */
+const leastMistakes = 3;
+/** Of so many options each wrong one is explained in every problem. */
+const mostExplained = 4;
 /** Fewer different sets of numbers than this, and a learner soon meets the same problem again. */
 const leastVariety = 8;
 
@@ -16,12 +20,15 @@ const leastVariety = 8;
 export function familyFaults(family: ProblemFamily): readonly string[] {
   const faults = new Map<string, number>();
   const drawn = new Set<string>();
+  const met = new Set<string>();
   for (let seed = 1; seed <= problems; seed++) {
-    const found = faultsOfOne(family, seed, drawn);
+    const found = faultsOfOne(family, seed, { drawn, met });
     for (const fault of found) if (!faults.has(fault)) faults.set(fault, seed);
   }
+  const unmet = family.mistakes.filter(({ id }) => !met.has(id)).map(({ id }) => id);
   const all = [...faultsOfAll(family), ...[...faults].map(([fault, seed]) => `${fault} (number ${seed})`)];
   if (drawn.size < leastVariety && faults.size === 0) all.push(`has only ${drawn.size} different problems`);
+  if (faults.size === 0) all.push(...unmet.map((id) => `leads to ${id} in none of ${problems} problems`));
   return all;
 }
 
@@ -29,7 +36,7 @@ function faultsOfAll({ id, hint, mistakes, working }: ProblemFamily): readonly s
   return faultsAmong({
     [`“${id}” is no id: small letters, digits and hyphens`]: /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/.test(id),
     'has no hint': hint.trim() !== '',
-    [`recognises ${mistakes.length} mistakes, not at least two`]: mistakes.length >= 2,
+    [`recognises ${mistakes.length} mistakes, not at least three`]: mistakes.length >= leastMistakes,
     'has two mistakes of one name': new Set(mistakes.map((one) => one.id)).size === mistakes.length,
     'has a mistake without a reason': mistakes.every(({ because }) => because.trim() !== ''),
     'has no working': working.length > 0,
@@ -37,10 +44,17 @@ function faultsOfAll({ id, hint, mistakes, working }: ProblemFamily): readonly s
   });
 }
 
-function faultsOfOne(family: ProblemFamily, seed: number, drawn: Set<string>): readonly string[] {
+/** What has come up in the problems so far: sets of numbers, and mistakes that a wrong answer can show. */
+interface Seen {
+  readonly drawn: Set<string>;
+  readonly met: Set<string>;
+}
+
+function faultsOfOne(family: ProblemFamily, seed: number, { drawn, met }: Seen): readonly string[] {
   try {
     const problem = drawProblem(family, seed);
     drawn.add(JSON.stringify(problem.given));
+    for (const { id } of problem.mistakes) met.add(id);
     const misnamed = Object.entries(problem.given).filter(
       ([id, value]) => (typeof value === 'number') !== isQuantity(id),
     );
@@ -65,6 +79,7 @@ function faultsOfAny(problem: Problem): readonly string[] {
         !givesAway(problem, because),
       ]),
     ),
+    ...Object.fromEntries(unexplained(problem).map((option) => [`has no words for whoever chooses ${option}`, false])),
     'marks a blank': markAttempt({ problem, text: '' }).kind === 'not-ready',
     ...Object.fromEntries(
       mistakes.map(({ id, value }) => {
@@ -73,6 +88,14 @@ function faultsOfAny(problem: Problem): readonly string[] {
       }),
     ),
   });
+}
+
+/** Wrong options of a choice that no mistake leads to. Of five options or more, those that nobody would choose for a reason may be left so. */
+function unexplained({ kind, family, answer, mistakes }: Problem): readonly string[] {
+  if (kind !== 'choice') return [];
+  const options = Object.keys(family.options);
+  const left = options.filter((option) => option !== answer && mistakes.every(({ value }) => value !== option));
+  return options.length > mostExplained && mistakes.length >= 2 ? [] : left;
 }
 
 function faultsOfNumber(problem: NumberProblem): readonly string[] {

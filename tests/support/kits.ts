@@ -113,6 +113,13 @@ const bag: readonly KitRow[] = [
   couplingRing,
 ];
 
+/** Of which somebody knows where its planes are. */
+export const knownConverter: KitRow = {
+  ...converter,
+  id: 'known converter',
+  points: { focalLength: -90, principalSeparation: -4, frontPrincipalDepth: 7 },
+};
+
 /** Kits with a body and a lens, and up to *most* parts of all kinds. */
 export const kits = (most: number): fc.Arbitrary<readonly KitRow[]> =>
   fc

@@ -59,6 +59,8 @@ export const statements: readonly (readonly [text: string, read: string])[] = [
   ['1.4x teleconverter behind a 180 mm lens with m0 1', 'converter-factor 1.4; focal-length 180; focus-magnification 1'],
   ['100 mm macro at 1:1 with 1.4× converter', 'focal-length 100?; focus-magnification 1?; converter-factor 1.4'],
   ['teleconverter 2x', 'converter-factor 2'],
+  ['2x converter 40 mm long, 24 mm ring', 'converter-factor 2; converter-length 40; extension 24'],
+  ['2x converter, 40 mm long', 'converter-factor 2; converter-length 40'],
   ['10x/0.25 objective', 'objective-magnification 10; numerical-aperture 0.25; setup objective'],
   ['4×/0.10 objective on a 200 mm tube lens', 'objective-magnification 4; numerical-aperture 0.1; tube-focal-length 200; setup objective'],
   ['objective 10x, NA 0.25', 'objective-magnification 10; numerical-aperture 0.25; setup objective'],

@@ -5,7 +5,7 @@ import type { SolvedRig } from '../solved-rig.ts';
 import type { Back } from './back.ts';
 import type { Front } from './front.ts';
 import { likeness } from './kinds.ts';
-import type { KitCamera, KitLens, KitRing, KitRow } from './kit.ts';
+import type { KitCamera, KitConverter, KitLens, KitRing, KitRow } from './kit.ts';
 import type { Verdict } from './verdict.ts';
 
 /** One chain of a kit as it would stand on the tripod. */
@@ -45,7 +45,7 @@ export function builtChain(
   };
   const built: [KitRow, Part][] = [[camera, camera]];
   for (const ring of back.behind) built.push([ring, spacer(ring)]);
-  if (back.converter) built.push([back.converter, { ...back.converter, registerDistance }]);
+  if (back.converter) built.push([back.converter, converterPart(back.converter, registerDistance)]);
   for (const ring of back.before) built.push([ring, spacer(ring)]);
   if (reversingRing) built.push([reversingRing, spacer({ extension: reversingRing.extension, coupled: false })]);
   built.push([lens, mounted(lens, set, reversingRing !== null)]);
@@ -66,6 +66,14 @@ export function builtChain(
     merit,
     solved: solveRig(assembleRig(parts)),
   };
+}
+
+/** As the engine takes it: by its planes where they are known. */
+function converterPart(converter: KitConverter, registerDistance: number): Part {
+  const { points, ...printed } = converter;
+  if (!points) return { ...printed, registerDistance };
+  const { converterLength, coupled = true } = converter;
+  return { part: 'converter by points', ...points, converterLength, coupled };
 }
 
 function namesOf(kit: readonly KitRow[], rows: readonly KitRow[]): readonly string[] {

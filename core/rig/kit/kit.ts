@@ -45,6 +45,8 @@ export interface KitReversingRing extends OnMount, Readonly<Named<'extension'>> 
 export interface KitConverter extends OnMount, Readonly<Named<'converter-factor' | 'converter-length'>> {
   readonly part: 'converter';
   readonly coupled?: boolean;
+  /** Where it bends light, if that is known: *f* below 0, *h* from its front flange back to H. Else what is printed on it, as one thin lens. */
+  readonly points?: Readonly<Named<'focal-length' | 'principal-separation' | 'front-principal-depth'>>;
 }
 
 export interface KitCloseUpLens extends KitItem, Readonly<Named<'close-up-power'>> {

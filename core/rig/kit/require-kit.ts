@@ -27,6 +27,13 @@ const numbersOf: Readonly<Record<KitRow['part'], Numbers>> = {
   'coupling ring': { extension: notNegative },
 };
 
+/** What says where a converter bends light, together or not at all. */
+const pointNumbers: Numbers = {
+  focalLength: [-Infinity, 0, true],
+  principalSeparation: [-Infinity, Infinity, true],
+  frontPrincipalDepth: [-Infinity, Infinity, true],
+};
+
 /** What a lens has to hold; in which range, the engine knows. */
 const lensNumbers = [
   'focalLength',
@@ -92,13 +99,26 @@ function requireNumbers(item: KitRow, row: number): void {
   if (item.part === 'close-up lens' && item.clearAperture !== undefined) {
     requireNumber('clearAperture', item.clearAperture, positive, row);
   }
+  if (item.part === 'converter' && item.points !== undefined) {
+    requireObject('points', item.points, row);
+    for (const [name, range] of Object.entries(pointNumbers)) {
+      requireNumber(name, (item.points as unknown as Readonly<Record<string, unknown>>)[name], range, row);
+    }
+  }
   const coupled = values['coupled'];
   if (coupled !== undefined) requireOneOf('coupled', coupled, [true, false], row);
 }
 
 function requireNumber(name: string, value: unknown, [least, most, open = false]: Numbers[string], row: number): void {
   if (typeof value === 'number' && value < most && (open ? value > least : value >= least)) return;
-  const range = least === -Infinity ? '' : open ? ` above ${least}` : ` of ${least} or above`;
+  const range =
+    least === -Infinity
+      ? most === Infinity
+        ? ''
+        : ` below ${most}`
+      : open
+        ? ` above ${least}`
+        : ` of ${least} or above`;
   throw new FaultyKit(row, `'${name}' is ${String(value)}; accepted: a finite number${range}`);
 }
 

@@ -317,6 +317,16 @@ describe('a faulty kit', () => {
       bad({ ...converter, converterFactor: 1 }),
       /'converterFactor' is 1; .* above 1/,
     ],
+    [
+      'a converter that gathers light',
+      bad({ ...converter, points: { focalLength: 90, principalSeparation: 0, frontPrincipalDepth: 0 } }),
+      /'focalLength' is 90; .* below 0/,
+    ],
+    [
+      'a converter of which one plane is known',
+      bad({ ...converter, points: { focalLength: -90, principalSeparation: 0 } }),
+      /'frontPrincipalDepth' is undefined/,
+    ],
     ['a close-up lens without power', closeUpOf(0), /'closeUpPower' is 0/],
     ['a close-up lens of no width', bad({ ...closeUpOf(2), clearAperture: 0 }), /'clearAperture' is 0/],
     [

@@ -22,6 +22,7 @@ export interface Walk {
   focusedTo: number;
   converterAt: number;
   converterPower: number;
+  converterSeparation: number;
   /** m, below 0 for a picture the right way up. */
   magnification: number;
   workingDistance: number;
@@ -48,6 +49,7 @@ export function walkOf({ lens, reversingRing, closeUpLenses, coupled }: Front): 
     focusedTo: -1,
     converterAt: 0,
     converterPower: 0,
+    converterSeparation: 0,
     magnification: 0,
     workingDistance: 0,
     real: false,
@@ -69,7 +71,13 @@ export function mountWalk(walk: Walk, camera: KitCamera, back: BackLengths, reve
   const flange = camera.registerDistance + back.behind;
   const { converter } = back;
   walk.converterPower = 0;
-  if (converter) {
+  walk.converterSeparation = 0;
+  if (converter?.points) {
+    const { focalLength, principalSeparation, frontPrincipalDepth } = converter.points;
+    walk.converterPower = 1 / focalLength;
+    walk.converterSeparation = principalSeparation;
+    walk.converterAt = flange + converter.converterLength - frontPrincipalDepth - principalSeparation;
+  } else if (converter) {
     const { focalLength, objectDistance } = thinConverter(converter);
     walk.converterPower = 1 / focalLength;
     walk.converterAt = flange + converter.converterLength - camera.registerDistance + objectDistance;
@@ -91,6 +99,7 @@ export function walkAt(walk: Walk, focusMagnification: number): void {
   let v = 1 - walk.converterPower * at;
   let along = 1;
   let alongSlope = -walk.converterPower;
+  at += walk.converterSeparation;
 
   const rear = walk.mountedAt + (reversed ? main.frontPrincipalDepth : main.flangeDepth);
   y += (rear - at) * v;

@@ -1,4 +1,5 @@
 import type { Named } from '#core/quantity/formula.ts';
+import type { KitSubject } from '#core/rig/kit/kit.ts';
 import { kitReachByFront, type ChainReach } from '#core/rig/kit/reach.ts';
 import { searchSoundKit, type KitSearch } from '#core/rig/kit/search-sound-kit.ts';
 import { keyOf, rowsOn, type KitSlug, type WishSlug } from '#site/state/kits.ts';
@@ -42,6 +43,15 @@ const frameOfStack = 0.001;
 export const depthOfFrame = (subjectDepth: number, as: string | undefined) =>
   as === 'stack' ? Math.min(subjectDepth, frameOfStack) : subjectDepth;
 
+/** What is asked, as a search takes it. */
+export const subjectOf = (asked: Asked, as: string | undefined): KitSubject => ({
+  ...asked,
+  subjectDepth: depthOfFrame(asked.subjectDepth, as),
+  leastFill: asked.leastFrameFill,
+  nearestDistance: asked.nearestWorkingDistance,
+  longestExposure: asked.longestExposureTime,
+});
+
 /** Searches are asked for by readings, sheets and list alike: the last ones are kept. */
 const known = new Map<string, unknown>();
 const most = 64;
@@ -70,17 +80,7 @@ export function search(
   // Where nothing costs anything all budgets are one.
   const limit = rows.every(({ price }) => price === 0) ? Infinity : budget;
   return kept(JSON.stringify([keyOf(kit), added, asked, as, limit]), () =>
-    searchSoundKit(
-      rows,
-      {
-        ...asked,
-        subjectDepth: depthOfFrame(asked.subjectDepth, as),
-        leastFill: asked.leastFrameFill,
-        nearestDistance: asked.nearestWorkingDistance,
-        longestExposure: asked.longestExposureTime,
-      },
-      limit,
-    ),
+    searchSoundKit(rows, subjectOf(asked, as), limit),
   );
 }
 

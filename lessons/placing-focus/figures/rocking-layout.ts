@@ -1,8 +1,8 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { fittingScale, type DrawingScale } from '#site/figures/scale/drawing-scale.ts';
-import { deviatesOf } from './dealt.ts';
+import { dealtFrames, deviatesOf } from './dealt.ts';
 
-/** One who sways before a thin slab, mm; the far limits may be infinite. */
+/** One who sways, and with him a thin slab that is sharp, mm; the far limits may be infinite. */
 export interface Rocking {
   readonly sway: number;
   readonly focusOffset: number;
@@ -12,6 +12,8 @@ export interface Rocking {
   readonly closed: { readonly nearLimit: number; readonly farLimit: number };
   /** Which deal is drawn, counted from 0; the first if absent. */
   readonly turn?: number;
+  /** How many frames of it have been taken; all if absent. */
+  readonly taken?: number;
 }
 
 type Limits = Pick<Rocking, 'nearLimit' | 'farLimit'>;
@@ -19,25 +21,30 @@ type Limits = Pick<Rocking, 'nearLimit' | 'farLimit'>;
 /** Whether a place so far beyond the sharp plane is sharp. */
 const isWithin = ({ nearLimit, farLimit }: Limits, beyond: number) => beyond >= -nearLimit && beyond <= farLimit;
 
-/** How many frames of one deal have the place in focus. */
-export function keepersOf({ sway, focusOffset, turn = 0 }: Rocking, limits: Limits): number {
-  return deviatesOf(turn).filter((deviate) => isWithin(limits, focusOffset + sway * deviate)).length;
+/** How many of the frames that have been taken of one deal have the place in focus. */
+export function keepersOf({ sway, focusOffset, turn = 0, taken = dealtFrames }: Rocking, limits: Limits): number {
+  return deviatesOf(turn)
+    .slice(0, taken)
+    .filter((deviate) => isWithin(limits, focusOffset + sway * deviate)).length;
 }
 
 /** The same of all deals so far. */
 export function keepersSoFar(state: Rocking, limits: Limits): number {
   const { turn = 0 } = state;
-  return Array.from({ length: turn + 1 }, (_, at) => keepersOf({ ...state, turn: at }, limits)).reduce((a, b) => a + b);
+  const { taken: _, ...whole } = state;
+  const before = Array.from({ length: turn }, (_, at) => keepersOf({ ...whole, turn: at }, limits));
+  return before.reduce((a, b) => a + b, keepersOf(state, limits));
 }
 
-/** Of dots, one above the other. */
-const dotRows = 6;
+/** Of dots, one above the other: 49 deals of 50 need no more. */
+const dotRows = 8;
 /** As far as the bell curve is drawn, in sways. */
 const tails = 3.3;
 
 /**
- * Where everything stands on the sheet, pixels: millimetres along the axis, the sharp plane in the middle, the lens to the right; above the bell
- * curve of where the place is, below the dealt frames as dots in columns. A scale that is *held* stays.
+ * Where everything stands on the sheet, pixels: millimetres along the axis, the place that should be sharp in the middle, the lens to the right. The
+ * sharp plane may be in the zone about that place: as far in front of it as sharpness reaches behind a plane, as far behind as it reaches in front.
+ * Above is the bell curve of where the plane is, below the frames as dots in columns. A scale that is *held* stays.
  */
 export function rockingLayout(state: Rocking, box: SheetBox, held?: DrawingScale) {
   const { text, small } = box;
@@ -45,46 +52,50 @@ export function rockingLayout(state: Rocking, box: SheetBox, held?: DrawingScale
   const reach = tails * sway + Math.abs(focusOffset);
   const scale = held ?? fittingScale(box, (0.5 * box.width - 2) / reach);
   const pixels = scale.pixelsPerMillimetre;
-  const planeX = 0.5 * box.width;
-  const top = 3.1 * text;
+  const eyeX = 0.5 * box.width;
+  // What is counted stands in three lines at the left: over the dimension where it is as long as half of the sheet.
+  const top = (box.width < 42 * small ? 5 : 3.1) * text;
   // On paper the title stands at the rule, which a reader lays a ruler on; on a screen the curve has that room.
   const bottom = box.height - 0.6 * text - (box.onPaper ? 4.3 : 1.9) * small;
-  const dot = Math.max(3.5, Math.min(0.5 * small, (bottom - top) / 30));
+  const dot = Math.max(3.2, Math.min(0.5 * small, (bottom - top) / 36));
   const ground = bottom - (2.05 * dotRows + 0.5) * dot;
   const peak = ground - top;
   const inside = (x: number) => Math.min(box.width + 40, Math.max(-40, x));
-  const x = (beyond: number) => planeX - beyond * pixels;
+  /** Where the plane is when the place is so far *beyond* it: that much nearer to the lens. */
+  const x = (beyond: number) => eyeX + beyond * pixels;
   const bell = (deviate: number) => ground - peak * Math.exp((-deviate * deviate) / 2);
   const middleX = x(focusOffset);
-  const slabOf = (limits: Limits) => {
-    const [from, to] = [Math.max(0, x(limits.farLimit)), Math.min(box.width, x(-limits.nearLimit))];
+  const zoneOf = (limits: Limits) => {
+    const [from, to] = [Math.max(0, x(-limits.nearLimit)), Math.min(box.width, x(limits.farLimit))];
     // However thin, it is there.
-    return { x: Math.min(from, planeX - 0.75), width: Math.max(1.5, to - from) };
+    return { x: Math.min(from, eyeX - 0.75), width: Math.max(1.5, to - from) };
   };
   const spread = sway * pixels;
   // Each where it is along the axis, as low as those beside it leave room.
-  const ends = new Array<number>(dotRows).fill(-Infinity);
+  const ends: number[] = [];
   const dots = deviatesOf(state.turn ?? 0)
-    .map((deviate) => focusOffset + sway * deviate)
-    .sort((one, other) => x(one) - x(other))
-    .map((beyond) => {
+    .map((deviate, index) => ({ beyond: focusOffset + sway * deviate, index }))
+    .sort((one, other) => one.beyond - other.beyond)
+    .map(({ beyond, index }) => {
       const at = x(beyond);
       const free = ends.findIndex((end) => at - end >= 2.05 * dot);
-      const row = free < 0 ? ends.indexOf(Math.min(...ends)) : free;
+      const row = free < 0 ? ends.length : free;
       ends[row] = at;
-      return { x: inside(at), y: bottom - (1 + 2.05 * row) * dot, isKept: isWithin(state, beyond) };
+      return { x: inside(at), y: bottom - (1 + 2.05 * row) * dot, isKept: isWithin(state, beyond), index };
     });
   const steps = Array.from({ length: 67 }, (_, index) => -tails + (index * tails) / 33);
   return {
     scale,
-    planeX,
+    eyeX,
+    /** The sharp plane, as the hand is *deviate* sways from its middle. */
+    planeAt: (deviate: number) => inside(x(focusOffset + sway * deviate)),
     top,
     ground,
     bottom,
     titleY: box.onPaper ? box.height - 2.1 * small - 4 : ground - 1.6 * small,
     dot,
-    slab: slabOf(state),
-    closed: slabOf(state.closed),
+    zone: zoneOf(state),
+    closed: zoneOf(state.closed),
     curve: steps
       .map(
         (deviate, at) =>

@@ -1,5 +1,19 @@
 import { printQuantity } from '#core/quantity/print.ts';
 
+/** Two sizes alike but for rounding. */
+const alike = 1e-4;
+
+/** That a chain does not give what is asked for, and what it gives. */
+export function sizeInWords(
+  asked: number | undefined,
+  known: { readonly 'chain.magnification'?: number },
+): string | undefined {
+  const given = known['chain.magnification'];
+  if (asked === undefined || given === undefined || Math.abs(given / asked - 1) < alike) return undefined;
+  const print = (size: number) => printQuantity('magnification', size);
+  return `${print(asked)} asked, it gives ${print(given)} at ${given < asked ? 'most' : 'least'}`;
+}
+
 const printCount = (count: number) => printQuantity('frame-count', count);
 
 /** Nobody takes more. */

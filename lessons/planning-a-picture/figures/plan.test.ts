@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { extensionInWords } from './subjects.ts';
-import { decisionsOf, planRows, type Planned } from './plan.ts';
+import { extensionInWords } from './extension-in-words.ts';
+import { decisionsOf, type Planned } from './decisions.ts';
+import { planRows, type SizeGiven } from './plan.ts';
 
 const spider: Planned = {
   workingDistance: 72.7,
@@ -16,7 +17,7 @@ const spider: Planned = {
   slowestExposureTime: 1 / 900,
   neededFlashPower: 1 / 30,
 };
-const words = { chain: 'bellows', checks: 'eyes first', isLongEnough: true };
+const words = { chain: 'bellows', checks: 'eyes first', gives: 'asked' as SizeGiven };
 const changesOf = (plan: Planned, more = words) =>
   planRows(decisionsOf(plan), (name) => name, more).flatMap(({ title, change }) =>
     change === undefined ? [] : [`${title}: ${change}`],
@@ -38,7 +39,10 @@ describe('a plan', () => {
       '4 f-number: close further',
     ]);
     expect(changesOf({ ...spider, inTimeFrameCount: 38, neededFlashPower: 2 })).toEqual(['6 Light: change ISO or 4']);
-    expect(changesOf({ ...spider, inTimeFrameCount: 38 }, { ...words, isLongEnough: false })).toEqual([
+    expect(changesOf({ ...spider, inTimeFrameCount: 38 }, { ...words, gives: 'more' })).toEqual([
+      '2 Chain: change 1: larger',
+    ]);
+    expect(changesOf({ ...spider, inTimeFrameCount: 38 }, { ...words, gives: 'less' })).toEqual([
       '2 Chain: change 1: smaller',
     ]);
   });

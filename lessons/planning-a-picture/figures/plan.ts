@@ -1,5 +1,4 @@
-import { shutterOrFlash, type LightWanted } from '#core/exposure/shutter-or-flash.ts';
-import { oneFrameOrStack, type FramesWanted } from '#core/stack/one-frame-or-stack.ts';
+import type { Decisions } from './decisions.ts';
 
 /** One of the eight answers, as the card has it. */
 export interface PlanRow {
@@ -9,53 +8,6 @@ export interface PlanRow {
   readonly change?: string | undefined;
 }
 
-/** What the plan is judged by, base units. */
-export interface Planned {
-  readonly workingDistance: number;
-  readonly flightDistance: number;
-  readonly subjectDepth: number;
-  readonly magnification: number;
-  readonly effectiveFNumber: number;
-  readonly circleOfConfusion: number;
-  readonly wavelength: number;
-  readonly frameCount: number;
-  readonly inTimeFrameCount: number;
-  readonly ambientExposureTime: number;
-  readonly slowestExposureTime: number;
-  readonly neededFlashPower: number;
-}
-
-export interface Decisions {
-  readonly hasRoom: boolean;
-  readonly frames: FramesWanted;
-  readonly light: LightWanted;
-}
-
-export function decisionsOf(plan: Planned): Decisions {
-  return {
-    hasRoom: plan.workingDistance >= plan.flightDistance,
-    frames: oneFrameOrStack(plan),
-    light: shutterOrFlash(plan),
-  };
-}
-
-/** Whether one goes on to the next question. */
-export const isGood = {
-  frames: (frames: FramesWanted) => frames === 'one-frame' || frames === 'stack',
-  light: (light: LightWanted) => light !== 'higher-iso',
-};
-
-/** What is said of the frames in a drawing. */
-export function framesSaid(frames: FramesWanted, count: string, taken: string): string {
-  return {
-    'one-frame': 'one frame will do',
-    'close-further': 'close further: one will do',
-    'open-up': 'closed too far: open up',
-    stack: `stack of ${count}`,
-    'too-slow': `in time: ${taken}`,
-  }[frames];
-}
-
 type Print = (
   name:
     | 'frame-fill'
@@ -63,7 +15,7 @@ type Print = (
     | 'extension'
     | 'working-distance'
     | 'flight-distance'
-    | 'f-number'
+    | 'set.f-number'
     | 'effective-f-number'
     | 'frame-count'
     | 'frame-step'
@@ -75,18 +27,31 @@ type Print = (
     | 'flash-distance',
 ) => string;
 
+/** Whether a chain gives the size that is asked for. */
+export type SizeGiven = 'asked' | 'less' | 'more';
+
 /** The eight answers, each with the earlier one to change where it fails. */
 export function planRows(
-  { hasRoom, frames, light }: Decisions,
+  decided: Decisions,
   print: Print,
-  words: { readonly chain: string; readonly checks: string; readonly isLongEnough: boolean },
+  words: { readonly chain: string; readonly checks: string; readonly gives: SizeGiven },
+): readonly PlanRow[] {
+  const rows = allRows(decided, print, words);
+  // What leans on a chain that shows nothing says so; the chain alone is to be changed.
+  return decided.isNone ? rows.map((row, at) => ({ ...row, change: at === 1 ? 'change 1 or 2' : undefined })) : rows;
+}
+
+function allRows(
+  { hasRoom, frames, light, isNone }: Decisions,
+  print: Print,
+  words: { readonly chain: string; readonly checks: string; readonly gives: SizeGiven },
 ): readonly PlanRow[] {
   return [
     { title: '1 Size', answer: `${print('frame-fill')} of the width: ${print('magnification')}` },
     {
       title: '2 Chain',
       answer: words.chain,
-      change: words.isLongEnough ? undefined : 'change 1: smaller',
+      change: { asked: undefined, less: 'change 1: smaller', more: 'change 1: larger' }[words.gives],
     },
     {
       title: '3 Room',
@@ -95,21 +60,23 @@ export function planRows(
     },
     {
       title: '4 f-number',
-      answer: `${print('f-number')}, works at\u00a0${print('effective-f-number')}`,
+      answer: `${print('set.f-number')}, works at\u00a0${print('effective-f-number')}`,
       change: frames === 'open-up' ? 'open up' : frames === 'close-further' ? 'close further' : undefined,
     },
     {
       title: '5 Frames',
-      answer:
-        frames === 'one-frame' || frames === 'close-further'
+      answer: isNone
+        ? print('frame-count')
+        : frames === 'one-frame' || frames === 'close-further'
           ? 'one'
           : `${print('frame-count')} × ${print('frame-step')}, done: ${print('in-time.frame-count')}`,
       change: frames === 'too-slow' ? 'change 1: smaller' : undefined,
     },
     {
       title: '6 Light',
-      answer:
-        light === 'ambient'
+      answer: isNone
+        ? print('ambient.exposure-time')
+        : light === 'ambient'
           ? `daylight, ${print('ambient.exposure-time')}, ISO ${print('iso')}`
           : light === 'flash'
             ? `flash ${print('needed.flash-power')}, ISO ${print('iso')}`

@@ -1,5 +1,5 @@
 import { asking, type Asking } from '#site/state/asking.ts';
-import { lampWidths, lights, parts, rings } from '#site/state/crate.ts';
+import { lampWidths, lights } from '#site/state/crate.ts';
 
 const luminance = (light: keyof typeof lights) => lights[light].luminance;
 
@@ -54,51 +54,3 @@ export const sources = {
   bowl: { label: 'a bowl with a hole for the lens', 'source-size': lampWidths.bowl },
   card: { label: 'a white card', 'source-size': lampWidths.card },
 } as const;
-
-/** What is looked at last: two things of the subject's own, and what can be hurt. One line of the card each. */
-export const checks: Readonly<Record<Planned, readonly [string, string, string]>> = {
-  'jumping-spider': ['eyes first', 'press as it stops', 'No flash near eyes; leave if it is disturbed'],
-  'flower-detail': ['wait for the end of the swing', 'lay the plane along', 'Pick and bend nothing'],
-  butterfly: ['no shadow on it', 'wings square to you', 'Go near slowly; no chasing'],
-  'hoverfly-head': ['eyes first', 'near end first', 'No chilling; flash off if it flinches'],
-  'water-drop': [
-    'look at what hangs behind: it is in it, upside down',
-    'near end first',
-    'Keep water from mains and lamps',
-  ],
-  'frost-crystal': ['breath away', 'near end first', 'Cold hands, slippery ground'],
-  'soap-film': ['place the card before you focus', 'focus the black edge', 'Wipe wet floors; no soap near mains'],
-  stamp: ['a mirror in its place squares you up', 'two lights at 45°', 'Lamps get hot: keep paper away'],
-  own: ['what matters most is in the plane', 'look at the corners', 'Harm nothing; local rules come first'],
-};
-
-/** All lengths that some of *lengths* come to, shortest first. */
-const sumsOf = (lengths: readonly number[]) =>
-  [...lengths.reduce((sums, one) => new Set([...sums, ...[...sums].map((sum) => sum + one)]), new Set([0]))].sort(
-    (a, b) => a - b,
-  );
-
-const sums = sumsOf(rings);
-/** More rings than this are no set that anybody stacks. */
-const most = 8;
-
-/** Of a ring longer than this no crate tells, mm. */
-const { longest } = parts.bellows;
-
-/**
- * What makes an extension, mm: the shortest rings that are long enough, the bellows, or nothing. Focusing does the rest.
- *
- * @param own lengths of the reader's own rings, mm; with none the crate's are taken, and its bellows
- */
-export function extensionInWords(extension: number | undefined, own: readonly number[] = []): string {
-  if (extension === undefined || extension <= 0) return 'lens alone';
-  if (own.length > 0) {
-    const found = sumsOf(own.slice(0, most)).find((length) => length >= extension - 0.05);
-    return found === undefined
-      ? 'longer than your rings: bellows, or another lens'
-      : `lens + ${Number(found.toFixed(1))} mm of your rings`;
-  }
-  const sum = sums.find((length) => length >= extension - 0.05);
-  if (sum !== undefined) return `lens + ${sum} mm of rings`;
-  return extension <= longest ? 'lens + bellows' : 'longer than the bellows: another lens';
-}

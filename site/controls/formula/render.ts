@@ -1,6 +1,7 @@
 import katex from 'katex';
 import type { Formula } from '#core/quantity/formula.ts';
 import { texOf } from '#core/quantity/glossary.ts';
+import { ofConstant } from '#core/quantity/printed-line.ts';
 import { partOf } from '#core/quantity/part.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { widthOf } from './width.ts';
@@ -13,6 +14,8 @@ import { widthOf } from './width.ts';
  */
 const quantityMark = /\\q\{([a-z.-]+)\}/g;
 const quantityPower = /\\q\{([a-z.-]+)\}\^/g;
+/** A constant written out in all its digits; in letters it is rounded, in a line it has as many as that takes. */
+const longConstant = /\d\.\d{6,}/g;
 const numberMark = /@([a-z.-]+)@/g;
 /** KaTeX repeats its source inside the MathML; readers have no use for it. */
 const texAnnotation = /<annotation encoding="application\/x-tex">.*?<\/annotation>/s;
@@ -26,10 +29,11 @@ const column = 30;
  * its part alone: *motion blur* is that of turning, sideways and subject. Throws what KaTeX throws on bad TeX.
  */
 export function symbolicFormula(tex: string): string {
-  const full = tex.replace(quantityMark, (_, id: QuantityName) => letter(id));
+  const short = tex.replace(longConstant, (digits) => String(Number(Number(digits).toPrecision(3))));
+  const full = short.replace(quantityMark, (_, id: QuantityName) => letter(id));
   if (widthOf(full) <= column) return render(full);
-  const [, gives] = [...tex.matchAll(quantityMark)][0] ?? [];
-  return render(tex.replace(quantityMark, (_, id: QuantityName) => partAlone(id, gives) ?? letter(id)));
+  const [, gives] = [...short.matchAll(quantityMark)][0] ?? [];
+  return render(short.replace(quantityMark, (_, id: QuantityName) => partAlone(id, gives) ?? letter(id)));
 }
 
 /**
@@ -40,14 +44,15 @@ export function numericFormula(
   { tex, gives }: Pick<Formula<never>, 'tex' | 'gives'>,
   texts: Readonly<Record<string, string>>,
 ): string {
-  const numbers = (id: QuantityName) => texts[id] ?? '—';
+  const numbers = (name: string) => texts[name] ?? '—';
   // Letters may stand side by side, numbers may not; and a power is that of the number with its unit.
   const rightHandSide = tex.slice(tex.indexOf('=') + 1).replaceAll('\\,', '\\times ');
   const marked = rightHandSide
     .replace(quantityPower, (whole, id: QuantityName) =>
       quantityOf(id).base === '' ? whole : `\\left(\\q{${id}}\\right)^`,
     )
-    .replace(quantityMark, (_, id: string) => `\\text{@${id}@}`);
+    .replace(quantityMark, (_, id: string) => `\\text{@${id}@}`)
+    .replace(longConstant, `\\text{@${ofConstant}@}`);
   const [left, result] = [letter(gives), `\\text{@${gives}@}`];
   // A name in place of a letter takes so much room that the result goes below, where it cannot be missed.
   const line = texOf(gives).startsWith('\\text')

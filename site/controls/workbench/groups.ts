@@ -4,6 +4,12 @@ import type { QuantityName } from '#core/quantity/vocabulary.ts';
 export interface FirstThings<Reading extends string = string> {
   readonly readings: readonly Reading[];
   readonly controls: readonly string[];
+  /** The folds of the rest, where they are not those of the things that controls belong to. */
+  readonly folds?: readonly ControlGroup[];
+  /** The fold that is asked for now, by name. */
+  readonly open?: string | undefined;
+  /** A fold was opened by a press. */
+  readonly onopen?: (name: string) => void;
 }
 
 /** A folded group of controls, called after the thing that they belong to. */

@@ -36,6 +36,8 @@ export interface PlaceState {
   readonly divide: number | undefined;
   /** The reader has arranged it so. */
   readonly onarrange: (arranged: Arranged) => void;
+  /** What it has to show is still being computed, and nothing stands in its place; or that is over. */
+  readonly onwaiting?: (isWaiting: boolean) => void;
 }
 
 /** A sheet that draws itself instead of being drawn on: a picture. */

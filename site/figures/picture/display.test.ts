@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { areasOf, fileName, fitted, likenessInWords, mostDifferent } from './display.ts';
+import { areasOf, fileName, fitted, likenessInWords, mostDifferent, stripesOf } from './display.ts';
 
 const shape = { columns: 768, rows: 512 };
 
@@ -64,5 +64,30 @@ describe('the part that differs most', () => {
       expect(x >= part.x && x < part.x + 12 && y >= part.y && y < part.y + 8).toBe(true);
       expect(part.x >= 0 && part.y >= 0 && part.x + 12 <= 48 && part.y + 8 <= 32).toBe(true);
     }
+  });
+});
+
+describe('the stripes in which two pictures differ', () => {
+  /** A difference as light as *light* says, by the share of the height from the top. */
+  const differing = (light: (down: number) => number, [columns, rows] = [40, 200]) => ({
+    columns,
+    rows,
+    rgba: Uint8ClampedArray.from({ length: 4 * columns * rows }, (_, at) =>
+      at % 4 === 3 ? 255 : light((Math.floor(at / 4 / columns) + 0.5) / rows),
+    ),
+  });
+
+  test('are where it is light all across, each as wide as it is half as light as at most', () => {
+    const stripes = stripesOf(differing((down) => 60 * Math.sin(3 * Math.PI * down) ** 2));
+    expect(stripes).toHaveLength(3);
+    for (const [index, { from, to }] of stripes.entries()) {
+      expect((from + to) / 2).toBeCloseTo((index + 0.5) / 3, 2);
+      expect(to - from).toBeCloseTo(1 / 6, 1);
+    }
+  });
+
+  test('are none where pictures are alike, differ alike everywhere, or differ in a row or two', () => {
+    for (const light of [() => 0, () => 80, (down: number) => 70 + 10 * down, (down: number) => (down > 0.99 ? 90 : 2)])
+      expect(stripesOf(differing(light))).toEqual([]);
   });
 });

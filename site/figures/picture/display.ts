@@ -75,6 +75,40 @@ export function mostDifferent({ columns, rows, rgba }: Pixels): Area {
   return best;
 }
 
+/** A stripe all across a picture, shares of its height from the top. */
+export interface Stripe {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * The stripes in which a picture differs from the other: where the lightness of *difference*, row by row and evened out over a fortieth of the height, is
+ * more than half-way up from where it is least to where it is most. None where it is nearly alike all over, nor stripes thinner than a fortieth.
+ */
+export function stripesOf({ columns, rows, rgba }: Pixels): readonly Stripe[] {
+  const reach = Math.max(1, Math.round(rows / 80));
+  const light = Array.from({ length: rows }, (_, y) => {
+    let sum = 0;
+    for (let at = 4 * y * columns; at < 4 * (y + 1) * columns; at += 4) sum += rgba[at + 1]!;
+    return sum / columns;
+  });
+  const even = light.map((_, y) => {
+    const near = light.slice(Math.max(0, y - reach), y + reach + 1);
+    return near.reduce((a, b) => a + b) / near.length;
+  });
+  const [least, most] = [Math.min(...even), Math.max(...even)];
+  if (most < 1.5 * least + 1) return [];
+  const isIn = even.map((one) => one > (least + most) / 2);
+  const stripes: Stripe[] = [];
+  for (let y = 0; y < rows; y++) {
+    if (!isIn[y] || isIn[y - 1]) continue;
+    let end = y;
+    while (isIn[end]) end++;
+    if (end - y > 2 * reach) stripes.push({ from: y / rows, to: end / rows });
+  }
+  return stripes;
+}
+
 /** A picture as something that can be drawn at any size. */
 export function canvasOf({ columns, rows, rgba }: Pixels): HTMLCanvasElement {
   const canvas = document.createElement('canvas');

@@ -62,6 +62,8 @@ interface FramePlan {
   readonly align: Alignment;
   /** A subject that can be taken hold of needs paper to be drawn away to. */
   readonly subjectMoves: boolean;
+  /** How high above the axis something else stands, mm. */
+  readonly reachesUp?: number;
   readonly held?: HeldFrame | undefined;
 }
 
@@ -76,7 +78,7 @@ interface FramePlan {
 export function frameOf(
   all: readonly RigPositions[],
   box: SheetBox,
-  { room, rows, align, subjectMoves, held }: FramePlan,
+  { room, rows, align, subjectMoves, reachesUp = 0, held }: FramePlan,
 ): Frame {
   const farX = margins.left;
   const left = Math.max(margins.left, subjectMoves ? roomToMove * box.width : 0);
@@ -91,7 +93,11 @@ export function frameOf(
   const sensor = Math.max(...all.map((one) => one.sensor.width)) / 2;
   const bodies = Math.max(...all.flatMap(({ parts }) => parts.map(({ radius }) => radius)));
   const wide = isFar ? fit(apparatus, 0.62) : whole;
-  const scale = Math.min(wide, (0.92 * room) / sensor, Math.max(room / bodies, shrinkForBodies * wide));
+  const scale = Math.min(
+    wide,
+    (0.92 * room) / sensor,
+    Math.max(room / Math.max(bodies, reachesUp), shrinkForBodies * wide),
+  );
   const pixelsPerMillimetre =
     held?.pixelsPerMillimetre ?? (box.onPaper ? drawingScale(1, scale).pixelsPerMillimetre : stepBelow(scale));
   const atRight = box.width - margins.right - bodyBehind * pixelsPerMillimetre;

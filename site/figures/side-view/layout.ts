@@ -70,7 +70,8 @@ function framed(
   const room = Math.max(least * box.text, (band - tallest) / 2 - 0.35 * box.text);
   const positions = chains.map((chain) => chain.positions);
   const subjectMoves = handles.some(({ at }) => at === 'subject');
-  const frame = frameOf(positions, box, { room, rows, align, subjectMoves, held });
+  const reachesUp = Math.max(0, ...chains.map((chain) => chain.reachesUp ?? 0));
+  const frame = frameOf(positions, box, { room, rows, align, subjectMoves, reachesUp, held });
   const places = positions.map(({ sharpPlane, solved, foremost }, index) =>
     sheetPlace(frame, index, {
       axisY: index * band + rows[index]!.above * pitch + room + 0.3 * box.text,

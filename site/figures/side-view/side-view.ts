@@ -25,6 +25,8 @@ export interface SideViewChain {
   readonly around?: Around;
   /** Whether lines from the subject to the rim show what of the sky the lens hides from it. */
   readonly hidesSky?: boolean;
+  /** How high above the axis stands what a lesson lays over it, mm: the scale makes room for that where it can. */
+  readonly reachesUp?: number;
 }
 
 /** A distance to be dimensioned: one of those that `rigSpans` knows, or a part from end to end. */

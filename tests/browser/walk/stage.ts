@@ -39,7 +39,10 @@ interface Found {
  */
 export async function projectAllSteps(page: Page, everyWall: boolean): Promise<void> {
   await page.setViewportSize({ width: 1280, height: 720 });
-  const steps = await page.locator('.stage-steps > li').count();
+  const ids = await page
+    .locator('.stage-steps > li')
+    .evaluateAll((items) => items.map((item) => (item as HTMLElement).dataset['stageNames']!.split(' ')[0]));
+  const steps = ids.length;
   expect(steps).toBeGreaterThan(3);
   const stage = page.locator('.stage');
   const labelOf = ({ step, half }: Place) => `Projected view, step ${step} of ${steps}, ${half}`;
@@ -54,9 +57,9 @@ export async function projectAllSteps(page: Page, everyWall: boolean): Promise<v
   for (const [index, { label, named, question, caption, faults }] of told.entries()) {
     const { step, half } = places[index]!;
     expect(label).toBe(labelOf({ step, half }));
-    expect(named, `step ${step} in the address`).toBe(`${step}`);
+    expect(named, `step ${step} in the address`).toBe(ids[step - 1]);
     expect(question, `step ${step}`).not.toBe('');
-    // While the question is open nothing is given away.
+    // While the question is open nothing is given away; what speaks of a picture waits for it.
     expect(caption, `step ${step}`).toMatch(half === 'answer' ? /^(?!.*(?:[{}]|NaN|undefined)).+/s : /^$/);
     expect(faults, label).toEqual([]);
   }

@@ -1,5 +1,5 @@
-import { around, meet } from '#site/figures/sheet/boxes.ts';
-import type { SideViewLayout } from '#site/figures/side-view/layout.ts';
+import { around, meet } from '../sheet/boxes.ts';
+import type { SideViewLayout } from './layout.ts';
 
 /** Half of what the mark takes of the sheet, pixels. */
 const reach = 14;
@@ -43,4 +43,18 @@ export function placeTurn(
       !boxes.some(({ box }) => meet(around(x, y, reach), box)),
   );
   return free && { ...free, middle, path, reach: middle - free.x };
+}
+
+/** The same for several lenses of a drawing, each clear of those before it: the place of each, undefined where one finds none. */
+export function placeTurns(
+  layout: Pick<SideViewLayout, 'chains' | 'boxes'>,
+  lenses: readonly { readonly chain: number; readonly at: number }[],
+  width: number,
+): readonly (TurnPlace | undefined)[] {
+  let { boxes } = layout;
+  return lenses.map(({ chain, at }) => {
+    const place = placeTurn({ ...layout, boxes }, chain, at, width);
+    if (place) boxes = [...boxes, { what: 'a mark', box: around(place.x, place.y, reach) }];
+    return place;
+  });
 }

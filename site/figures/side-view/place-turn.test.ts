@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { meet, around } from '#site/figures/sheet/boxes.ts';
-import { placeTurn } from './place-turn.ts';
+import { placeTurn, placeTurns } from './place-turn.ts';
 
 type Layout = Parameters<typeof placeTurn>[0];
 
@@ -25,5 +25,17 @@ describe('the mark by which a lens is turned', () => {
 
   it('is left out where nothing is free', () => {
     expect(placeTurn(layoutWith({ left: 0, right: 400, top: 0, bottom: 400 }), 0, 0, 400)).toBeUndefined();
+  });
+
+  it('makes way for the mark of another lens', () => {
+    const [one, other] = placeTurns(
+      layoutWith(),
+      [
+        { chain: 0, at: 0 },
+        { chain: 0, at: 0 },
+      ],
+      400,
+    );
+    expect(meet(around(one!.x, one!.y, 14), around(other!.x, other!.y, 14))).toBe(false);
   });
 });

@@ -1,0 +1,45 @@
+import type { Named } from '#core/quantity/formula.ts';
+import type { RigPositions } from '#core/rig/positions.ts';
+import { cameraPart, contradiction, drawnWithRim, lensPart } from '#site/figures/side-view/lens-on-camera.ts';
+import { parts, rings } from '#site/state/crate.ts';
+
+/** A chain as it is drawn. */
+export interface Drawn {
+  readonly positions: RigPositions;
+  /** What its parts are called; '' for what needs no name. */
+  readonly labels: readonly string[];
+  readonly notice?: string;
+}
+
+type Given = Readonly<
+  Named<
+    | 'magnification'
+    | 'sensor-width'
+    | 'focal-length'
+    | 'focus-magnification'
+    | 'front-principal-depth'
+    | 'principal-separation'
+    | 'pupil-magnification'
+    | 'f-number'
+  >
+>;
+
+const allRings = rings.reduce((sum, length) => sum + length, 0);
+
+/** One lens on a camera at a magnification; past the end of its own focusing on rings or bellows as long as it takes. */
+export function drawnLens(given: Given, name: string): Drawn {
+  const focusMagnification = Math.min(given.magnification, given.focusMagnification);
+  const extension = given.focalLength * (given.magnification - focusMagnification);
+  const lens = { ...given, focusMagnification };
+  const { positions, isContradictory } = drawnWithRim(lens, (frontPrincipalDepth) => [
+    cameraPart(given.sensorWidth),
+    ...(extension > 0 ? [{ part: 'ring', extension } as const] : []),
+    lensPart({ ...lens, frontPrincipalDepth }),
+  ]);
+  const between = extension > allRings && extension <= parts.bellows.longest ? 'bellows' : 'rings';
+  return {
+    positions,
+    labels: ['', ...(extension > 0 ? [between] : []), name],
+    ...(isContradictory && { notice: contradiction }),
+  };
+}

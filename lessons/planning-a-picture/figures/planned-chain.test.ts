@@ -1,0 +1,160 @@
+import fc from 'fast-check';
+import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { textOfChain } from '#site/chain/chain-in-text.ts';
+import { valueOf, printAnswer, type Answer } from '#site/state/answer.ts';
+import type { QuantityName } from '#core/quantity/vocabulary.ts';
+import { closeTo } from '#tests/support/close-to.ts';
+import { bench } from '../bench.svelte.ts';
+import { askedOf, ofAsked, spelledOut } from './asked-of-chain.ts';
+import { chains } from './chains.svelte.ts';
+import { plannedChain, rangesOf } from './planned-chain.ts';
+import { ownReader } from './own-reader.svelte.ts';
+import { subjects } from './subjects.ts';
+
+beforeAll(async () => {
+  chains.atHand = await import('./planned-chain.ts');
+  ownReader.read = (await import('#site/chain/own-in-text.ts')).readOwn;
+});
+afterEach(() => void bench.read(''));
+
+const asked = () => askedOf(bench.named(...ofAsked));
+const rounding = { relative: 1e-6, because: 'focus is found by halving' };
+
+describe('a chain of a plan', () => {
+  it('is set for the size that is wanted, where it reaches it', () => {
+    bench.read('?chain=body-36,ring-24,lens-50&frame-fill=0.1');
+    expect(bench.number('chain.magnification')).toEqual(closeTo(bench.number('magnification'), rounding));
+    expect(bench.answers.magnification).toBeTypeOf('number');
+    // 24 mm over 50 mm, and 0.12 by its own focusing.
+    expect(bench.number('extension')).toBe(24);
+  });
+
+  it('says what it gives where it does not', () => {
+    bench.read('?chain=body-36,ring-24,lens-50');
+    expect(bench.words('magnification')).toBe('3× asked, it gives 0.63× at most');
+    bench.read('?chain=body-36,ring-36,lens-50&frame-fill=0.05');
+    expect(bench.words('magnification')).toBe('0.3× asked, it gives 0.72× at least');
+  });
+
+  it('has its iris set between its marks, and says so where the plan asks for another', () => {
+    bench.read('?chain=body-36,ring-36,lens-50&f-number=32&frame-fill=0.14');
+    expect(bench.number('set.f-number')).toBe(16);
+    expect(plannedChain('body-36,ring-36,lens-50', asked()).notices).toEqual([
+      '50 mm f/1.8 goes from f/1.8 to f/16: f/16 is taken.',
+    ]);
+  });
+
+  it('is the same as one lens where it is one', () => {
+    bench.read('?lens=lens-50&frame-fill=0.2');
+    const one = { ...bench.answers };
+    // Bellows as long as the extension is, and the lens at its closest.
+    bench.read('?chain=body-36,bellows,lens-50&frame-fill=0.2');
+    expect(bench.number('extension')).toEqual(closeTo(valueOf(one.extension)!, rounding));
+    for (const name of ['working-distance', 'effective-f-number', 'depth-of-field', 'slowest.exposure-time'] as const)
+      expect(bench.number(name)).toEqual(closeTo(valueOf(one[name])!, rounding));
+  });
+
+  it('has working that gives what the engine gives, or none', () => {
+    let shown = 0;
+    for (const chain of [
+      'body-36,lens-90,close-up-4',
+      'body-36,ring-36,converter-2,lens-50',
+      'body-36,reversing-ring,lens-28:turned',
+      'body-36,lens-200,coupling-ring,lens-50:turned',
+      'body-36,lens-50,coupling-ring,lens-28:turned',
+      'body-36,bellows,lens-100',
+    ]) {
+      for (const fill of [0.05, 0.2, 0.6]) {
+        bench.read(`?chain=${chain}&frame-fill=${fill}`);
+        for (const name of ['working-distance', 'effective-f-number'] as const) {
+          const worked = bench.number(`chain.${name}`, undefined);
+          if (worked === undefined) continue;
+          shown++;
+          expect(worked, `${chain} ${name}`).toEqual(closeTo(bench.number(name), rounding));
+        }
+      }
+    }
+    expect(shown).toBeGreaterThan(20);
+  });
+
+  it('is the best of the bag for each subject, of the fewest parts that will do', () => {
+    const best = Object.keys(subjects).map((subject) => {
+      bench.read(`?subject=${subject}&chain=bag`);
+      return `${subject}: ${plannedChain('bag', asked()).name}`;
+    });
+    expect(best).toContain('butterfly: 90 mm');
+    expect(best).toContain('stamp: ring 12, 90 mm');
+  });
+
+  it('of what cannot be built or read says so, and leaves no number broken', () => {
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.constantFrom(
+            'body-36',
+            'lens-50',
+            'lens-28:turned',
+            'ring-36',
+            'close-up-4',
+            'converter-2',
+            'objective-4',
+            'bellows:e60',
+            'coupling-ring',
+            'nothing',
+            'my-ring:extension=x',
+            'lens-90:far',
+          ),
+          { minLength: 2, maxLength: 6 },
+        ),
+        fc.constantFrom(0.05, 0.3, 1),
+        (pieces, fill) => {
+          bench.read(`?chain=${pieces.join(',')}&frame-fill=${fill}`);
+          expect(bench.notices).toEqual([]);
+          for (const [name, answer] of Object.entries(bench.answers as Readonly<Record<string, Answer>>)) {
+            expect(valueOf(answer) ?? 0).not.toBeNaN();
+            expect(printAnswer(name as QuantityName, answer)).not.toMatch(/^$|NaN|undefined|null/);
+          }
+          const { notices } = plannedChain(pieces.join(','), asked());
+          if (pieces.some((piece) => piece === 'nothing' || piece.startsWith('my-')))
+            expect(notices.length).toBeGreaterThan(0);
+        },
+      ),
+      { seed: 5, numRuns: 150 },
+    );
+  });
+});
+
+describe('a lens of which something is assumed', () => {
+  const lens =
+    'my-lens:name=My_85:focal-length=85:max-aperture=1.8:focus-distance=800:focusing=whole:iris=camera:register-distance=44';
+
+  it('has ranges that the usual one lies in, and says why', () => {
+    bench.read(`?chain=body-36,ring-36,${lens}&frame-fill=0.08`);
+    const { texts, because } = rangesOf(`body-36,ring-36,${lens}`, asked());
+    const [least, most] = texts['working-distance']!.match(/[\d.]+/g)!.map(Number);
+    expect(least).toBeLessThan(bench.number('working-distance'));
+    expect(most).toBeGreaterThan(bench.number('working-distance'));
+    expect(because).toEqual(['My 85: P, h, HH′, length and m₀ of this lens are assumed.']);
+  });
+
+  it('has none where all is known', () => {
+    bench.read('?chain=body-36,ring-36,lens-90');
+    expect(rangesOf('body-36,ring-36,lens-90', asked())).toEqual({ texts: {}, because: [] });
+  });
+});
+
+describe('what an address may spell out as a chain', () => {
+  it.each(['foo', '', 'body-36', 'a b,c', `${'x,'.repeat(20)}y`, `a,${'b'.repeat(7000)}`])('is not %.30j', (text) => {
+    expect(spelledOut(text)).toBeUndefined();
+  });
+
+  it('comes back as it was read', () => {
+    const text = textOfChain(plannedChain('body-36,ring-12,lens-50', asked()).chain);
+    bench.read(`?chain=${text}`);
+    const address = bench.write('');
+    bench.read('');
+    bench.read(address);
+    expect(bench.chosen('chain')).toBe(text);
+    expect(Object.keys(bench.choices['chain']!.options)).toContain(text);
+  });
+});
