@@ -23,24 +23,28 @@ interface Check {
   readonly ran: ReadonlySet<string>;
 }
 
-function checkOf(name: string): Check {
+const names = readdirSync(here, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => name);
+
+/** What each check runs for a number that others made, and for its other numbers. */
+const runs = names.flatMap((name) => {
   const rows = readCases(JSON.parse(readFileSync(join(here, name, 'cases.json'), 'utf8')), name);
   const ours = answers[`./${name}/ours.ts`]!;
-  const ranFor = (some: readonly ReferenceCase[]) =>
-    counter.formulasRun(() => some.forEach((row) => compare(row, ours)));
-  const metOutside = ranFor(rows.filter(isMadeByOthers));
-  const ranOtherwise = ranFor(rows.filter((row) => !isMadeByOthers(row)));
+  const runOf = (some: readonly ReferenceCase[]) => () => some.forEach((row) => compare(row, ours));
+  return [runOf(rows.filter(isMadeByOthers)), runOf(rows.filter((row) => !isMadeByOthers(row)))];
+});
+const ran = counter.formulasRunBy(runs);
+
+const checks = names.map((name, at): Check => {
+  const [metOutside, ranOtherwise] = [ran[2 * at]!, ran[2 * at + 1]!];
   return {
     name,
     imported: formulasImported(`tests/reference/${name}/ours.ts`),
     metOutside,
     ran: new Set([...metOutside, ...ranOtherwise]),
   };
-}
-
-const checks = readdirSync(here, { withFileTypes: true })
-  .filter((entry) => entry.isDirectory())
-  .map(({ name }) => checkOf(name));
+});
 const formulas = await everyFormula();
 
 it('has formulas and checks to look at', () => {

@@ -23,3 +23,8 @@ it('sees nothing where nothing ran, whatever ran before', () => {
   nearLimit(lens);
   expect([...counter.formulasRun(() => undefined)]).toEqual([]);
 });
+
+it('sees of one after another what each ran', () => {
+  const ran = counter.formulasRunBy([() => nearLimit(lens), () => undefined, () => depthOfField(lens)]);
+  expect(ran.map(({ size }) => size)).toEqual([1, 0, 3]);
+});

@@ -15,8 +15,20 @@ export class CallCounter {
 
   /** Throws what *run* throws. */
   formulasRun(run: () => unknown): ReadonlySet<string> {
+    return this.formulasRunBy([run])[0]!;
+  }
+
+  /** The same for one after another: to be told of all that ran takes as long as hundreds of modules are loaded. Throws what they throw. */
+  formulasRunBy(runs: readonly (() => unknown)[]): readonly ReadonlySet<string>[] {
     this.#taken();
-    run();
+    return runs.map((run) => {
+      run();
+      return this.#formulasTaken();
+    });
+  }
+
+  /** Formula files that ran since it was last asked. */
+  #formulasTaken(): ReadonlySet<string> {
     const found = new Set<string>();
     for (const { url, functions } of this.#taken()) {
       const path = /core\/[a-z-]+\/[a-z-]+\.formula\.ts/.exec(url)?.[0];
