@@ -29,7 +29,7 @@ import { metered } from '#site/state/metered.ts';
 import { askedOf, chainWays, oneLens, ofAsked, ownKit, spelledOut } from './figures/asked-of-chain.ts';
 import { chains } from './figures/chains.svelte.ts';
 import { changes } from './figures/changes.ts';
-import { framesInWords, inTimeInWords, isoInWords, powerInWords, sizeInWords } from './figures/in-words.ts';
+import { finestInWords, framesInWords, inTimeInWords, isoInWords, powerInWords, sizeInWords } from './figures/in-words.ts';
 import { ownLensNumbers } from './figures/own-lens.ts';
 import { askedUpTo } from './figures/questions.ts';
 import { ofSubject, sources, subjects } from './figures/subjects.ts';
@@ -77,6 +77,8 @@ const mounted = step({
     'extension',
     'working-distance',
     'effective-f-number',
+    'iris.effective-f-number',
+    'open.effective-f-number',
     'entrance-pupil-distance',
     'near-limit',
     'far-limit',
@@ -98,6 +100,9 @@ const mounted = step({
       extension: own ? own.extension : set?.extension || undefined,
       workingDistance: numbers.workingDistance,
       effectiveFNumber: numbers.effectiveFNumber,
+      // The iris of one lens is its only stop.
+      irisEffectiveFNumber: own ? own.effectiveFNumber : numbers.irisEffectiveFNumber,
+      openEffectiveFNumber: numbers.openEffectiveFNumber,
       entrancePupilDistance: numbers.entrancePupilDistance,
       nearLimit: numbers.nearLimit,
       farLimit: numbers.farLimit,
@@ -123,11 +128,13 @@ const bothLimits = step({
   evaluate: ({ nearLimit, farLimit }) => ({ depthOfField: nearLimit + farLimit }),
 });
 
-/** The mark that comes to the finest effective f-number: both go in step. */
+/** The mark that comes to the finest effective f-number: by its iris alone a lens goes in step with that. */
 const finestMark = step({
-  from: ['finest.effective-f-number', 'effective-f-number', 'set.f-number'],
+  from: ['finest.effective-f-number', 'iris.effective-f-number', 'set.f-number'],
   gives: ['finest.f-number'],
-  evaluate: (given) => ({ finestFNumber: (given.finestEffectiveFNumber * given.setFNumber) / given.effectiveFNumber }),
+  evaluate: (given) => ({
+    finestFNumber: (given.finestEffectiveFNumber * given.setFNumber) / given.irisEffectiveFNumber,
+  }),
 });
 
 /** How many of the frames are finished while the subject holds. */
@@ -217,6 +224,7 @@ export const bench = new Bench({
     'chain.extension': noneNeeded,
     'working-distance': roomInWords,
     'depth-of-field': { infinite: '∞: no far end' },
+    'finest.f-number': finestInWords,
     'far-limit': { infinite: '∞: everything behind is sharp' },
     'frame-step': { none: 'none: one frame is enough' },
     'frame-count': framesInWords,

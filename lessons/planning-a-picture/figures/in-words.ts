@@ -14,6 +14,28 @@ export function sizeInWords(
   return `${print(asked)} asked, it gives ${print(given)} at ${given < asked ? 'most' : 'least'}`;
 }
 
+/** The mark past which a lens is not closed; and where another stop than its iris limits, that or from where on the mark counts. */
+export function finestInWords(
+  finest: number | undefined,
+  known: {
+    readonly 'set.f-number'?: number;
+    readonly 'iris.effective-f-number'?: number;
+    readonly 'open.effective-f-number'?: number;
+    readonly 'finest.effective-f-number'?: number;
+  },
+): string | undefined {
+  const open = known['open.effective-f-number'];
+  const iris = known['iris.effective-f-number'];
+  const [set, wanted] = [known['set.f-number'], known['finest.effective-f-number']];
+  if (finest === undefined || open === undefined || iris === undefined || set === undefined || wanted === undefined)
+    return undefined;
+  const print = (mark: number) => printQuantity('f-number', mark);
+  if (open >= wanted) return `none: another stop limits to ${printQuantity('effective-f-number', open)}`;
+  // From this mark on the iris is the narrowest.
+  const first = (set * open) / iris;
+  return first > set * (1 + alike) ? `${print(finest)}; another stop limits up to ${print(first)}` : undefined;
+}
+
 const printCount = (count: number) => printQuantity('frame-count', count);
 
 /** Nobody takes more. */

@@ -44,6 +44,31 @@ describe('a chain of a plan', () => {
     ]);
   });
 
+  it('is closed no further than to one mark, whatever is set, by the engine’s cone', () => {
+    const chain = 'body-36,lens-200,coupling-ring,lens-50:turned';
+    for (const fNumber of [4, 5.6, 8, 20]) {
+      bench.read(`?subject=hoverfly-head&chain=${chain}&f-number=${fNumber}`);
+      const mark = bench.number('finest.f-number');
+      expect(mark).toBeCloseTo(25.7, 1);
+      const { circleOfConfusion, wavelength } = asked();
+      expect(bench.would('effective-f-number', { 'f-number': mark })).toEqual(
+        closeTo(circleOfConfusion / (Math.SQRT2 * wavelength), rounding),
+      );
+    }
+  });
+
+  it('has marks without effect where another stop limits, and says up to which', () => {
+    const chain = 'body-36,lens-200,coupling-ring,lens-50:turned';
+    bench.read(`?subject=hoverfly-head&chain=${chain}&f-number=4`);
+    const [, first] = /^f\/25\.7; another stop limits up to f\/([\d.]+)$/.exec(bench.words('finest.f-number'))!;
+    const at = (fNumber: number) => bench.would('effective-f-number', { 'f-number': fNumber });
+    expect(at(0.98 * Number(first))).toEqual(closeTo(at(4), rounding));
+    expect(at(1.02 * Number(first))).toBeGreaterThan(1.01 * at(4));
+    bench.read(`?subject=hoverfly-head&chain=${chain}&f-number=20`);
+    expect(bench.words('finest.f-number')).toBe('f/25.7');
+    expect(bench.words('finest.f-number')).not.toContain('another');
+  });
+
   it('is the same as one lens where it is one', () => {
     bench.read('?lens=lens-50&frame-fill=0.2');
     const one = { ...bench.answers };
