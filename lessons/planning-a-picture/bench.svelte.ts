@@ -29,7 +29,15 @@ import { metered } from '#site/state/metered.ts';
 import { askedOf, chainWays, oneLens, ofAsked, ownKit, spelledOut } from './figures/asked-of-chain.ts';
 import { chains } from './figures/chains.svelte.ts';
 import { changes } from './figures/changes.ts';
-import { finestInWords, framesInWords, inTimeInWords, isoInWords, powerInWords, sizeInWords } from './figures/in-words.ts';
+import {
+  extensionSaid,
+  finestInWords,
+  framesInWords,
+  inTimeInWords,
+  isoInWords,
+  powerInWords,
+  sizeInWords,
+} from './figures/in-words.ts';
 import { ownLensNumbers } from './figures/own-lens.ts';
 import { askedUpTo } from './figures/questions.ts';
 import { ofSubject, sources, subjects } from './figures/subjects.ts';
@@ -151,8 +159,6 @@ const start = lensFor('lens-90')({ ...startsOf(spider, ofSubject), ...startsOf(b
 /** What the list calls a chain that an address spells out. */
 const chainName = (text: string) => spelledOut(text) && (chains.atHand?.spelledName(text) || spelledOut(text));
 
-const noneNeeded = { none: 'none: its own focusing is enough' };
-
 export const bench = new Bench({
   inputs: {
     ...startsOf(spider, ['subject-width', 'frame-fill']),
@@ -220,8 +226,8 @@ export const bench = new Bench({
           : 'its chain is being fetched',
     'chain.focus-magnification': { none: 'a chain has its own rings' },
     'chain.pupil-magnification': { none: 'none: its opening is seen upside down' },
-    extension: noneNeeded,
-    'chain.extension': noneNeeded,
+    extension: extensionSaid,
+    'chain.extension': extensionSaid,
     'working-distance': roomInWords,
     'depth-of-field': { infinite: '∞: no far end' },
     'finest.f-number': finestInWords,

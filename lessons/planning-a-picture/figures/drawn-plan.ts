@@ -1,7 +1,7 @@
 import type { SideViewChain, SideViewHandle } from '#site/figures/side-view/side-view.ts';
 import { bench, ofLens } from '../bench.svelte.ts';
 import { drawnLens, type Drawn } from './drawn-chain.ts';
-import { heightOf } from './light-layout.ts';
+import { heightOf } from './light-at.ts';
 import { plan } from './planned.svelte.ts';
 import { isOpen, type Thing } from './questions.ts';
 

@@ -2,19 +2,7 @@ import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { around, type Box } from '#site/figures/sheet/boxes.ts';
 import { placeLabels, type Wanted } from '#site/figures/sheet/labels.ts';
 import type { SideViewLayout } from '#site/figures/side-view/layout.ts';
-
-/** What shines on the subject: how far from it and how wide, mm. */
-export interface Light {
-  readonly flashDistance: number;
-  readonly sourceSize: number;
-}
-
-/** Between the axis and the light, seen from the subject. */
-export const lean = Math.PI / 3;
-const [along, up] = [Math.cos(lean), Math.sin(lean)];
-
-/** How high above the axis the light reaches, mm. */
-export const heightOf = ({ flashDistance, sourceSize }: Light): number => flashDistance * up + (sourceSize * along) / 2;
+import { along, up, type Light } from './light-at.ts';
 
 /** Half of what a mark to take hold of takes of the sheet, pixels. */
 const grip = 14;

@@ -26,7 +26,8 @@ class Plan {
     return decisionsOf({
       ...bench.named('working-distance', 'flight-distance', 'subject-depth', 'effective-f-number'),
       ...bench.named('circle-of-confusion', 'wavelength', 'frame-count', 'in-time.frame-count'),
-      ...bench.named('ambient.exposure-time', 'needed.flash-power'),
+      ...bench.named('ambient.exposure-time', 'needed.flash-power', 'flash-distance', 'source-size'),
+      hasHole: bench.chosen('source') === 'bowl',
       magnification,
       slowestExposureTime: this.slowest,
     });
@@ -36,6 +37,7 @@ class Plan {
   }
   /** What lights it, the fullest first. */
   get light(): readonly string[] {
+    if (this.decided.isOverexposed) return ['flash: too much light', 'too much'];
     return {
       ambient: [`daylight, ${bench.words('ambient.exposure-time')}`, 'daylight'],
       flash: [`flash, ${bench.words('needed.flash-power')}`, 'flash'],

@@ -17,13 +17,22 @@ class Said {
   readonly chain = $derived(
     plan.isOneLens
       ? `${plan.lensName}: ${this.#spacers}${this.#extension ? `, needs ${bench.words('extension')}` : ''}`
-      : (plan.set?.name ?? bench.words('chain.magnification')),
+      : plan.set
+        ? plan.set.name || 'no lens'
+        : bench.words('chain.magnification'),
   );
+  /** Why there is no chain, where there is none. */
+  get noChain(): 'impossible' | 'coming' | undefined {
+    if (plan.isOneLens || plan.set?.positions) return undefined;
+    return plan.set ? 'impossible' : 'coming';
+  }
   /** Whether the chain gives the size that is wanted. */
   get gives(): SizeGiven {
     if (plan.isOneLens) return this.#spacers.startsWith('longer') ? 'less' : 'asked';
     if (typeof bench.answers.magnification === 'number') return 'asked';
-    return bench.number('chain.magnification', 0) < bench.number('magnification') ? 'less' : 'more';
+    const given = bench.number('chain.magnification', 0);
+    if (given < bench.number('magnification')) return 'less';
+    return given * bench.inputs['subject-width'] > bench.inputs['sensor-width'] ? 'beyond' : 'more';
   }
 
   /** Where something of a lens is assumed, between what room and light lie, and why. */
