@@ -40,6 +40,7 @@ import {
 } from './figures/in-words.ts';
 import { ownLensNumbers } from './figures/own-lens.ts';
 import { askedUpTo } from './figures/questions.ts';
+import { ranged } from './figures/ranged.svelte.ts';
 import { ofSubject, sources, subjects } from './figures/subjects.ts';
 
 /** What a lens brings along. */
@@ -159,6 +160,10 @@ const start = lensFor('lens-90')({ ...startsOf(spider, ofSubject), ...startsOf(b
 /** What the list calls a chain that an address spells out. */
 const chainName = (text: string) => spelledOut(text) && (chains.atHand?.spelledName(text) || spelledOut(text));
 
+/** The range of an answer of this bench as it stands: what stands elsewhere, in prose, has none. */
+const rangeOf = (name: 'working-distance' | 'effective-f-number', value: number | undefined): string | undefined =>
+  value !== undefined && value === bench.number(name, undefined) ? ranged.of?.(name) : undefined;
+
 export const bench = new Bench({
   inputs: {
     ...startsOf(spider, ['subject-width', 'frame-fill']),
@@ -228,7 +233,8 @@ export const bench = new Bench({
     'chain.pupil-magnification': { none: 'none: its opening is seen upside down' },
     extension: extensionSaid,
     'chain.extension': extensionSaid,
-    'working-distance': roomInWords,
+    'working-distance': (room) => rangeOf('working-distance', room) ?? roomInWords(room),
+    'effective-f-number': (fNumber) => rangeOf('effective-f-number', fNumber),
     'depth-of-field': { infinite: '∞: no far end' },
     'finest.f-number': finestInWords,
     'far-limit': { infinite: '∞: everything behind is sharp' },

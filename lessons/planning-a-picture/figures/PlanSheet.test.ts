@@ -66,10 +66,10 @@ const said = (what: string, text: string, size: number, x: number, y: number): N
 
 function inFrame(area: Area): Named[] {
   const { text, small } = area;
-  const at = frameLayout(bench.inputs['frame-fill'], area);
+  const at = frameLayout(bench.inputs['frame-fill'], plan.givenFill, area);
   const m = fitting([`m ${words('magnification')}`, `m ${words('chain.magnification')}`], text, area.width - 10);
-  const [from, to] = [at.centre.x - at.half, at.centre.x + at.half];
-  const fill: Span = { name: 'frame-fill', letter: '', value: words('frame-fill'), from, to, fromY: at.centre.y };
+  const [from, to] = [at.centre.x - at.measured, at.centre.x + at.measured];
+  const fill: Span = { name: 'frame-fill', letter: '', value: plan.fillSaid, from, to, fromY: at.centre.y };
   return [
     said('magnification', m, text, at.wordsX, at.wordsY),
     ...dimensioned([fill], at.frame.y + at.frame.height + 1.1 * small, 1, small, area.x + area.width),
@@ -190,6 +190,37 @@ describe('the drawing of a plan', () => {
       for (const [thing, mark] of Object.entries(marks) as [Thing, RegExp][])
         expect(mark.test(body), `${setting}: ${thing}`).toBe(isOpen(thing, question));
     }
+  });
+
+  it('has the subject as large as the chain makes it, beside what is asked', () => {
+    const drawn = (search: string) => {
+      bench.read(`?${search}`);
+      const { subject, asked, frame, measured } = frameLayout(
+        bench.inputs['frame-fill'],
+        plan.givenFill,
+        planAreas(boxes[0]!).frame,
+      );
+      const share = (half: number | undefined) => half && Math.round((200 * half) / frame.width);
+      return { subject: share(subject?.rx), asked: share(asked?.rx), measured: share(measured), said: plan.fillSaid };
+    };
+    // 1.46 × 6 mm / 36 mm.
+    expect(drawn('chain=body-36,lens-90,close-up-4')).toEqual({
+      subject: 24,
+      asked: 50,
+      measured: 24,
+      said: '24.4\u202f%',
+    });
+    expect(drawn('chain=body-36,bellows,lens-90').asked).toBeUndefined();
+    expect(drawn('')).toEqual({ subject: 50, asked: undefined, measured: 50, said: '50\u202f%' });
+    // 3.78 × 60 mm is six pictures wide.
+    const tooLarge = drawn('subject=butterfly&chain=body-36,lens-200,coupling-ring,lens-50:turned');
+    expect([tooLarge.measured, tooLarge.subject! > 500]).toEqual([100, true]);
+    expect(drawn('chain=body-36,lens-999')).toEqual({
+      subject: undefined,
+      asked: 50,
+      measured: 50,
+      said: '50\u202f% asked',
+    });
   });
 
   it('says what a distance comes to once it is settled', () => {

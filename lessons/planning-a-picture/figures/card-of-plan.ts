@@ -12,7 +12,7 @@ export function cardNow() {
     head: subjects[plan.subject].label,
     rows: planRows(
       plan.decided,
-      (name) => said.answer(name),
+      (name) => bench.words(name),
       {
         chain: said.chain,
         checks: `${first}; ${second}`,

@@ -6,6 +6,7 @@ import type { SizeGiven } from './plan.ts';
 import type { Ranged } from './planned-chain.ts';
 import { plan } from './planned.svelte.ts';
 import { questions } from './questions.ts';
+import { ranged } from './ranged.svelte.ts';
 
 type Texts = Readonly<Partial<Record<Ranged, string>>>;
 
@@ -53,20 +54,16 @@ class Said {
       because: [],
     };
   });
-
-  /** An answer as the card has it: its range where it has one. */
-  answer(name: Parameters<typeof bench.words>[0]): string {
-    return this.ranges.texts[name as Ranged] ?? bench.words(name);
-  }
 }
 
 export const said = new Said();
+ranged.of = (name) => said.ranges.texts[name];
 
 /** The plan for listeners. */
 export function planInWords(): string {
   const words = (name: Parameters<typeof bench.words>[0]) => bench.words(name);
   return (
-    `Answered up to question ${plan.question}, ${questions[plan.question - 1]!.title}. The subject takes ${words('frame-fill')} of the picture’s width: ${words('magnification')}. ` +
+    `Answered up to question ${plan.question}, ${questions[plan.question - 1]!.title}. The subject ${plan.givenFill === undefined ? 'is to take' : 'takes'} ${plan.fillSaid.replace(' asked', '')} of the picture’s width: ${words('magnification')}. ` +
     `Chain: ${said.chain}. From the rim of the lens to the subject: ${words('working-distance')}, wanted ${words('flight-distance')}. ` +
     `It is ${words('subject-depth')} deep, one frame by its rays ${words('depth-of-field')}: ${plan.frames}. ` +
     `${plan.light[0]}. The light is ${words('flash-distance')} from the subject and looks ${words('source-angle')} wide.`
@@ -75,6 +72,10 @@ export function planInWords(): string {
 
 /** What a reader has to know of the chain that is planned: what of a link could not be used, and what is assumed of its lenses. */
 export const notesNow = (): readonly string[] => [...(plan.set?.notices ?? []), ...said.ranges.because];
+
+/** Why nothing can be put together, in one sentence: of several reasons the first. */
+export const brokenNow = (): string | undefined =>
+  said.noChain === 'impossible' ? `${plan.set!.notices[0]!.split('. ')[0]!.replace(/\.$/, '')}.` : undefined;
 
 /** Why no chain is drawn. */
 export const noChainNow = (): string =>
