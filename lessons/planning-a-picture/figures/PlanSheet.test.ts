@@ -134,7 +134,7 @@ function inSide(area: Area): Named[] {
     light: plan.light,
     softness: [`${words('source-angle')} wide, from ${words('flash-distance')}`, `${words('source-angle')} wide`],
   });
-  if (lamp) expect(lamp.beam + lamp.source).not.toMatch(/NaN|Infinity/);
+  if (lamp) expect(lamp.beam + lamp.source + (lamp.broken ?? '')).not.toMatch(/NaN|Infinity/);
   const labels = lamp?.labels.map(({ text, box }) => ({ what: text, box })) ?? [];
   return [...layout.boxes, ...labels].map(({ what, box }) => ({
     what,
@@ -232,5 +232,26 @@ describe('the drawing of a plan', () => {
     expect(said(2)).toEqual(['?', bench.words('extension')]);
     expect(said(3)).toEqual([bench.words('working-distance'), bench.words('extension')]);
     expect(Object.keys(settledBy)).toHaveLength(7);
+    bench.read('?question=2&chain=body-36,lens-90,close-up-4');
+    expect(drawnPlan()!.dimensions!.map(({ name }) => name)).not.toContain('extension');
+  });
+
+  it('has no name for what nobody can put between lens and camera', () => {
+    const drawn = (search: string) => {
+      bench.read(`?question=2&${search}`);
+      const { labels, notice } = drawnPlan()!;
+      return [labels![1], notice];
+    };
+    expect(drawn('frame-fill=1')).toEqual(['', 'longer than the bellows']);
+    expect(drawn('frame-fill=0.5')).toEqual(['bellows', undefined]);
+    expect(drawn('frame-fill=0.2')).toEqual(['rings', undefined]);
+  });
+
+  it('has the way to a light beyond its edge broken off', () => {
+    const isBroken = (distance: number) => {
+      bench.read(`?question=8&flash-distance=${distance}`);
+      return render(Bench, {}).body.includes('class="broken');
+    };
+    expect([isBroken(100), isBroken(1300)]).toEqual([false, true]);
   });
 });

@@ -50,6 +50,7 @@ class Plan {
 
   /** What lights it, the fullest first. */
   get light(): readonly string[] {
+    if (this.decided.isNone) return ['nothing to light'];
     if (this.decided.isOverexposed) return ['flash: too much light', 'too much'];
     return {
       ambient: [`daylight, ${bench.words('ambient.exposure-time')}`, 'daylight'],
