@@ -323,7 +323,7 @@ export { subjectOf, subjects } from './picture/subjects/subjects.ts';
 export { fieldOf, type View } from './picture/view.ts';
 
 export { chanceFrom } from './chance/chance-from.ts';
-export { swayFrom } from './chance/sway.ts';
+export { swayFrom, type Band } from './chance/sway.ts';
 export { seedFromText } from './chance/seed-from-text.ts';
 
 export { practiceText, readPracticeText, type PracticeAddress, type PracticeReading } from './practice/address.ts';
