@@ -1,10 +1,12 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { writeChain } from '#site/chain/chain-text.ts';
 import { ownCircle } from '#site/state/kept-circle.ts';
 import { opened } from './opened.ts';
 import { placedChain } from './placed.ts';
 import { firstState } from './state.ts';
 
+// Other tests share what this page keeps.
+beforeEach(() => ownCircle.write(null));
 afterEach(() => ownCircle.write(null));
 
 describe('what an address asks of the bench', () => {
