@@ -7,7 +7,8 @@ import type { KitPart, KitValue } from './part.ts';
 import second from './second-version.json' with { type: 'json' };
 
 const plain = (text: string) => text.replaceAll('\u202f', ' ');
-const fieldOf = (kind: 'lens' | 'camera' | 'ring' | 'finite-objective', key: string) => planOf(kind).fields.find((one) => one.key === key)!;
+const fieldOf = (kind: 'lens' | 'camera' | 'ring' | 'finite-objective', key: string) =>
+  planOf(kind).fields.find((one) => one.key === key)!;
 const focal = fieldOf('lens', 'focal-length');
 
 describe('what is typed into a field', () => {
