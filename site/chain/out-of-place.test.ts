@@ -55,3 +55,13 @@ describe('an objective', () => {
     expect(said(text)).toEqual([expect.stringMatching(words)]);
   });
 });
+
+describe('a tube lens alone', () => {
+  it.each([`${camera},${tube}`, `${camera},${ring(156)},${tube}`])('is told what it lacks: %s', (text) => {
+    expect(placedChain(readChain(text).chain)).toMatchObject({
+      kind: 'impossible',
+      at: text.split(',').length - 1,
+      why: 'put an infinity objective in front of it.',
+    });
+  });
+});
