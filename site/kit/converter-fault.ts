@@ -34,7 +34,7 @@ export function faultOfConverter(part: NewPart): Fault | undefined {
   if (Math.abs(frontPrincipalDepth) > converterLength) {
     return {
       key: 'front-principal-depth',
-      message: `“h” is more than the converter is long. It takes from −${length(converterLength)} to ${length(converterLength)}.`,
+      message: `“h” takes at most the converter’s length, ${length(converterLength)}.`,
     };
   }
   const moved = converterLength - principalSeparation;
@@ -48,7 +48,7 @@ export function faultOfConverter(part: NewPart): Fault | undefined {
   if (Math.abs(factor / engraved - 1) > rounded) {
     return {
       key: 'focal-length',
-      message: `With these numbers it enlarges ${times(factor)}, and ${times(engraved)} is engraved. With this HH′ and this length its focal length is about ${length((moved * engraved) / (engraved - 1) ** 2)}.`,
+      message: `By these numbers it enlarges ${times(factor)}, and ${times(engraved)} is engraved: with this HH′ and this length its focal length is about ${length((moved * engraved) / (engraved - 1) ** 2)}.`,
     };
   }
   const register = frontPrincipalDepth - focalLength * (1 - 1 / factor);
@@ -56,7 +56,7 @@ export function faultOfConverter(part: NewPart): Fault | undefined {
   if (register >= least && register <= most) return undefined;
   return {
     key: 'front-principal-depth',
-    message: `No lens forms its picture where this converter takes it up: with these numbers ${Math.round(register)} mm behind its front ring. Registers go from ${printQuantity('register-distance', least)} to ${printQuantity('register-distance', most)}.`,
+    message: `No lens forms its picture ${Math.round(register)} mm behind its mount, where this converter takes it up by these numbers.`,
   };
 }
 

@@ -151,7 +151,7 @@ describe('what cannot be is refused, with the field and what it takes:', () => {
     [
       'a converter whose plane is farther back than its end',
       changed(doubler, { 'front-principal-depth': 300 }),
-      /“h” is more than the converter is long\. It takes from −40 mm to 40 mm/,
+      /“h” takes at most the converter’s length, 40 mm/,
     ],
     [
       'a converter whose planes are farther apart than it is long',
