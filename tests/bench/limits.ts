@@ -25,7 +25,8 @@ export const limits = {
   chainsJs: 27_500,
   /**
    * Of the bench: a page with a chain in it and its list; numbers, what sets a second chain, and what hands do come once the figure stands. What
-   * makes, reads and writes chains stands in files by itself, for plans and lists of chains load it without the bench: 0.9 KB more than in one. What says that an objective is out of its place comes later.
+   * makes, reads and writes chains stands in files by itself, for plans and lists of chains load it without the bench: 0.9 KB more than in one. What
+   * says that an objective is out of its place comes later.
    */
   benchJs: 70_400,
   /** Of the other pages beside the lessons, by the name of each; the field card has chains, which plans share with it. */
