@@ -1,3 +1,5 @@
+import { shorten } from '#site/state/address.ts';
+
 /** What a figure is set to: inputs in base units by id, choices by name. The rest is at the lesson's start. */
 export type Setting = Readonly<Record<string, number | string>>;
 
@@ -55,6 +57,12 @@ export function placeIn(search: string, names: readonly (readonly string[])[]): 
   const named = parameters.get('stage') ?? '';
   const step = names.findIndex((all) => all.includes(named)) + 1;
   return step > 0 ? { step, answered: parameters.has('answered') } : undefined;
+}
+
+/** What a query calls a step, as far as it is quoted, where none has that name. */
+export function unknownStepIn(search: string, names: readonly (readonly string[])[]): string | undefined {
+  const named = new URLSearchParams(search).get('stage');
+  return named === null || placeIn(search, names) ? undefined : shorten(named);
 }
 
 /** True where a query says where it stands in the demonstration and nothing of the figure. */
