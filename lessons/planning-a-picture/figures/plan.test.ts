@@ -28,22 +28,41 @@ describe('a plan', () => {
     expect(planRows(decisionsOf(spider), (name) => name, words).map(({ title }) => title[0])).toEqual([...'12345678']);
   });
 
+  it('says in words how many frames there are, and how many of them there is no time for', () => {
+    const printed = {
+      'frame-count': '38',
+      'frame-step': '0.0789 mm',
+      'in-time.frame-count': '16',
+      'time-limit': '8 s',
+    } as Readonly<Record<string, string>>;
+    const frames = (plan: Planned) =>
+      planRows(decisionsOf(plan), (name) => printed[name] ?? name, words).find(({ title }) => title === '5 Frames');
+    expect(frames(spider)).toEqual({
+      title: '5 Frames',
+      answer: '38 frames, 0.0789 mm apart; only 16 of them done in 8 s',
+      change: 'take it smaller (question 1)',
+    });
+    expect(frames({ ...spider, inTimeFrameCount: 38 })).toMatchObject({ answer: '38 frames, 0.0789 mm apart' });
+  });
+
   it('names the earlier answer to change, and nothing where all hold', () => {
-    expect(changesOf(spider)).toEqual(['5 Frames: change 1: smaller']);
+    expect(changesOf(spider)).toEqual(['5 Frames: take it smaller (question 1)']);
     expect(changesOf({ ...spider, inTimeFrameCount: 38 })).toEqual([]);
     expect(changesOf({ ...spider, inTimeFrameCount: 38, flightDistance: 80 })).toEqual([
-      '3 Room: change 2: longer lens',
+      '3 Room: a longer lens (question 2)',
     ]);
     expect(changesOf({ ...spider, effectiveFNumber: 36 })).toEqual(['4 f-number: open up']);
     expect(changesOf({ ...spider, subjectDepth: 0.08, effectiveFNumber: 18, frameCount: 2 })).toEqual([
       '4 f-number: close further',
     ]);
-    expect(changesOf({ ...spider, inTimeFrameCount: 38, neededFlashPower: 2 })).toEqual(['6 Light: change ISO or 4']);
+    expect(changesOf({ ...spider, inTimeFrameCount: 38, neededFlashPower: 2 })).toEqual([
+      '6 Light: another ISO, or f-number (question 4)',
+    ]);
     expect(changesOf({ ...spider, inTimeFrameCount: 38 }, { ...words, gives: 'more' })).toEqual([
-      '2 Chain: change 1: larger',
+      '2 Chain: take it larger (question 1)',
     ]);
     expect(changesOf({ ...spider, inTimeFrameCount: 38 }, { ...words, gives: 'less' })).toEqual([
-      '2 Chain: change 1: smaller',
+      '2 Chain: take it smaller (question 1)',
     ]);
   });
 });

@@ -20,6 +20,7 @@ type Print = (
     | 'frame-count'
     | 'frame-step'
     | 'in-time.frame-count'
+    | 'time-limit'
     | 'ambient.exposure-time'
     | 'needed.flash-power'
     | 'iso'
@@ -30,6 +31,9 @@ type Print = (
 /** Whether a chain gives the size that is asked for. */
 export type SizeGiven = 'asked' | 'less' | 'more';
 
+/** In words that hold away from the page: on paper nobody is asked the questions. */
+const smaller = 'take it smaller (question 1)';
+
 /** The eight answers, each with the earlier one to change where it fails. */
 export function planRows(
   decided: Decisions,
@@ -38,7 +42,9 @@ export function planRows(
 ): readonly PlanRow[] {
   const rows = allRows(decided, print, words);
   // What leans on a chain that shows nothing says so; the chain alone is to be changed.
-  return decided.isNone ? rows.map((row, at) => ({ ...row, change: at === 1 ? 'change 1 or 2' : undefined })) : rows;
+  return decided.isNone
+    ? rows.map((row, at) => ({ ...row, change: at === 1 ? 'another size or chain (question 1 or 2)' : undefined }))
+    : rows;
 }
 
 function allRows(
@@ -51,12 +57,12 @@ function allRows(
     {
       title: '2 Chain',
       answer: words.chain,
-      change: { asked: undefined, less: 'change 1: smaller', more: 'change 1: larger' }[words.gives],
+      change: { asked: undefined, less: smaller, more: 'take it larger (question 1)' }[words.gives],
     },
     {
       title: '3 Room',
       answer: `${print('working-distance')}, wanted ${print('flight-distance')}`,
-      change: hasRoom ? undefined : 'change 2: longer lens',
+      change: hasRoom ? undefined : 'a longer lens (question 2)',
     },
     {
       title: '4 f-number',
@@ -69,8 +75,11 @@ function allRows(
         ? print('frame-count')
         : frames === 'one-frame' || frames === 'close-further'
           ? 'one'
-          : `${print('frame-count')} × ${print('frame-step')}, done: ${print('in-time.frame-count')}`,
-      change: frames === 'too-slow' ? 'change 1: smaller' : undefined,
+          : `${print('frame-count')} frames, ${print('frame-step')} apart` +
+            (frames === 'too-slow'
+              ? `; only ${print('in-time.frame-count')} of them done in ${print('time-limit')}`
+              : ''),
+      change: frames === 'too-slow' ? smaller : undefined,
     },
     {
       title: '6 Light',
@@ -81,7 +90,7 @@ function allRows(
           : light === 'flash'
             ? `flash ${print('needed.flash-power')}, ISO ${print('iso')}`
             : `neither at ISO ${print('iso')}`,
-      change: light === 'higher-iso' ? 'change ISO or 4' : undefined,
+      change: light === 'higher-iso' ? 'another ISO, or f-number (question 4)' : undefined,
     },
     { title: '7 Softness', answer: `light ${print('source-angle')} wide, ${print('flash-distance')} off` },
     { title: '8 Check', answer: words.checks },
