@@ -60,7 +60,7 @@ describe('the part that differs most', () => {
       const difference = dark(48, 32);
       difference.rgba[4 * (y * 48 + x)] = 200;
       const part = mostDifferent(difference);
-      expect(part).toMatchObject({ width: 48 / enlargement, height: 32 / enlargement });
+      expect(part).toMatchObject({ width: Math.ceil(48 / enlargement), height: Math.ceil(32 / enlargement) });
       expect(x >= part.x && x < part.x + part.width && y >= part.y && y < part.y + part.height).toBe(true);
       expect(part.x >= 0 && part.y >= 0 && part.x + part.width <= 48 && part.y + part.height <= 32).toBe(true);
     }

@@ -6,7 +6,7 @@ export const arrangements = ['side-by-side', 'divided', 'difference', 'enlarged'
 export type Arrangement = (typeof arrangements)[number];
 
 /** How many times the enlarged part is larger than it is in the whole picture: no more, for a halo is seen by its edge, and it is wide. */
-export const enlargement = 2;
+export const enlargement = 1.5;
 
 /** A rectangle of the screen, pixels. */
 export interface Area {
