@@ -6,7 +6,7 @@ import { cardLayout, wrapped } from './card-layout.ts';
 const rows = Array.from({ length: 8 }, (_, at) => ({
   title: `${at + 1} Softness`,
   answer:
-    at === 4 ? '38 frames, 0.0789 mm apart; only 16 of them done in 8 s' : '90 mm f/2.8 macro: lens + bellows, 145 mm',
+    at === 4 ? '38 frames, 0.0789 mm apart; only 16 of 38 done in 8 s' : '90 mm f/2.8 macro: lens + bellows, 145 mm',
   change: at === 4 ? 'take it smaller (question 1)' : undefined,
 }));
 const boxes = [

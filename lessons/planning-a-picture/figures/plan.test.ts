@@ -32,14 +32,14 @@ describe('a plan', () => {
     const printed = {
       'frame-count': '38',
       'frame-step': '0.0789 mm',
-      'in-time.frame-count': '16',
+      'in-time.frame-count': '16 of 38',
       'time-limit': '8 s',
     } as Readonly<Record<string, string>>;
     const frames = (plan: Planned) =>
       planRows(decisionsOf(plan), (name) => printed[name] ?? name, words).find(({ title }) => title === '5 Frames');
     expect(frames(spider)).toEqual({
       title: '5 Frames',
-      answer: '38 frames, 0.0789 mm apart; only 16 of them done in 8 s',
+      answer: '38 frames, 0.0789 mm apart; only 16 of 38 done in 8 s',
       change: 'take it smaller (question 1)',
     });
     expect(frames({ ...spider, inTimeFrameCount: 38 })).toMatchObject({ answer: '38 frames, 0.0789 mm apart' });

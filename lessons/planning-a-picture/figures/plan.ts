@@ -76,9 +76,7 @@ function allRows(
         : frames === 'one-frame' || frames === 'close-further'
           ? 'one'
           : `${print('frame-count')} frames, ${print('frame-step')} apart` +
-            (frames === 'too-slow'
-              ? `; only ${print('in-time.frame-count')} of them done in ${print('time-limit')}`
-              : ''),
+            (frames === 'too-slow' ? `; only ${print('in-time.frame-count')} done in ${print('time-limit')}` : ''),
       change: frames === 'too-slow' ? smaller : undefined,
     },
     {
