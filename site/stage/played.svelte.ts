@@ -43,7 +43,7 @@ export class Played {
     const { notices: _, ...arranged } = readArranged(search);
     this.arranged = arranged;
     this.#search = search;
-    this.wait.begin();
+    this.wait.isPressed = false;
     if (happening) this.arrive = showHappening(this.#bench, before, () => (this.arrive = undefined));
   }
 

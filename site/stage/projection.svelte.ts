@@ -58,9 +58,7 @@ export class Projection {
   }
 
   /** The query that opens the first step. */
-  get first(): string {
-    return this.#steps[0]!.asked;
-  }
+  readonly first = this.#steps[0]!.asked;
 
   readonly #names = this.#steps.map(({ names }) => names);
 
@@ -85,7 +83,7 @@ export class Projection {
     }
     this.place = named;
     this.unknown = unknownStepIn(location.search, this.#names);
-    this.wait.begin();
+    this.wait.isPressed = false;
     if (named) this.#left = named;
     this.blank = false;
     this.typed = '';

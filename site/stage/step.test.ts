@@ -95,5 +95,5 @@ it('quotes what a link calls a step and none is called, and no more of it than i
   ]);
   expect(unknown('?stage=no-such&extension=3')).toBe('no-such');
   expect(unknown('?stage=')).toBe('');
-  expect(unknown(`?stage=${'x'.repeat(90)}`)).toBe(`${'x'.repeat(24)}…`);
+  expect(unknown(`?stage=${'x'.repeat(90)}`)).toBe('x'.repeat(24));
 });

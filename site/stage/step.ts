@@ -1,5 +1,3 @@
-import { shorten } from '#site/state/address.ts';
-
 /** What a figure is set to: inputs in base units by id, choices by name. The rest is at the lesson's start. */
 export type Setting = Readonly<Record<string, number | string>>;
 
@@ -61,8 +59,7 @@ export function placeIn(search: string, names: readonly (readonly string[])[]): 
 
 /** What a query calls a step, as far as it is quoted, where none has that name. */
 export function unknownStepIn(search: string, names: readonly (readonly string[])[]): string | undefined {
-  const named = new URLSearchParams(search).get('stage');
-  return named === null || placeIn(search, names) ? undefined : shorten(named);
+  return placeIn(search, names) ? undefined : new URLSearchParams(search).get('stage')?.slice(0, 24);
 }
 
 /** True where a query says where it stands in the demonstration and nothing of the figure. */

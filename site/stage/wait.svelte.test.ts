@@ -6,7 +6,7 @@ it('keeps the first press while a picture is computed, says so, and lets the sec
   wait.isOn = true;
   expect(wait.words).toBe(captionToCome);
   expect(wait.keeps(1)).toBe(true);
-  expect(wait.words).toBe(captionToSkip);
+  expect(wait.words).toBe(`${captionToCome}${captionToSkip}`);
   expect(wait.keeps(1)).toBe(false);
 });
 
@@ -27,7 +27,7 @@ it('has forgotten at the next place what was pressed', () => {
   const wait = new Wait();
   wait.isOn = true;
   wait.keeps(1);
-  wait.begin();
+  wait.isPressed = false;
   expect(wait.words).toBe(captionToCome);
   expect(wait.keeps(1)).toBe(true);
 });

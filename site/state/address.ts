@@ -74,7 +74,7 @@ export function readAddress(search: string, plan: AddressPlan): AddressReading {
 }
 
 /** Foreign text is quoted back in part: enough to recognise, too little to flood the page. */
-export function shorten(text: string): string {
+function shorten(text: string): string {
   return text.length > 24 ? `${text.slice(0, 24)}…` : text;
 }
 
