@@ -32,30 +32,49 @@ describe('a plan', () => {
     expect(planRows(decisionsOf(spider), (name) => name, words).map(({ title }) => title[0])).toEqual([...'12345678']);
   });
 
+  it('says in words how many frames there are, and how many of them there is no time for', () => {
+    const printed = {
+      'frame-count': '38',
+      'frame-step': '0.0789 mm',
+      'in-time.frame-count': '16 of 38',
+      'time-limit': '8 s',
+    } as Readonly<Record<string, string>>;
+    const frames = (plan: Planned) =>
+      planRows(decisionsOf(plan), (name) => printed[name] ?? name, words).find(({ title }) => title === '5 Frames');
+    expect(frames(spider)).toEqual({
+      title: '5 Frames',
+      answer: '38 frames, 0.0789 mm apart; only 16 of 38 done in 8 s',
+      change: 'take it smaller (question 1)',
+    });
+    expect(frames({ ...spider, inTimeFrameCount: 38 })).toMatchObject({ answer: '38 frames, 0.0789 mm apart' });
+  });
+
   it('names the earlier answer to change, and nothing where all hold', () => {
-    expect(changesOf(spider)).toEqual(['5 Frames: change 1: smaller']);
+    expect(changesOf(spider)).toEqual(['5 Frames: take it smaller (question 1)']);
     expect(changesOf({ ...spider, inTimeFrameCount: 38 })).toEqual([]);
     expect(changesOf({ ...spider, inTimeFrameCount: 38, flightDistance: 80 })).toEqual([
-      '3 Room: change 2: longer lens',
+      '3 Room: a longer lens (question 2)',
     ]);
     expect(changesOf({ ...spider, effectiveFNumber: 36 })).toEqual(['4 f-number: open up']);
     expect(changesOf({ ...spider, subjectDepth: 0.08, effectiveFNumber: 18, frameCount: 2 })).toEqual([
       '4 f-number: close further',
     ]);
-    expect(changesOf({ ...spider, inTimeFrameCount: 38, neededFlashPower: 2 })).toEqual(['6 Light: change ISO or 4']);
+    expect(changesOf({ ...spider, inTimeFrameCount: 38, neededFlashPower: 2 })).toEqual([
+      '6 Light: another ISO, or f-number (question 4)',
+    ]);
     expect(changesOf({ ...spider, inTimeFrameCount: 38 }, { ...words, gives: 'more' })).toEqual([
-      '2 Chain: change 1: larger',
+      '2 Chain: take it larger (question 1)',
     ]);
     expect(changesOf({ ...spider, inTimeFrameCount: 38 }, { ...words, gives: 'less' })).toEqual([
-      '2 Chain: change 1: smaller',
+      '2 Chain: take it smaller (question 1)',
     ]);
-    expect(changesOf(held, { ...words, gives: 'beyond' })).toEqual(['2 Chain: change 2']);
+    expect(changesOf(held, { ...words, gives: 'beyond' })).toEqual(['2 Chain: another chain (question 2)']);
   });
 
   it('has one advice at a time: that of the first answer that fails', () => {
     const failing = { ...spider, flightDistance: 80, effectiveFNumber: 36, neededFlashPower: 2 };
-    expect(changesOf(failing, { ...words, gives: 'more' })).toEqual(['2 Chain: change 1: larger']);
-    expect(changesOf(failing)).toEqual(['3 Room: change 2: longer lens']);
+    expect(changesOf(failing, { ...words, gives: 'more' })).toEqual(['2 Chain: take it larger (question 1)']);
+    expect(changesOf(failing)).toEqual(['3 Room: a longer lens (question 2)']);
     expect(changesOf({ ...failing, flightDistance: 30 })).toEqual(['4 f-number: open up']);
   });
 
@@ -69,9 +88,11 @@ describe('a plan', () => {
   });
 
   it('fails at a light that stands too near to the subject, or in the way of the lens', () => {
-    expect(changesOf({ ...held, flashDistance: 25 })).toEqual(['7 Softness: change 3, or 7: farther']);
+    expect(changesOf({ ...held, flashDistance: 25 })).toEqual([
+      '7 Softness: farther off, or more room (question 3 or 7)',
+    ]);
     expect(changesOf({ ...held, flashDistance: 30, sourceSize: 300 })).toEqual([
-      '7 Softness: change 7: smaller or farther',
+      '7 Softness: a smaller light, or farther off (question 7)',
     ]);
     // At 60 degrees its lower end meets the axis where it is 2 tan 60° as wide as it is far.
     const just = 30 * 2 * Math.sqrt(3);
@@ -94,8 +115,8 @@ describe('a plan', () => {
       planRows(nothingSharp, (name) => name, more).flatMap(({ title, change }) =>
         change ? [`${title}: ${change}`] : [],
       );
-    expect(changes(words)).toEqual(['2 Chain: change 1 or 2']);
-    expect(changes({ ...words, noChain: 'impossible' })).toEqual(['2 Chain: change 2']);
+    expect(changes(words)).toEqual(['2 Chain: another size or chain (question 1 or 2)']);
+    expect(changes({ ...words, noChain: 'impossible' })).toEqual(['2 Chain: another chain (question 2)']);
     expect(changes({ ...words, noChain: 'coming' })).toEqual([]);
     const answers = (more: PlanWords) => planRows(nothingSharp, (name) => name, more).map(({ answer }) => answer);
     expect(answers(words).slice(2, 7)).toEqual(Array(5).fill('nothing is sharp'));

@@ -23,6 +23,7 @@ type Print = (
     | 'frame-count'
     | 'frame-step'
     | 'in-time.frame-count'
+    | 'time-limit'
     | 'ambient.exposure-time'
     | 'needed.flash-power'
     | 'iso'
@@ -43,6 +44,10 @@ export interface PlanWords {
   readonly iso: number;
 }
 
+/** In words that hold away from the page: on paper nobody is asked the questions. */
+const smaller = 'take it smaller (question 1)';
+const anotherChain = 'another chain (question 2)';
+
 /** The eight answers up to *question*; the first that fails with the one to change, for those after it may hold once that is mended. */
 export function planRows(
   decided: Decisions,
@@ -62,9 +67,9 @@ export function planRows(
 }
 
 function chainChange({ isNone }: Decisions, { gives, noChain }: PlanWords): string | undefined {
-  if (noChain) return noChain === 'impossible' ? 'change 2' : undefined;
-  if (isNone) return 'change 1 or 2';
-  return { asked: undefined, less: 'change 1: smaller', more: 'change 1: larger', beyond: 'change 2' }[gives];
+  if (noChain) return noChain === 'impossible' ? anotherChain : undefined;
+  if (isNone) return 'another size or chain (question 1 or 2)';
+  return { asked: undefined, less: smaller, more: 'take it larger (question 1)', beyond: anotherChain }[gives];
 }
 
 /** What a flash that gives too much wants. */
@@ -81,7 +86,7 @@ function lightAnswer({ light, isOverexposed }: Decisions, print: Print, { iso }:
         change: isOverexposed ? lessLight(iso) : undefined,
       };
     case 'higher-iso':
-      return { answer: `neither at ${at}`, change: 'change ISO or 4' };
+      return { answer: `neither at ${at}`, change: 'another ISO, or f-number (question 4)' };
   }
 }
 
@@ -89,9 +94,12 @@ function softnessAnswer({ lightStands }: Decisions, print: Print) {
   const answer = `light ${print('source-angle')} wide, ${print('flash-distance')} off`;
   switch (lightStands) {
     case 'too-near':
-      return { answer: `${answer}: nearer than ${print('flight-distance')}`, change: 'change 3, or 7: farther' };
+      return {
+        answer: `${answer}: nearer than ${print('flight-distance')}`,
+        change: 'farther off, or more room (question 3 or 7)',
+      };
     case 'in-the-way':
-      return { answer: `${answer}: across the lens’s view`, change: 'change 7: smaller or farther' };
+      return { answer: `${answer}: across the lens’s view`, change: 'a smaller light, or farther off (question 7)' };
     default:
       return { answer };
   }
@@ -105,7 +113,7 @@ function allRows(decided: Decisions, print: Print, words: PlanWords): readonly P
     {
       title: '3 Room',
       answer: `${print('working-distance')}, wanted ${print('flight-distance')}`,
-      change: hasRoom ? undefined : 'change 2: longer lens',
+      change: hasRoom ? undefined : 'a longer lens (question 2)',
     },
     {
       title: '4 f-number',
@@ -117,8 +125,9 @@ function allRows(decided: Decisions, print: Print, words: PlanWords): readonly P
       answer:
         frames === 'one-frame' || frames === 'close-further'
           ? 'one'
-          : `${print('frame-count')} × ${print('frame-step')}, done: ${print('in-time.frame-count')}`,
-      change: frames === 'too-slow' ? 'change 1: smaller' : undefined,
+          : `${print('frame-count')} frames, ${print('frame-step')} apart` +
+            (frames === 'too-slow' ? `; only ${print('in-time.frame-count')} done in ${print('time-limit')}` : ''),
+      change: frames === 'too-slow' ? smaller : undefined,
     },
     { title: '6 Light', ...lightAnswer(decided, print, words) },
     { title: '7 Softness', ...softnessAnswer(decided, print) },
