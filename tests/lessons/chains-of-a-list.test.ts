@@ -10,6 +10,9 @@ import type { KitSlug, WishSlug } from '#site/state/kits.ts';
 import { ownParts, type OwnParts } from '#site/state/own-parts.svelte.ts';
 import { bench } from '#lessons/choosing-kit/bench.svelte.ts';
 import { benchLink, planLink } from '#lessons/choosing-kit/figures/chain-links.ts';
+import { framesOf } from '#lessons/choosing-kit/figures/frames-of-row.ts';
+import { lackInWords, ranking } from '#lessons/choosing-kit/figures/ranking.ts';
+import { rowOf } from '#lessons/choosing-kit/figures/row-of.ts';
 import { rangesOfRow } from '#lessons/choosing-kit/figures/row-ranges.ts';
 import { ofAsked, search } from '#lessons/choosing-kit/figures/searches.ts';
 import { bench as planning } from '#lessons/planning-a-picture/bench.svelte.ts';
@@ -34,6 +37,7 @@ const chosen = (kit: KitSlug = 'bag') => ({
   subject: bench.chosen('subject'),
   sensor: bench.chosen('sensor'),
   isByFlash: bench.chosen('light') === 'flash',
+  isStack: bench.chosen('as') === 'stack',
 });
 
 /** A camera of another mount than the crate's, a lens by its marks, and what goes with it. */
@@ -65,8 +69,8 @@ function setChains(kit: KitSlug, added: readonly WishSlug[] = [], every = 1) {
   const found = search(kit, added, asked(), bench.chosen('as'));
   return Array.from({ length: Math.ceil(found.count / every) }, (_, at) => every * at).flatMap((at) => {
     const judged = found.judgementOf(at);
-    const { ids, parts } = found.chain(at);
-    return judged.magnification > 0 && judged.fNumber > 0 ? [{ ids, parts, ...judged }] : [];
+    const { ids, parts, solved } = found.chain(at);
+    return judged.magnification > 0 && judged.fNumber > 0 ? [{ ids, parts, solved, ...judged }] : [];
   });
 }
 
@@ -102,6 +106,9 @@ describe('a chain of the list, planned', () => {
       compared++;
       expect(planning.number('chain.magnification') / chain.magnification, link).toBeCloseTo(1, 6);
       expect(planning.number('working-distance') / chain.room, link).toBeCloseTo(1, 6);
+      const frames = framesOf(chain.solved, asked());
+      if (frames !== undefined && planning.number('depth-of-field') < Infinity)
+        expect(planning.number('frame-count'), link).toBe(frames);
       // Where something else stands against it first no iris was set.
       if (chain.effectiveFNumber > 0)
         expect(planning.number('effective-f-number') / chain.effectiveFNumber, link).toBeCloseTo(1, 6);
@@ -169,6 +176,23 @@ describe('a chain of the list, on the bench', () => {
   it('is none on a camera by its numbers', () => {
     const set = { ids: ['camera', 'lens-90'], parts: [], magnification: 1, fNumber: 8 };
     expect(benchLink(set, asked(), { ...chosen(), sensor: undefined })).toBeUndefined();
+  });
+});
+
+describe('a row of the list', () => {
+  it('says of a stack how many frames it takes beside the stops of one, of a single frame nothing', () => {
+    const rowAt = (address: string, place: number) => {
+      bench.read(address);
+      const found = search('bag', [], asked(), bench.chosen('as'));
+      const chain = ranking(found)[place - 1]!;
+      const built = found.chain(chain);
+      const reason = lackInWords(found, chain, asked(), 0);
+      const judged = found.judgementOf(chain);
+      return rowOf({ built, name: '', reason, numbers: [], judged }, undefined, asked(), chosen());
+    };
+    expect(rowAt('?subject=water-drop&light=flash&as=stack', 1).reason).toMatch(/^6\.9\sstops in hand, 96 frames$/);
+    expect(rowAt('?subject=water-drop&light=flash&as=stack', 160).reason).not.toMatch(/frame/);
+    expect(rowAt('', 1).reason).toMatch(/^2\sstops in hand$/);
   });
 });
 

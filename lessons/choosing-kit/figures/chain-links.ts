@@ -20,6 +20,7 @@ export interface Chosen {
   readonly subject: string | undefined;
   readonly sensor: string | undefined;
   readonly isByFlash: boolean;
+  readonly isStack: boolean;
 }
 
 /** To so many digits that the plan finds the room of the list to the last one that it prints. */
