@@ -73,3 +73,10 @@ export function demonstration(chains: readonly BuiltChain[]): readonly Asked[] {
     return [{ question: said.length === 1 ? alone : two, caption, withheld: [name, ...(withheldWith[name] ?? [])] }];
   });
 }
+
+/** What is said where {@link demonstration} has no question: two that are alike in all that is asked, or one without a picture. */
+export function withoutQuestions(chains: readonly BuiltChain[]): string {
+  const haveAll = chains.length > 1 && chains.every((chain) => demonstration([chain]).length > 0);
+  if (haveAll) return 'The two chains are alike. Change one.';
+  return 'There is no picture to ask about.';
+}

@@ -4,7 +4,7 @@ import { closeTo } from '#tests/support/close-to.ts';
 import { builtChain } from './answers.ts';
 import { compared } from './compared.ts';
 import { usualConditions } from './conditions.ts';
-import { demonstration } from './demonstration.ts';
+import { demonstration, withoutQuestions } from './demonstration.ts';
 import { matchedTo, measured } from './match.ts';
 import { differenceText, reachWords } from './words.ts';
 
@@ -112,5 +112,14 @@ describe('questions about chains', () => {
     expect(asked).toContain('depth-of-field');
     expect(asked).not.toContain('magnification');
     expect(demonstration([first]).map(({ withheld }) => withheld[0])).toContain('magnification');
+  });
+
+  it('are none of two alike, and of one without a picture', () => {
+    const chain = built('body-36,ring-24,lens-50');
+    const blind = { ...chain, answers: {} };
+    expect(demonstration([chain, chain])).toEqual([]);
+    expect(withoutQuestions([chain, chain])).toBe('The two chains are alike. Change one.');
+    expect(withoutQuestions([chain, blind])).toBe('There is no picture to ask about.');
+    expect(withoutQuestions([])).toBe('There is no picture to ask about.');
   });
 });

@@ -115,8 +115,10 @@ export function faultIn(chain: Chain): { readonly at: number; readonly why: stri
   if (at >= 0) return { at, why: chain[at]!.thing.fault! };
   if (chain.some(({ thing }) => limiting.includes(thing.kind))) return undefined;
   // No kit says how wide one is, which would have to limit the light.
-  const closeUp = chain.findIndex(({ thing }) => thing.kind === 'close-up-lens');
-  return closeUp < 0 ? undefined : { at: closeUp, why: 'it needs a lens behind it.' };
+  const thin = chain.findIndex(({ thing }) => thing.kind === 'close-up-lens' || thing.kind === 'tube-lens');
+  if (thin < 0) return undefined;
+  const isTubeLens = chain[thin]!.thing.kind === 'tube-lens';
+  return { at: thin, why: isTubeLens ? 'put an infinity objective in front of it.' : 'it needs a lens behind it.' };
 }
 
 function partsOf(chain: Chain, at: number, registerDistance: number, lensOf: (thing: Thing) => Lens): Part[] {

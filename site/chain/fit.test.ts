@@ -28,6 +28,7 @@ describe('what holds on what', () => {
       'body-36,objective-10',
       /^1 10×\/0\.25 objective goes on an adapter in the thread in front of a lens, and 36 × 24 mm.* has none there/,
     ],
+    ['body-36,objective-10', /none there: made for parallel light, it needs a tube lens behind it/],
     [`body-36,lens-50,${tubed}`, /^2 old ten forms its picture by itself, at the end of a tube/],
     [`body-36,my-tube-lens:tube-focal-length=200,${tubed}`, /^2 old ten forms/],
     ['body-36,my-tube-lens:tube-focal-length=200,lens-50', /^2 50 mm f\/1\.8 goes on a mount, and tube lens has none/],

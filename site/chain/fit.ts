@@ -63,7 +63,11 @@ function misfit({ thing, turned }: Link, end: End, before: string): string | und
   const { kind, name, part } = thing;
   if (kind === 'objective') {
     if (end.by === 'filter thread' || end.by === 'tube') return undefined;
-    return `${name} goes on an adapter in the thread in front of a lens, and ${before} has none there: it is made to have a lens behind it.`;
+    const needs =
+      end.by === 'mount'
+        ? 'made for parallel light, it needs a tube lens behind it, its focal length before the sensor.'
+        : 'it is made to have a lens behind it.';
+    return `${name} goes on an adapter in the thread in front of a lens, and ${before} has none there: ${needs}`;
   }
   if (kind === 'finite-objective' && (end.by === 'filter thread' || end.by === 'tube')) {
     return `${name} forms its picture by itself, at the end of a tube: it goes on rings or bellows, not on ${before}.`;

@@ -2,9 +2,9 @@ import { focusDistance } from '#core/gaussian/focus-distance.formula.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { possibleLenses } from '#core/rig/assumed/possible-lenses.ts';
 import { closestMagnification } from '#core/rig/lens-in-use.ts';
-import { anyRegister, faultOf, type Fault } from './fault.ts';
+import { anyRegister, faultOf } from './fault.ts';
 import { knownLens } from './known-lens.ts';
-import { numberIn, type NewPart } from './part.ts';
+import { numberIn, type Fault, type NewPart } from './part.ts';
 
 /** Printed numbers are rounded, and engraved focal lengths too: so much nearer or farther is no contradiction. */
 const rounded = 0.05;

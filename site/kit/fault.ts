@@ -2,16 +2,9 @@ import { OutOfRange } from '#core/quantity/errors.ts';
 import { quantityOf } from '#core/quantity/vocabulary.ts';
 import { possibleLenses } from '#core/rig/assumed/possible-lenses.ts';
 import { refusalInWords } from '#site/state/answer.ts';
-import { pointKeys } from './converter-points.ts';
-import { planOf } from './kinds.ts';
+import { faultOfConverter } from './converter-fault.ts';
 import { knownLens } from './known-lens.ts';
-import { numberIn, type NewPart } from './part.ts';
-
-/** What is wrong with a part whose fields are right each for itself: the field to be changed, and a sentence. */
-export interface Fault {
-  readonly key: string;
-  readonly message: string;
-}
+import { numberIn, type Fault, type NewPart } from './part.ts';
 
 /** For a lens that does not say its own register: with the shortest there is none is refused that fits some camera. */
 export const { least: anyRegister } = quantityOf('register-distance');
@@ -21,7 +14,7 @@ export function faultOf(part: NewPart): Fault | undefined {
   if (part.kind === 'bellows' && numberIn(part, 'longest')! <= numberIn(part, 'shortest')!) {
     return { key: 'longest', message: '“Longest” has to be more than “Shortest”.' };
   }
-  if (part.kind === 'converter') return faultOfPoints(part);
+  if (part.kind === 'converter') return faultOfConverter(part);
   if (part.kind !== 'lens') return undefined;
   const smallest = numberIn(part, 'smallest-aperture');
   const widest = numberIn(part, 'max-aperture');
@@ -41,13 +34,4 @@ export function faultOf(part: NewPart): Fault | undefined {
     if (!(error instanceof OutOfRange)) throw error;
     return { key: error.quantity, message: `No lens is so. ${refusalInWords(error)}` };
   }
-}
-
-/** Where the planes of a converter are, all three numbers say together or none. */
-function faultOfPoints(part: NewPart): Fault | undefined {
-  const missing = pointKeys.filter((key) => part[key] === undefined);
-  if (missing.length === 0 || missing.length === pointKeys.length) return undefined;
-  const key = missing[0]!;
-  const { label } = planOf('converter').fields.find((field) => field.key === key)!;
-  return { key, message: `“${label}” is needed, too: its focal length, HH′ and h are known together, or not at all.` };
 }

@@ -7,7 +7,8 @@ import type { KitPart, KitValue } from './part.ts';
 import second from './second-version.json' with { type: 'json' };
 
 const plain = (text: string) => text.replaceAll('\u202f', ' ');
-const fieldOf = (kind: 'lens' | 'camera' | 'ring', key: string) => planOf(kind).fields.find((one) => one.key === key)!;
+const fieldOf = (kind: 'lens' | 'camera' | 'ring' | 'finite-objective', key: string) =>
+  planOf(kind).fields.find((one) => one.key === key)!;
 const focal = fieldOf('lens', 'focal-length');
 
 describe('what is typed into a field', () => {
@@ -26,6 +27,11 @@ describe('what is typed into a field', () => {
     ['6000 x 4000', fieldOf('camera', 'pixels-across'), 6000],
     [' my  mount ', fieldOf('camera', 'mount'), 'my mount'],
     ['whole', fieldOf('lens', 'focusing'), 'whole'],
+    ['160/0.17', fieldOf('finite-objective', 'tube-length'), 160],
+    ['160 mm/-', fieldOf('finite-objective', 'tube-length'), 160],
+    ['4x/0.10', fieldOf('finite-objective', 'objective-magnification'), 4],
+    ['10 / 0.25', fieldOf('finite-objective', 'objective-magnification'), 10],
+    ['4×/0,10', fieldOf('finite-objective', 'numerical-aperture'), 0.1],
   ] as const)('“%s” is read', (text, field, value) => {
     expect(readField(field, text)).toEqual({ kind: 'value', value });
   });

@@ -46,8 +46,9 @@ export function readField(field: Field, text: string): FieldReading {
     const count = Number(/^(\d{1,7})(?: ?[x×] ?\d{1,7})?$/i.exec(tidy)?.[1] ?? NaN);
     return count >= reads.least && count <= reads.most ? { kind: 'value', value: count } : refused(quoted(tidy));
   }
-  const { value = tidy, error } = reads.withError ? (withError.exec(tidy)?.groups ?? {}) : {};
-  const found = readQuantity(reads.as, error === undefined ? tidy : withUnit(value, error), rangeOf(reads));
+  const asked = engravedOf(field.key, tidy);
+  const { value = asked, error } = reads.withError ? (withError.exec(asked)?.groups ?? {}) : {};
+  const found = readQuantity(reads.as, error === undefined ? asked : withUnit(value, error), rangeOf(reads));
   if (found.kind === 'blank') return refused(quoted(tidy));
   if (found.kind !== 'value') {
     if (/^f?\/?\d+(?:[.,]\d+)? ?[-–] ?\d+(?:[.,]\d+)?(?: ?mm)?$/.test(tidy))
@@ -65,6 +66,14 @@ export function readField(field: Field, text: string): FieldReading {
   return off.kind === 'value'
     ? { kind: 'value', value: { value: found.value, error: off.value } }
     : refused(`${quoted(error.trim())} is no error.`);
+}
+
+/** What a field asks for of a line of an objective's barrel: of `4×/0.10` the magnification or NA, of `160/0.17` the tube. */
+function engravedOf(key: string, text: string): string {
+  const [, before, behind] = /^([\d.,]+ ?[x×]?|[\d.,]+ ?mm) ?\/ ?([\d.,]+|-|–)$/i.exec(text) ?? [];
+  if (before === undefined) return text;
+  if (key === 'numerical-aperture') return behind!;
+  return key === 'objective-magnification' || key === 'tube-length' ? before : text;
 }
 
 const quoted = (text: string) => `“${text.slice(0, 24)}${text.length > 24 ? '…' : ''}” cannot be used.`;

@@ -144,6 +144,26 @@ describe('what cannot be is refused, with the field and what it takes:', () => {
       /“h, front metal ring to H” is needed, too/,
     ],
     [
+      'a converter whose planes give another factor than is engraved',
+      changed(doubler, { 'focal-length': 5, 'principal-separation': 5, 'front-principal-depth': 10 }),
+      /enlarges 8\.89×, and 2× is engraved.* its focal length is about 70 mm/,
+    ],
+    [
+      'a converter whose plane is farther back than its end',
+      changed(doubler, { 'front-principal-depth': 300 }),
+      /“h” takes at most the converter’s length, 40 mm/,
+    ],
+    [
+      'a converter whose planes are farther apart than it is long',
+      changed(doubler, { 'principal-separation': 40 }),
+      /“HH′” has to be less than its length, 40 mm/,
+    ],
+    [
+      'a converter for pictures that no lens forms',
+      changed(doubler, { 'principal-separation': 0, 'front-principal-depth': -40 }),
+      /No lens forms its picture/,
+    ],
+    [
       'a converter that is said to gather light',
       changed(doubler, { 'focal-length': -80 }),
       /“Focal length, without its minus” takes/,

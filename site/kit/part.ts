@@ -18,6 +18,12 @@ export interface KitPart {
 /** A part before it has its place in a kit. */
 export type NewPart = Omit<KitPart, 'id'> & Pick<KitPart, 'kind' | 'name'>;
 
+/** What is wrong with a part whose fields are right each for itself: the field to be changed, and a sentence. */
+export interface Fault {
+  readonly key: string;
+  readonly message: string;
+}
+
 /** A whole kit, as it is kept and as its file has it. */
 export interface Kit {
   /** Says what this file is. */

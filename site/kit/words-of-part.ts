@@ -25,7 +25,9 @@ export function usualName(part: NewPart): string {
   if (part.kind === 'lens') return `${printed('focal-length')} ${printed('max-aperture')}`;
   if (part.kind === 'bellows') return 'bellows';
   if (part.kind === 'support') return printed('support').replace(/^an? /, '');
-  return `${printed(fields[0]!.key)} ${noun}`;
+  // Of one factor there are several: what is known of its planes tells them apart.
+  const planes = part.kind === 'converter' && part['focal-length'] !== undefined;
+  return `${printed(fields[0]!.key)} ${noun}${planes ? `, f −${printed('focal-length')}` : ''}`;
 }
 
 /** What a kit holds, kind by kind: `2 cameras, 3 lenses`. */

@@ -25,7 +25,7 @@ export function followParts(): void {
     },
     { rootMargin: '-60% 0px -39% 0px' },
   );
-  for (const section of sections) if (section.id !== 'figure') watch.observe(section);
+  for (const section of sections) if (section.id !== '') watch.observe(section);
   // Beside the text the figure is always there; below it, on a phone, its controls are a place of their own.
   const controls = lesson.querySelector('.part-figure .below');
   if (controls && matchMedia('(max-width: 63.99rem)').matches) watch.observe(controls);

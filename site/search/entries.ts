@@ -1,5 +1,5 @@
 import { terms } from '#core/quantity/terms.ts';
-import { vocabulary } from '#core/quantity/vocabulary.ts';
+import { quantityOf, vocabulary, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { drawProblem } from '#core/practice/problem.ts';
 import type { ProblemFamily } from '#core/practice/family.ts';
 import { course } from '#site/course.ts';
@@ -182,11 +182,18 @@ function lessonEntries(
   ];
 }
 
+/** What stands for a number of the figure, which is another each time: its letter, or its name where it has none. */
+function letterOrName(name: string): string {
+  const { symbol, name: words } = quantityOf(name as QuantityName);
+  return (symbol || words).replace(/[_\\]/g, '');
+}
+
 /** The words of a lesson's prose, without marks, components and TeX. */
 export function plainText(prose: string): string {
   return prose
     .replace(/\{\/\*.*?\*\/\}/gs, ' ')
-    .replace(/<(?:Live|Letter)\b[^>]*(?:symbol|of)="([^"]*)"[^>]*\/>/g, (_, name: string) => name.replace(/[_\\]/g, ''))
+    .replace(/<Live\b[^>]*\bq="([^"]*)"[^>]*\/>/g, (_, name: string) => letterOrName(name))
+    .replace(/<Letter\b[^>]*symbol="([^"]*)"[^>]*\/>/g, (_, name: string) => name.replace(/[_\\]/g, ''))
     .replace(/<[^>]*?(?:question|answer|caption)="([^"]*)"[^>]*>/gs, ' $1 ')
     .replace(/<[^>]*>/g, ' ')
     .replace(/\$[^$]*\$/g, ' ')

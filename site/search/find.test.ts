@@ -91,8 +91,14 @@ describe('the search', () => {
   });
 
   it('leaves marks and components out of prose', () => {
-    expect(plainText('**Rings** give <Live of="magnification" />: see [the idea](#idea) $x^2$.')).toBe(
-      'Rings give magnification: see the idea .',
+    expect(plainText('**Rings** give what <Letter symbol="N_w" /> says: see [the idea](#idea) <Check />.')).toBe(
+      'Rings give what Nw says: see the idea .',
     );
+  });
+
+  it('puts the letter where prose has a number of the figure, or its name where it has no letter', () => {
+    const prose =
+      'The lens gives <Live q="focus-magnification" />. The ring adds <Live q="extension" /> divided by\n<Live q="lens.focal-length" />, <Live q="sync-speed" />.';
+    expect(plainText(prose)).toBe('The lens gives m0. The ring adds e divided by f, sync speed.');
   });
 });

@@ -1,4 +1,4 @@
-import { beforeEach, expect, it } from 'vitest';
+import { afterEach, expect, it } from 'vitest';
 import { Bench, choiceOf, startsOf } from './bench.svelte.ts';
 import { byBody, circleByBody, circleChoice } from './body-circle.ts';
 import { bodies } from './crate.ts';
@@ -19,7 +19,7 @@ function act(bench: ReturnType<typeof newBench>, name: string, what: () => void)
   return keepCircle(bench, name, before);
 }
 
-beforeEach(() => localStorage.clear());
+afterEach(() => localStorage.clear());
 
 it('goes with the reader to another lesson, unless its address says which', () => {
   const [here, there] = [newBench(), newBench()];

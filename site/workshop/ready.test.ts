@@ -111,7 +111,13 @@ describe('what an evening knows of the lessons', () => {
     for (const typed of ['4-3A', ' 4 3 a', '4.3a', '4–03a']) expect(readStepName(typed)).toBe('4-3a');
     for (const typed of ['Extension.Three-Rings.A', ' extension three-rings a ', 'extension/three-rings, a'])
       expect(readStepName(typed)).toBe('extension.three-rings.a');
-    for (const typed of ['', '4', 'a', '4-', '123-1', '<b>', 'extension', 'extension.three-rings.b.a'])
+    for (const typed of ['extension.three-rings.', '“Extension.three-rings!”'.slice(1), 'extension three-rings.)'])
+      expect(readStepName(typed)).toBe('extension.three-rings');
+    expect([readStepName('extension.three-rings.a.'), readStepName('4-3.')]).toEqual([
+      'extension.three-rings.a',
+      '4-3',
+    ]);
+    for (const typed of ['', '.', '4', 'a', '4-', '123-1', '<b>', 'extension', 'extension.three-rings.b.a'])
       expect(readStepName(typed)).toBeUndefined();
   });
 

@@ -6,10 +6,11 @@ export const stepName = (lesson: string, step: string, answered: boolean): strin
 export const stepNumber = (place: number, step: string, answered: boolean): string =>
   `${place}-${step}${answered ? 'a' : ''}`;
 
-/** The name or number that somebody typed or an address carries, as it is written; undefined for what is none. */
+/** The name or number that somebody typed or an address carries, as it is written; undefined for what is none. What ends a sentence is no part of it. */
 export function readStepName(text: string): string | undefined {
-  const [, place, number, a] = /^\s*(\d{1,2})\s*[-–.,/ ]\s*(\d{1,2})\s*(a?)\s*$/i.exec(text) ?? [];
+  const typed = text.replace(/[\s.,;:!?)\]"'”’…]+$/, '');
+  const [, place, number, a] = /^\s*(\d{1,2})\s*[-–.,/ ]\s*(\d{1,2})\s*(a?)$/i.exec(typed) ?? [];
   if (place !== undefined) return stepNumber(Number(place), String(Number(number)), a !== '');
-  const [, lesson, step, answer] = /^\s*([a-z][a-z-]+)[\s.,/]+([a-z][a-z\d-]+)(?:[\s.,/]+(a))?\s*$/i.exec(text) ?? [];
+  const [, lesson, step, answer] = /^\s*([a-z][a-z-]+)[\s.,/]+([a-z][a-z\d-]+)(?:[\s.,/]+(a))?$/i.exec(typed) ?? [];
   return lesson === undefined ? undefined : stepName(lesson, step!, answer !== undefined).toLowerCase();
 }

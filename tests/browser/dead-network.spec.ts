@@ -49,7 +49,7 @@ test('with a copy kept, a network that is there and dead keeps nothing from open
       moody.mood = mood;
       await page.goto(address + lessons[0]!.replace(/\/$/, '?stage=1'), { timeout: 5000 });
       await expect(page.locator('.stage .question')).toBeVisible();
-      expect(page.url()).toContain(`${address}${lessons[0]}?stage=1`);
+      expect(page.url()).toContain(`${address}${lessons[0]}?stage=`);
       await page.goto(`${address}no/such/page/`, { timeout: 15_000 });
       if (mood === 'silent')
         await expect(page.getByRole('heading', { level: 1 })).toHaveText(/no page at this address/);

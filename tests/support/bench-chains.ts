@@ -82,18 +82,21 @@ const objective = fc
     ],
   }));
 
+/** *k* that a converter has by its planes: *x* = (k − 1)²/k. */
+const enlarging = (x: number) => Number((1 + x / 2 + Math.sqrt(x + (x * x) / 4)).toPrecision(3));
+
 const byPoints = fc
   .record({
     spread: valueIn([60, 200]),
     separation: valueIn([-8, 8]),
-    depth: valueIn([0, 20]),
+    depth: valueIn([0, 14]),
     length: valueIn([15, 50]),
   })
   .map(({ spread, separation, depth, length }): Piece => () => ({
     link: link({
       kind: 'converter',
       name: 'converter',
-      'converter-factor': 2,
+      'converter-factor': enlarging((length - separation) / spread),
       'converter-length': length,
       contacts: 'no',
       'focal-length': spread,
