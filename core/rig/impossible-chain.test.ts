@@ -83,6 +83,7 @@ describe('numbers that no part has', () => {
     ['pupil-magnification is 0', [camera, on({ ...lens50, pupilMagnification: 0 })]],
     ['numerical-aperture is 1.4', [camera, { ...objective, numericalAperture: 1.4 } as Part]],
     ['close-up-power is Infinity', [camera, on(lens50), { part: 'close-up lens', closeUpPower: Infinity }]],
+    ['extension is -1', [camera, on(lens50), { ...closeUp, seat: -1 } as Part]],
     ['entrance-pupil is 0', [camera, on(lens50), { ...closeUp, clearAperture: 0 } as Part]],
   ];
   it.each(wrong)('are refused by name: %s', (name, parts) => {

@@ -56,9 +56,11 @@ export interface MountedLens extends Readonly<Named<'focus-magnification' | 'f-n
   readonly reversed?: boolean;
 }
 
-/** Thin, standing just where the chain ends before it; a ring in between sets it farther in front. */
+/** Thin, standing its seat before the end of the chain behind it. */
 export interface CloseUpLens extends Readonly<Named<'close-up-power'>> {
   readonly part: 'close-up lens';
+  /** From the thread that it is screwed on to its glass, mm; 0 where left out. */
+  readonly seat?: number;
   /** Free diameter, mm; without it the glass is taken to be wide enough. */
   readonly clearAperture?: number;
 }

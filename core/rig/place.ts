@@ -39,6 +39,7 @@ export function place(build: Build, part: Part, index: number): void {
     case 'lens':
       return addLens(build, part, index);
     case 'close-up lens':
+      build.end += requireNotNegative('extension', part.seat ?? 0);
       return addThin(build, requireFinite('close-up-power', part.closeUpPower) / metre, part.clearAperture, index);
     case 'tube lens':
       return addThin(build, 1 / requirePositive('focal-length', part.focalLength), part.clearAperture, index);

@@ -60,6 +60,17 @@ describe('solveRig', () => {
     expect(deep.workingDistance).toEqual(closeTo(flush.workingDistance - 6, rounding));
   });
 
+  it('counts the seats of close-up lenses as rings of their length before each', () => {
+    const [plus2, plus4]: Part[] = [
+      { part: 'close-up lens', closeUpPower: 2 },
+      { part: 'close-up lens', closeUpPower: 4, clearAperture: 12 },
+    ];
+    const seated = sharp(on(lens50), { ...plus2, seat: 5 } as Part, { ...plus4, seat: 3 } as Part);
+    const ringed = sharp(on(lens50), ring(5), plus2!, ring(3), plus4!);
+    for (const name of ['magnification', 'workingDistance', 'effectiveFNumber', 'focusDistance'] as const)
+      expect(seated[name]).toEqual(closeTo(ringed[name], rounding));
+  });
+
   it('sees a subject upright where an image stands inside the rig and is imaged again', () => {
     const relay: Part = { part: 'close-up lens', closeUpPower: 20 };
     const solved = sharp(ring(50), on(lens50), ring(300), relay);

@@ -47,10 +47,10 @@ export const stage: readonly StageStep[] = [
   },
   {
     id: 'spider',
-    question: 'A jumping spider, in a stack, by flash. Do all of the chains suit, half, or hardly one?',
-    options: ['All', 'Half', 'Hardly one'],
+    question: 'A jumping spider, in a stack, by flash. Do all of the chains suit, half, or none?',
+    options: ['All', 'Half', 'None'],
     holds: 2,
-    caption: 'Only {suited.chain-count}, with every ring on it. Too small: {too-small.chain-count}.',
+    caption: 'None: {too-small.chain-count} show it too small, the others nothing sharp, or only inside the lens.',
     from: { 'nearest.working-distance': 60 },
     set: spider,
   },
@@ -60,7 +60,7 @@ export const stage: readonly StageStep[] = [
     options: ['A second 36 mm ring', 'The ×2 converter'],
     holds: 1,
     caption:
-      'The converter: {gain.merit}, and {gain.chain-count} chains more. A part is worth what the best chain gains.',
+      'The converter opens {gain.chain-count} chains, the ring a few. Nothing suited before: a part is worth what it opens.',
     from: { ...spider, part: 'second-ring-36' },
     set: { ...spider, part: 'converter-2' },
     sheet: 'part',

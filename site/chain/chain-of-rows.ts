@@ -7,6 +7,9 @@ import type { Thing } from './thing.ts';
 /** The thing that a row of a searched kit stands for: a part of the reader's own, or of the crate. Throws where there is none. */
 const thingOf = (id: string): Thing => ownParts.found?.things[id] ?? crateThing(id.replace(/^second-/, ''));
 
+/** Significant ones of a setting: on long chains the room moves a hundred times as far as the setting. */
+const digits = 9;
+
 /** The camera that a search on the reader's own kit puts its chains on, for such a sensor, mm; undefined where none is kept. */
 export function ownCamera(sensorWidth: number): Thing | undefined {
   const cameras = ownParts.found?.cameras ?? [];
@@ -28,8 +31,8 @@ export function chainOfRows(camera: Thing, ids: readonly string[], parts?: reado
       const isTurned = thing.kind === 'lens' && (before === 'reversing-ring' || before === 'coupling-ring');
       const part = parts?.[at + 1];
       const set = part?.part === 'lens' && {
-        focus: Number(part.focusMagnification.toPrecision(6)),
-        fNumber: Number(part.fNumber.toPrecision(6)),
+        focus: Number(part.focusMagnification.toPrecision(digits)),
+        fNumber: Number(part.fNumber.toPrecision(digits)),
       };
       return { thing, ...(isTurned && { turned: true }), ...set };
     }),

@@ -4,6 +4,7 @@ import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import { ownRings } from '#site/state/own-rings.svelte.ts';
 import { ownParts } from '#site/state/own-parts.svelte.ts';
 import { keptKit } from './kept-kit.ts';
+import { chooseNamed } from './named-in-address.ts';
 import { offersOf, type Offers } from './offers.ts';
 import { numberIn, partsOf, type Kit } from './part.ts';
 import { isOneNumber, leanWords, rangeWords } from './range-words.ts';
@@ -20,8 +21,12 @@ export interface KitInLesson {
   stop(): void;
 }
 
-/** Lists the reader's kit first in every choice of a lesson's bench that it has parts for; another tab's changes as well. */
-export function kitIn(bench: AnyBench): KitInLesson {
+/**
+ * Lists the reader's kit first in every choice of a lesson's bench that it has parts for; another tab's changes as well.
+ *
+ * @param opened the query that the page was opened with: it may name parts that were not here yet
+ */
+export function kitIn(bench: AnyBench, opened: string): KitInLesson {
   let offers: Offers = {};
   const plain = bench.choices;
 
@@ -46,6 +51,7 @@ export function kitIn(bench: AnyBench): KitInLesson {
   }
 
   bring(keptKit.read().value);
+  chooseNamed(bench, offers, opened);
   const stop = keptKit.onChanged(({ value }) => bring(value));
   return {
     ranges: (readings, labels = {}) =>

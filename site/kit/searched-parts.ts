@@ -6,6 +6,7 @@ import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { ownThing } from '#site/chain/own-thing.ts';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import type { Option } from '#site/state/choice.ts';
+import { parts } from '#site/state/crate.ts';
 import { ownParts, type OwnCamera, type OwnParts } from '#site/state/own-parts.svelte.ts';
 import { converterPoints } from './converter-points.ts';
 import { registerOf } from './known-lens.ts';
@@ -13,6 +14,9 @@ import { numberIn, partsOf, wordsIn, type Kit, type KitPart } from './part.ts';
 
 /** More are not gone through while a hand moves. */
 export const mostChains = 100_000;
+
+/** From the rim of a lens, or of another close-up lens, to the glass of a close-up lens, mm. */
+const { extension: seat } = parts['close-up-seat'];
 
 /** What a lens closes to that does not say it (common practice). */
 const usualSmallest = 22;
@@ -118,7 +122,7 @@ function rowOf(
       };
     }
     case 'close-up-lens':
-      return { part: 'close-up lens', id, price, closeUpPower: numberIn(part, 'close-up-power')! };
+      return { part: 'close-up lens', id, price, closeUpPower: numberIn(part, 'close-up-power')!, seat };
     case 'coupling-ring':
       return { part: 'coupling ring', id, price, extension: numberIn(part, 'extension')! };
     default:

@@ -29,9 +29,9 @@ export class Played {
     this.sheets = sheets;
   }
 
-  /** All that the figure shows follows from these; what changes with them can watch them. */
+  /** All that the figure shows follows from these, some answers from what comes later; what changes with them can watch them. */
   get state(): unknown {
-    return [this.#bench.inputs, this.#bench.kept, this.arranged];
+    return [this.#bench.inputs, this.#bench.kept, this.#bench.answers, this.arranged];
   }
 
   /** Sets the figure as *search* says; where it is asked for, the change is seen happening. */

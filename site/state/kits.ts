@@ -25,6 +25,7 @@ const closeUp = (id: string, closeUpPower: number, price = 0): KitRow => ({
   id,
   price,
   closeUpPower,
+  seat: parts['close-up-seat'].extension,
 });
 
 const converter = (slug: 'converter-1.4' | 'converter-2', price = 0): KitRow => ({

@@ -6,6 +6,7 @@ import { printAnswer, type Answer } from '#site/state/answer.ts';
 import { crateKit } from '#site/kit/crate-kit.ts';
 import { kitOf } from '#site/kit/change.ts';
 import { emptyKit, type Kit, type NewPart } from '#site/kit/part.ts';
+import { chooseNamed } from '#site/kit/named-in-address.ts';
 import { offersOf } from '#site/kit/offers.ts';
 import { searchIn } from '#site/kit/searched-parts.ts';
 import { ownParts } from '#site/state/own-parts.svelte.ts';
@@ -268,5 +269,42 @@ describe('where chains are searched', () => {
       bring(less);
       expect(bench.kept['kit']).toBe('bag');
     }
+  });
+});
+
+describe('an address that names parts of the kit', () => {
+  it.each(withChoice)(
+    'opened before the kit is here chooses them once it is, its numbers above theirs: %s',
+    (_, bench) => {
+      const kit = kitOf(camera, byMarks);
+      const plans = offersOf({ starts: bench.starts, choices: bench.choices, range: (name) => bench.range(name) }, kit);
+      const named = Object.entries(plans).flatMap(([choice, some]) =>
+        Object.entries(some).flatMap(([slug, { option }]) =>
+          option.apart === undefined ? [[choice, slug] as const] : [],
+        ),
+      );
+      const once = new Map(named);
+      const address = `?${new URLSearchParams([...once]).toString()}`;
+      bench.read(address);
+      expect(bench.notices).toHaveLength(once.size);
+      offered(bench, kit, (offers) => {
+        chooseNamed(bench, offers, address);
+        expect(bench.notices).toEqual([]);
+        if (once.has('sensor')) expect(bench.chosenOrOwn('sensor')).toBe(once.get('sensor'));
+        if (!once.has('sensor') || !('sensor-width' in bench.starts)) return;
+        chooseNamed(bench, offers, `${address}&sensor-width=20`);
+        expect(bench.number('sensor-width')).toBe(20);
+      });
+    },
+  );
+
+  it('keeps its notice where the kit has no such part, or none that can stand there', () => {
+    const [, bench] = withChoice.find(([slug]) => slug === 'choosing-kit')!;
+    bench.read('?sensor=my-camera-7&subject-depth=0.7');
+    offered(bench, kitOf(camera), (offers) => {
+      chooseNamed(bench, offers, '?sensor=my-camera-7&subject-depth=0.7');
+      expect(bench.notices).toHaveLength(1);
+      expect(bench.number('subject-depth')).toBe(0.7);
+    });
   });
 });

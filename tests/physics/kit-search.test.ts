@@ -300,7 +300,9 @@ describe('the verdict on a chain', () => {
       if (chain.solved.sharpPlane !== 'in front') throw new Error(chain.solved.sharpPlane);
       const relative = { relative: exact, because: near.because };
       expect(chain.solved.magnification).toEqual(closeTo(solved.magnification, relative));
-      expect(chain.solved.workingDistance).toEqual(closeTo(solved.workingDistance, relative));
+      // The largest setting that will do may be the one where the room just ends: what is left of it then is all rounding of the setting.
+      const room = { absolute: exact * Math.max(1, solved.workingDistance), because: near.because };
+      expect(chain.solved.workingDistance).toEqual(closeTo(solved.workingDistance, room));
       expect(chain.solved.effectiveFNumber).toEqual(closeTo(solved.effectiveFNumber, relative));
     }
   }

@@ -75,8 +75,11 @@ const measured: Lens = {
 export const ringOf = (extension: number, more: Partial<Extract<KitRow, { part: 'ring' }>> = {}): KitRow => {
   return { part: 'ring', id: `ring ${extension}`, price: 8, mount: 'club', extension, ...more };
 };
-export const closeUpOf = (closeUpPower: number): KitRow => {
-  return { part: 'close-up lens', id: `close-up ${closeUpPower}`, price: 15, closeUpPower, clearAperture: 49 };
+export const closeUpOf = (
+  closeUpPower: number,
+  more: Partial<Extract<KitRow, { part: 'close-up lens' }>> = {},
+): KitRow => {
+  return { part: 'close-up lens', id: `close-up ${closeUpPower}`, price: 15, closeUpPower, clearAperture: 49, ...more };
 };
 export const converter: KitRow = {
   part: 'converter',
@@ -104,11 +107,12 @@ const bag: readonly KitRow[] = [
   ringOf(24, { coupled: false }),
   ringOf(36),
   ringOf(9, { mount: 'other' }),
-  closeUpOf(2),
-  closeUpOf(4),
-  { ...closeUpOf(4), id: 'second close-up 4' },
+  closeUpOf(2, { seat: 5 }),
+  closeUpOf(4, { seat: 3, clearAperture: 30 }),
+  closeUpOf(4, { id: 'second close-up 4', seat: 3, clearAperture: 30 }),
   converter,
   { ...converter, id: 'long converter', converterFactor: 2, converterLength: 35, coupled: false },
+  { ...converter, id: 'third converter', converterFactor: 1.7, converterLength: 28 },
   reversingRing,
   couplingRing,
 ];

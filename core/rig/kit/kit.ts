@@ -51,6 +51,8 @@ export interface KitConverter extends OnMount, Readonly<Named<'converter-factor'
 
 export interface KitCloseUpLens extends KitItem, Readonly<Named<'close-up-power'>> {
   readonly part: 'close-up lens';
+  /** From the thread that it is screwed on to its glass, mm; 0 where left out. */
+  readonly seat?: number;
   readonly clearAperture?: number;
 }
 

@@ -96,8 +96,9 @@ function requireNumbers(item: KitRow, row: number): void {
   }
   const numbers: Numbers = { price: notNegative, ...numbersOf[item.part] };
   for (const [name, range] of Object.entries(numbers)) requireNumber(name, values[name], range, row);
-  if (item.part === 'close-up lens' && item.clearAperture !== undefined) {
-    requireNumber('clearAperture', item.clearAperture, positive, row);
+  if (item.part === 'close-up lens') {
+    if (item.clearAperture !== undefined) requireNumber('clearAperture', item.clearAperture, positive, row);
+    if (item.seat !== undefined) requireNumber('seat', item.seat, notNegative, row);
   }
   if (item.part === 'converter' && item.points !== undefined) {
     requireObject('points', item.points, row);

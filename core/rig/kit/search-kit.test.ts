@@ -328,6 +328,7 @@ describe('a faulty kit', () => {
       /'frontPrincipalDepth' is undefined/,
     ],
     ['a close-up lens without power', closeUpOf(0), /'closeUpPower' is 0/],
+    ['a close-up lens behind its thread', bad(closeUpOf(2, { seat: -1 })), /'seat' is -1/],
     ['a close-up lens of no width', bad({ ...closeUpOf(2), clearAperture: 0 }), /'clearAperture' is 0/],
     [
       'two registers of one mount',

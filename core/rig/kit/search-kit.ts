@@ -12,7 +12,7 @@ import { searchSoundKit, type KitSearch } from './search-sound-kit.ts';
  * @returns the search; chains are put together only when asked for
  * @throws FaultyKit for data that are missing, contradictory or unphysical, by row; OutOfRange for a subject that cannot be
  *
- * Assumes one converter at most in a chain, rings on either side of it; close-up lenses as thin and all in one place, the front rim;
+ * Assumes one converter at most in a chain, rings on either side of it; close-up lenses as thin, each its seat before what it is screwed on, in the order of their names;
  * a lens whose iris nothing can reach as wide open; a lens turned round as set to infinity; focus where both ends of the subject are
  * blurred alike, and blur by the root of squares of defocus and diffraction.
  * Source: derived in [README](README.md#judging).

@@ -12,8 +12,8 @@ import { focusTo, settingOf, type Setting } from './setting.ts';
 export interface Walk {
   readonly main: Setting;
   readonly reversed: boolean;
-  readonly closeUpPower: number;
-  readonly clearAperture: number;
+  /** From the lens outwards: power in 1/mm, seat and free diameter in mm. */
+  readonly closeUps: readonly { readonly power: number; readonly seat: number; readonly clearAperture: number }[];
   readonly second: (Setting & { readonly pupil: number }) | null;
   readonly couplingLength: number;
   /** From the sensor to where the main lens is mounted. */
@@ -41,8 +41,11 @@ export function walkOf({ lens, reversingRing, closeUpLenses, coupled }: Front): 
   return {
     main: settingOf(lens.lens),
     reversed: reversingRing !== null,
-    closeUpPower: closeUpLenses.reduce((sum, { closeUpPower }) => sum + closeUpPower, 0) / metre,
-    clearAperture: Math.min(...closeUpLenses.map(({ clearAperture = Infinity }) => clearAperture), Infinity),
+    closeUps: closeUpLenses.map(({ closeUpPower, seat = 0, clearAperture = Infinity }) => ({
+      power: closeUpPower / metre,
+      seat,
+      clearAperture,
+    })),
     second: coupled ? secondOf(coupled.lens) : null,
     couplingLength: coupled?.ring.extension ?? 0,
     mountedAt: 0,
@@ -117,16 +120,22 @@ export function walkAt(walk: Walk, focusMagnification: number): void {
   walk.coneAtLeast = 0;
   let inOther = 0;
   let alongInOther = 0;
-  if (walk.closeUpPower !== 0) {
+  for (const { power, seat, clearAperture } of walk.closeUps) {
+    end += seat;
     y += (end - at) * v;
     along += (end - at) * alongSlope;
     at = end;
-    walk.coneAtLeast = Math.abs(y) / walk.clearAperture;
-    inOther = y;
-    alongInOther = along;
-    v -= walk.closeUpPower * y;
-    alongSlope -= walk.closeUpPower * along;
-  } else if (second) {
+    const cone = Math.abs(y) / clearAperture;
+    if (cone > walk.coneAtLeast) {
+      walk.coneAtLeast = cone;
+      inOther = y;
+      alongInOther = along;
+    }
+    v -= power * y;
+    alongSlope -= power * along;
+    foremost = Math.max(foremost, end);
+  }
+  if (second) {
     end += walk.couplingLength;
     const secondRear = end + second.frontPrincipalDepth;
     y += (secondRear - at) * v;

@@ -20,9 +20,11 @@ export interface Chosen {
   readonly subject: string | undefined;
   readonly sensor: string | undefined;
   readonly isByFlash: boolean;
+  readonly isStack: boolean;
 }
 
-const plain = (value: number) => `${Number(value.toPrecision(6))}`;
+/** To so many digits that the plan finds the room of the list to the last one that it prints. */
+const plain = (value: number) => `${Number(value.toPrecision(9))}`;
 
 /** The camera of a chain: of the reader's own kit, or of the crate; for a sensor by its numbers, the crate's first, which has the crate's mount. */
 const cameraOf = ({ kit, sensor }: Chosen, { sensorWidth }: Asked) =>

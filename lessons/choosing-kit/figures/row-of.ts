@@ -1,6 +1,7 @@
 import type { ChainJudgement } from '#core/rig/kit/search-sound-kit.ts';
 import type { KitChain } from '#core/rig/kit/built-chain.ts';
 import { benchLink, planLink, type Chosen } from './chain-links.ts';
+import { framesInWords, framesOf } from './frames-of-row.ts';
 import type { RowRanges } from './row-ranges.ts';
 import type { Asked } from './searches.ts';
 
@@ -26,12 +27,14 @@ export function rowOf(
   const { verdict } = built;
   const result =
     verdict !== 'suited' ? `${verdict}: ${reason}` : ranges?.merit === undefined ? reason : `${ranges.merit} in hand`;
+  // Stops are those of one frame: how many it takes is not in them.
+  const frames = verdict === 'suited' && chosen.isStack ? framesOf(built.solved, asked) : undefined;
   const others = ranges?.maybe.filter((other) => other !== verdict) ?? [];
   return {
     parts: name,
     numbers:
       size === undefined ? [] : [ranges?.magnification ?? size, ranges?.['working-distance'] ?? room!, ...settings],
-    reason: [result, ...others].join('; or '),
+    reason: [result, ...others].join('; or ') + (frames === undefined ? '' : `, ${framesInWords(frames)}`),
     plan: planLink(set, asked, chosen),
     onBench: benchLink(set, asked, chosen),
   };

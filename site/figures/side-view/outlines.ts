@@ -130,7 +130,8 @@ export function outlineOf(placed: PlacedPart, place: SheetPlace): Outline {
   const kind = placed.part.part;
   // Thin glass has a rim on the camera's side of its plane.
   const isThin = kind === 'close-up lens' || kind === 'tube lens';
-  const rear = place.x(kind === 'camera' ? -bodyBehind : placed.from) + (isThin ? least + 2 : 0);
+  const end = place.x(kind === 'camera' ? -bodyBehind : placed.from);
+  const rear = isThin ? Math.max(end, place.x(placed.to) + least + 2) : end;
   const front = Math.min(place.x(placed.to), isThin || kind === 'ring' ? rear : rear - least);
   const box = { axisY: place.axisY, room: half, cut };
   const stations = stationsOf(placed, rear, front, half);
