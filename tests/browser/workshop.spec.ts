@@ -114,6 +114,10 @@ for (const [minutes, width, height] of [
         answers++;
       }
       await page.keyboard.press('PageDown');
+      // An answer whose picture is still being computed keeps the first press.
+      const stays = new RegExp(`step ${now.step} of \\d+, answer$`);
+      if (now.half === 'answer' && stays.test((await wall(page).getAttribute('aria-label'))!))
+        await page.keyboard.press('PageDown');
       await at(
         page,
         now.half === 'question' && !/^(?:Welcome|A break|A ring on|Five frames)/.test(now.question)
