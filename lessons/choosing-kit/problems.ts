@@ -259,6 +259,15 @@ function fooledByNumbers(given: {
   return given['smallest.effective-f-number'] > given['needed.effective-f-number'] ? 'shallow' : 'dark';
 }
 
+/** Whether what the chain has is enough there, and no other slip leads to that reason. */
+function isNoMatter(
+  given: Parameters<typeof fooledByNumbers>[0] & Readonly<Record<'truth' | 'later', string>>,
+  reason: Reason,
+): boolean {
+  if (given.truth === 'near' && fooledByNumbers(given) === reason) return false;
+  return given.truth !== reason && given.later !== reason;
+}
+
 const standsAgainst = choiceFamily({
   id: 'what-stands-against-it',
   question:
@@ -313,7 +322,37 @@ const standsAgainst = choiceFamily({
       id: 'greater-number',
       value: (given) => (given.truth === 'near' ? fooledByNumbers(given) : undefined),
       because:
-        'Two numbers can be read the wrong way round. The greater f-number is the narrower opening, and 1/500 s is a shorter time than 1/250 s. Compare both pairs again, and what comes before them in the list.',
+        'Two numbers can be read the wrong way round. The greater f-number is the narrower opening, and the greater number under the line is the shorter time. Compare both pairs again, and what comes before them in the list.',
+    },
+    {
+      id: 'not-too-large',
+      value: (given) => (isNoMatter(given, 'large') && given.truth !== 'small' ? 'large' : undefined),
+      because:
+        'It can be set from {farthest.magnification} on. The sizes that frame this subject go up to {sensor-width} over {subject-width}, and that is more.',
+    },
+    {
+      id: 'not-too-small',
+      value: (given) => (isNoMatter(given, 'small') && given.truth !== 'large' ? 'small' : undefined),
+      because:
+        'It reaches {closest.magnification}. Seven tenths of {sensor-width} over {subject-width} would do, and that is less.',
+    },
+    {
+      id: 'not-too-near',
+      value: (given) => (isNoMatter(given, 'near') ? 'near' : undefined),
+      because:
+        'It is {working-distance} away, and {wanted.working-distance} is wanted: there is room. Look at the other pairs.',
+    },
+    {
+      id: 'closes-far',
+      value: (given) => (isNoMatter(given, 'shallow') ? 'shallow' : undefined),
+      because:
+        'The depth needs {needed.effective-f-number}, and it closes to {smallest.effective-f-number}: the greater f-number is the narrower opening. Look at what comes before.',
+    },
+    {
+      id: 'has-light',
+      value: (given) => (isNoMatter(given, 'dark') ? 'dark' : undefined),
+      because:
+        'It needs {needed.exposure-time}, and the movement allows {allowed.exposure-time}, which is longer: there is light. Look at what comes before.',
     },
   ],
   hint: 'Between which two magnifications does the chain have to be set? Then room, then depth, then light.',
@@ -381,6 +420,17 @@ const forTheMoney = choiceFamily({
       value: ({ truth }) => (truth === 'ring' ? undefined : truth === 'nothing' ? 'close-up' : 'ring'),
       because:
         'That gives a good deal more size than you want, and each step of size costs room. Begin with the least that is large enough, and see how far away it leaves you.',
+    },
+    {
+      id: 'room-before-size',
+      value: ({ truth }) => (truth === 'ring' ? 'close-up' : undefined),
+      because: 'That leaves the more room. But it gives 0.38×, and you want {wanted.magnification} at least.',
+    },
+    {
+      id: 'room-forgotten',
+      value: ({ truth }) => (truth === 'nothing' ? 'ring' : undefined),
+      because:
+        'That works from 86 mm, and you want {wanted.working-distance} at least. Is the size that you want more than what you have gives?',
     },
   ],
   hint: 'Which of the five has size and room enough? Begin with what you have.',

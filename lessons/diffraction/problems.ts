@@ -174,8 +174,8 @@ const whereItBegins = choiceFamily({
     '“Diffraction begins at {claimed.f-number}”, says a neighbour at the club. You stop a perfect lens with equal pupils (P = 1) down from {wider.f-number} to {narrower.f-number}, at {magnification} in {wavelength} light. A pattern in the sharp plane has {spatial-frequency} on the sensor. What happens to it?',
   options: {
     same: 'Nothing: diffraction has not begun yet',
-    lower: 'It loses contrast',
-    gone: 'It is gone',
+    lower: 'It loses contrast, and some is left',
+    gone: 'It is gone: none is left at all',
   },
   givens: (draw) => {
     const mark = draw.pick([0, 1, 2, 3]);

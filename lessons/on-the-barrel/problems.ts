@@ -325,6 +325,35 @@ const whichMark = choiceFamily({
       value: ({ truth }) => (truth === 'thread' ? 'magnification' : undefined),
       because: 'That is how large things are at the end of the ring. A filter asks only how wide the rim is.',
     },
+    {
+      id: 'how-long',
+      value: ({ truth }) => (truth === 'aperture' ? 'focal-length' : undefined),
+      because:
+        'That is the focal length. How bright the image can be depends on how wide the lens opens, too: which mark counts both?',
+    },
+    {
+      id: 'how-wide-the-rim',
+      value: ({ truth }) => (truth === 'magnification' ? 'thread' : undefined),
+      because:
+        'That is the thread for filters in the front rim. How large things get depends on how far the ring goes.',
+    },
+    {
+      id: 'how-far-open',
+      value: ({ truth }) => (truth === 'distance' ? 'aperture' : undefined),
+      because: 'That tells how wide the lens opens, not where it can be sharp.',
+    },
+    {
+      id: 'how-far-away',
+      value: ({ truth }) => (truth === 'thread' ? 'distance' : undefined),
+      because:
+        'That is a distance along the axis, from the sensor to what is sharp. A filter asks only how wide the rim is.',
+    },
+    {
+      id: 'how-large-near-by',
+      value: ({ truth }) => (truth === 'focal-length' ? 'magnification' : undefined),
+      because:
+        'That is how large near things are at the end of the ring. The question is of far things, and there the ring stands at its other end.',
+    },
   ],
   hint: 'Which marks stand together? A colon beside the focal length and a colon beside a distance are different things.',
   working: [

@@ -14,6 +14,7 @@ function decisionsAt(search: string) {
     ...bench.named('working-distance', 'flight-distance', 'subject-depth', 'magnification', 'effective-f-number'),
     ...bench.named('circle-of-confusion', 'wavelength', 'frame-count', 'in-time.frame-count'),
     ...bench.named('ambient.exposure-time', 'slowest.exposure-time', 'needed.flash-power'),
+    ...bench.named('flash-distance', 'source-size'),
   });
 }
 
@@ -40,11 +41,16 @@ describe('the plans that the page links to', () => {
   it.each(links)('hold, at %s', (search) => {
     const decided = decisionsAt(search.replace(/&?sheet=card/, ''));
     expect(bench.notices).toEqual([]);
-    expect({ hasRoom: decided.hasRoom, frames: areGood(decided), light: decided.light !== 'higher-iso' }).toEqual({
+    expect({
+      hasRoom: decided.hasRoom,
+      frames: areGood(decided),
+      light: decided.light !== 'higher-iso' && !decided.isOverexposed,
+    }).toEqual({
       hasRoom: true,
       frames: true,
       light: true,
     });
+    expect(decided.lightStands).toBeUndefined();
   });
 
   it('say what they are lit by: sun, frost and stamp by daylight, the others by a flash', () => {

@@ -29,9 +29,18 @@ import { metered } from '#site/state/metered.ts';
 import { askedOf, chainWays, oneLens, ofAsked, ownKit, spelledOut } from './figures/asked-of-chain.ts';
 import { chains } from './figures/chains.svelte.ts';
 import { changes } from './figures/changes.ts';
-import { framesInWords, inTimeInWords, isoInWords, powerInWords, sizeInWords } from './figures/in-words.ts';
+import {
+  extensionSaid,
+  finestInWords,
+  framesInWords,
+  inTimeInWords,
+  isoInWords,
+  powerInWords,
+  sizeInWords,
+} from './figures/in-words.ts';
 import { ownLensNumbers } from './figures/own-lens.ts';
 import { askedUpTo } from './figures/questions.ts';
+import { ranged } from './figures/ranged.svelte.ts';
 import { ofSubject, sources, subjects } from './figures/subjects.ts';
 
 /** What a lens brings along. */
@@ -77,6 +86,8 @@ const mounted = step({
     'extension',
     'working-distance',
     'effective-f-number',
+    'iris.effective-f-number',
+    'open.effective-f-number',
     'entrance-pupil-distance',
     'near-limit',
     'far-limit',
@@ -98,6 +109,9 @@ const mounted = step({
       extension: own ? own.extension : set?.extension || undefined,
       workingDistance: numbers.workingDistance,
       effectiveFNumber: numbers.effectiveFNumber,
+      // The iris of one lens is its only stop.
+      irisEffectiveFNumber: own ? own.effectiveFNumber : numbers.irisEffectiveFNumber,
+      openEffectiveFNumber: numbers.openEffectiveFNumber,
       entrancePupilDistance: numbers.entrancePupilDistance,
       nearLimit: numbers.nearLimit,
       farLimit: numbers.farLimit,
@@ -123,11 +137,13 @@ const bothLimits = step({
   evaluate: ({ nearLimit, farLimit }) => ({ depthOfField: nearLimit + farLimit }),
 });
 
-/** The mark that comes to the finest effective f-number: both go in step. */
+/** The mark that comes to the finest effective f-number: by its iris alone a lens goes in step with that. */
 const finestMark = step({
-  from: ['finest.effective-f-number', 'effective-f-number', 'set.f-number'],
+  from: ['finest.effective-f-number', 'iris.effective-f-number', 'set.f-number'],
   gives: ['finest.f-number'],
-  evaluate: (given) => ({ finestFNumber: (given.finestEffectiveFNumber * given.setFNumber) / given.effectiveFNumber }),
+  evaluate: (given) => ({
+    finestFNumber: (given.finestEffectiveFNumber * given.setFNumber) / given.irisEffectiveFNumber,
+  }),
 });
 
 /** How many of the frames are finished while the subject holds. */
@@ -144,7 +160,9 @@ const start = lensFor('lens-90')({ ...startsOf(spider, ofSubject), ...startsOf(b
 /** What the list calls a chain that an address spells out. */
 const chainName = (text: string) => spelledOut(text) && (chains.atHand?.spelledName(text) || spelledOut(text));
 
-const noneNeeded = { none: 'none: its own focusing is enough' };
+/** The range of an answer of this bench as it stands: what stands elsewhere, in prose, has none. */
+const rangeOf = (name: 'working-distance' | 'effective-f-number', value: number | undefined): string | undefined =>
+  value !== undefined && value === bench.number(name, undefined) ? ranged.of?.(name) : undefined;
 
 export const bench = new Bench({
   inputs: {
@@ -213,10 +231,12 @@ export const bench = new Bench({
           : 'its chain is being fetched',
     'chain.focus-magnification': { none: 'a chain has its own rings' },
     'chain.pupil-magnification': { none: 'none: its opening is seen upside down' },
-    extension: noneNeeded,
-    'chain.extension': noneNeeded,
-    'working-distance': roomInWords,
+    extension: extensionSaid,
+    'chain.extension': extensionSaid,
+    'working-distance': (room) => rangeOf('working-distance', room) ?? roomInWords(room),
+    'effective-f-number': (fNumber) => rangeOf('effective-f-number', fNumber),
     'depth-of-field': { infinite: '∞: no far end' },
+    'finest.f-number': finestInWords,
     'far-limit': { infinite: '∞: everything behind is sharp' },
     'frame-step': { none: 'none: one frame is enough' },
     'frame-count': framesInWords,

@@ -44,6 +44,11 @@ export function stageCommand({ key, ctrlKey, altKey, metaKey, target }: Keyboard
   return /^\d$/.test(key) ? { kind: 'digit', digit: key } : commands[key];
 }
 
+/** Stops what runs in a figure of *stage*, if anything does. */
+export function stopInFigure(stage: ParentNode): void {
+  stage.querySelector<HTMLElement>('[data-does=run][aria-pressed=true]')?.click();
+}
+
 /** Presses what the figure that is projected has of that kind; nothing where it has none. */
 export function pressInFigure(what: 'run' | 'more'): void {
   const all = [...document.querySelectorAll<HTMLElement>(`.stage [data-does=${what}]`)];

@@ -4,7 +4,8 @@ import { readArranged, withArranged, type Arranged } from '#site/figures/picture
 import { printAnswer } from '#site/state/answer.ts';
 import { withParameter } from '#site/state/address.ts';
 import { numbersNow, prepareAll, sheetIn, showHappening } from './shown.ts';
-import { captionToCome, fillCaption } from './steps.ts';
+import { fillCaption } from './steps.ts';
+import { Wait } from './wait.svelte.ts';
 
 /**
  * The figure of one lesson in a sequence of several: set by queries, as its own page is by its address, which is the sequence's here. What is
@@ -13,8 +14,7 @@ import { captionToCome, fillCaption } from './steps.ts';
 export class Played {
   readonly #bench: AnyBench;
   readonly sheets: HostedFigure['sheets'];
-  /** What it shows is still being computed: what is told of it waits for that. */
-  waiting = $state.raw(false);
+  readonly wait = new Wait();
   /** Where it was brought to. */
   #search: string = $state('');
   arranged: Arranged = $state.raw({});
@@ -29,9 +29,9 @@ export class Played {
     this.sheets = sheets;
   }
 
-  /** All that the figure shows follows from these; what changes with them can watch them. */
+  /** All that the figure shows follows from these, some answers from what comes later; what changes with them can watch them. */
   get state(): unknown {
-    return [this.#bench.inputs, this.#bench.kept, this.arranged];
+    return [this.#bench.inputs, this.#bench.kept, this.#bench.answers, this.arranged];
   }
 
   /** Sets the figure as *search* says; where it is asked for, the change is seen happening. */
@@ -43,6 +43,7 @@ export class Played {
     const { notices: _, ...arranged } = readArranged(search);
     this.arranged = arranged;
     this.#search = search;
+    this.wait.isPressed = false;
     if (happening) this.arrive = showHappening(this.#bench, before, () => (this.arrive = undefined));
   }
 
@@ -54,7 +55,7 @@ export class Played {
   /** A caption with the figure's numbers in it; nothing while a change is on its way. */
   captionOf(caption: string): string | undefined {
     if (this.arrive) return undefined;
-    return this.waiting ? captionToCome : fillCaption(caption, this.#inProse);
+    return this.wait.words ?? fillCaption(caption, this.#inProse);
   }
 
   /** The numbers that a caption names, where the figure has been moved and its words hold no longer. */

@@ -6,8 +6,9 @@ import { toggleFullScreen } from './awake.ts';
 import { pressInFigure, stageCommand } from './keys.ts';
 import { numbersNow, prepareAll, showHappening } from './shown.ts';
 import StageFrame from './StageFrame.svelte';
-import { namesPlaceOnly, placeAfter, placeIn, type Place } from './step.ts';
-import { captionToCome, fillCaption, listedSteps } from './steps.ts';
+import { namesPlaceOnly, placeAfter, placeIn, unknownStepIn, type Place } from './step.ts';
+import { fillCaption, listedSteps } from './steps.ts';
+import { Wait } from './wait.svelte.ts';
 
 /** A lesson's demonstration as it is projected: which step is shown, and what the keys do. Fetched when it is first wanted. */
 export class Projection {
@@ -24,8 +25,9 @@ export class Projection {
   typed = $state('');
   /** Ends the change that is being shown, its result at once. */
   arrive = $state.raw<() => void>();
-  /** What the step shows is still being computed: what it tells waits for that. */
-  waiting = $state.raw(false);
+  readonly wait = new Wait();
+  /** What the address calls a step and none is called. */
+  unknown: string | undefined = $state.raw();
   /** Where it was left: there it opens again. */
   #left: Place = { step: 1, answered: false };
 
@@ -35,9 +37,7 @@ export class Projection {
   );
   readonly caption = $derived.by(() =>
     this.place?.answered && !this.arrive
-      ? this.waiting
-        ? captionToCome
-        : fillCaption(this.step!.caption, this.#inProse)
+      ? (this.wait.words ?? fillCaption(this.step!.caption, this.#inProse))
       : undefined,
   );
   /** Words of a step hold at its own setting alone; away from it only its numbers are said. */
@@ -57,14 +57,10 @@ export class Projection {
     return this.#steps.length;
   }
 
-  readonly #names = this.#steps.map(({ names }) => names);
+  /** The query that opens the first step. */
+  readonly first = this.#steps[0]!.asked;
 
-  /** What an address may call the step that it opens, for one that calls it something else; nothing for all others. */
-  get choices() {
-    const { search } = location;
-    if (!new URLSearchParams(search).has('stage') || placeIn(search, this.#names)) return {};
-    return { stage: { label: 'step', options: Object.fromEntries(this.#names.map(([id]) => [id, { label: id! }])) } };
-  }
+  readonly #names = this.#steps.map(({ names }) => names);
 
   #addressOf({ step, answered }: Place): string {
     return this.#steps[step - 1]![answered ? 'answered' : 'asked'];
@@ -86,6 +82,8 @@ export class Projection {
       prepareAll(this.#bench, this.#sheets, all);
     }
     this.place = named;
+    this.unknown = unknownStepIn(location.search, this.#names);
+    this.wait.isPressed = false;
     if (named) this.#left = named;
     this.blank = false;
     this.typed = '';
@@ -112,7 +110,7 @@ export class Projection {
   /** Goes on or back by so many presses; leaves where there is no number of them. */
   go(by: number | undefined): void {
     if (by === undefined) this.leave();
-    else this.play(placeAfter(this.place!, by, this.count));
+    else if (!this.place!.answered || !this.wait.keeps(by)) this.play(placeAfter(this.place!, by, this.count));
   }
 
   /** Opens a place of the demonstration. The answer to the question that is seen is shown happening. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { namesPlaceOnly, placeAfter, placeIn, settingAt, stepAddress, type StageStep } from './step.ts';
+import { namesPlaceOnly, placeAfter, placeIn, settingAt, stepAddress, unknownStepIn, type StageStep } from './step.ts';
 
 const hands = { options: ['Yes', 'No'], holds: 0 } as const;
 const stage: readonly StageStep[] = [
@@ -82,4 +82,18 @@ describe('a press of the clicker', () => {
     expect(placeAfter({ step: 2, answered: true }, -Infinity, 3)).toEqual({ step: 1, answered: false });
     expect(placeAfter({ step: 2, answered: true }, Infinity, 3)).toEqual({ step: 3, answered: true });
   });
+});
+
+it('quotes what a link calls a step and none is called, and no more of it than is needed', () => {
+  const names = [['no-ring', 'first'], ['one-ring']];
+  const unknown = (search: string) => unknownStepIn(search, names);
+  expect(['', '?extension=3', '?stage=no-ring', '?stage=first&answered='].map(unknown)).toEqual([
+    undefined,
+    undefined,
+    undefined,
+    undefined,
+  ]);
+  expect(unknown('?stage=no-such&extension=3')).toBe('no-such');
+  expect(unknown('?stage=')).toBe('');
+  expect(unknown(`?stage=${'x'.repeat(90)}`)).toBe('x'.repeat(24));
 });

@@ -57,6 +57,11 @@ export function placeIn(search: string, names: readonly (readonly string[])[]): 
   return step > 0 ? { step, answered: parameters.has('answered') } : undefined;
 }
 
+/** What a query calls a step, as far as it is quoted, where none has that name. */
+export function unknownStepIn(search: string, names: readonly (readonly string[])[]): string | undefined {
+  return placeIn(search, names) ? undefined : new URLSearchParams(search).get('stage')?.slice(0, 24);
+}
+
 /** True where a query says where it stands in the demonstration and nothing of the figure. */
 export function namesPlaceOnly(search: string): boolean {
   const names = [...new URLSearchParams(search).keys()];

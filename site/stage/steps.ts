@@ -14,9 +14,6 @@ export interface ListedStep {
   readonly options: readonly string[];
 }
 
-/** What stands in the place of a caption until there is to be seen what it speaks of. */
-export const captionToCome = 'The picture is being computed. The answer follows with it.';
-
 const mark = /\{([a-z.-]+)\}/g;
 
 /** The steps listed in the page, in their order. */

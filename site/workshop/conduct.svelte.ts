@@ -7,6 +7,8 @@ import type { Shared } from './shared.svelte.ts';
 interface Window {
   readonly leave: () => void;
   readonly notes: () => void;
+  /** Whether a press that goes *by* so many on is kept, for an answer is still to come. */
+  readonly keeps?: (by: number) => boolean;
 }
 
 /** The keys of an evening, the same in each of its windows. */
@@ -43,6 +45,11 @@ export class Conduct {
     this.#shared.change((evening) => ({ ...evening, [what]: !evening[what] }));
   }
 
+  /** Goes on or back by so many presses, unless what is seen is to be read first. */
+  go(by: number): void {
+    if (!this.#window.keeps?.(by)) this.#shared.go(by);
+  }
+
   jumpTo(number: number): void {
     const { plan, pages } = this.#shared;
     const index = Math.min(plan.items.length + pages, Math.max(1, number)) - 1;
@@ -66,8 +73,8 @@ export class Conduct {
       if (shared.evening.phones) this.toggle('phones');
       else if (digits === '' && !wasJumping) this.#window.leave();
     } else if (command.kind === 'enter' && digits !== '') this.jumpTo(Number(digits));
-    else if (command.kind === 'enter') shared.go(1);
-    else if (command.kind === 'go') shared.go(command.by);
+    else if (command.kind === 'enter') this.go(1);
+    else if (command.kind === 'go') this.go(command.by);
     else if (command.kind === 'phones') this.toggle('phones');
     else if (command.kind === 'notes') this.#window.notes();
     else if (command.kind === 'hand') this.countHand(command.option);

@@ -75,6 +75,7 @@ test('a kit is entered, kept, and listed first in a lesson, with the ranges of w
   await page.getByText('The whole list, with reasons').click();
   await page.getByRole('link', { name: 'Plan it: place 1' }).click();
   await expect(page.locator('.notes')).toContainText('From the camera: 13 mm extension ring, My fifty.');
+  await page.getByRole('button', { name: 'Next' }).click();
   await page.getByRole('button', { name: '4 The card' }).click();
   await expect(page.locator('.sheet svg').first()).toContainText(/3 Room.*\d to \d+.*mm/);
   expect(faults).toEqual([]);

@@ -11,8 +11,6 @@ import { spellings } from './spellings.ts';
 const problems = 200;
 /** What a wrong answer tells is worth little where it can only tell one or two things. */
 const leastMistakes = 3;
-/** Of so many options each wrong one is explained in every problem. */
-const mostExplained = 4;
 /** Fewer different sets of numbers than this, and a learner soon meets the same problem again. */
 const leastVariety = 8;
 
@@ -90,12 +88,11 @@ function faultsOfAny(problem: Problem): readonly string[] {
   });
 }
 
-/** Wrong options of a choice that no mistake leads to. Of five options or more, those that nobody would choose for a reason may be left so. */
+/** Wrong options of a choice that no mistake leads to. */
 function unexplained({ kind, family, answer, mistakes }: Problem): readonly string[] {
   if (kind !== 'choice') return [];
   const options = Object.keys(family.options);
-  const left = options.filter((option) => option !== answer && mistakes.every(({ value }) => value !== option));
-  return options.length > mostExplained && mistakes.length >= 2 ? [] : left;
+  return options.filter((option) => option !== answer && mistakes.every(({ value }) => value !== option));
 }
 
 function faultsOfNumber(problem: NumberProblem): readonly string[] {

@@ -10,11 +10,16 @@ export class Hand {
   /** Where the hand is on its way, seconds; nowhere while it rests. */
   seconds: number | undefined = $state.raw();
 
+  /** A deal is under way: what can be dealt is the rest of it. */
+  get isAmidDeal(): boolean {
+    return this.isRocking || this.taken < dealtFrames;
+  }
+
   /** The whole of the next forty at once; of a deal that is under way, what is left of it. */
   deal(): void {
+    if (!this.isAmidDeal) this.turn += 1;
     this.isRocking = false;
     this.seconds = undefined;
-    if (this.taken === dealtFrames) this.turn += 1;
     this.taken = dealtFrames;
   }
 

@@ -42,10 +42,13 @@ describe('a hand that rocks', () => {
 
   it('deals at once what is left of forty, then forty more', () => {
     const hand = new Hand();
+    expect(hand.isAmidDeal).toBe(false);
     hand.toggle(false);
     hand.advance(5);
+    expect(hand.isAmidDeal).toBe(true);
     hand.deal();
     expect(hand).toMatchObject({ turn: 1, taken: dealtFrames, isRocking: false, seconds: undefined });
+    expect(hand.isAmidDeal).toBe(false);
     hand.deal();
     expect(hand).toMatchObject({ turn: 2, taken: dealtFrames });
   });

@@ -66,10 +66,10 @@ const said = (what: string, text: string, size: number, x: number, y: number): N
 
 function inFrame(area: Area): Named[] {
   const { text, small } = area;
-  const at = frameLayout(bench.inputs['frame-fill'], area);
+  const at = frameLayout(bench.inputs['frame-fill'], plan.givenFill, area);
   const m = fitting([`m ${words('magnification')}`, `m ${words('chain.magnification')}`], text, area.width - 10);
-  const [from, to] = [at.centre.x - at.half, at.centre.x + at.half];
-  const fill: Span = { name: 'frame-fill', letter: '', value: words('frame-fill'), from, to, fromY: at.centre.y };
+  const [from, to] = [at.centre.x - at.measured, at.centre.x + at.measured];
+  const fill: Span = { name: 'frame-fill', letter: '', value: plan.fillSaid, from, to, fromY: at.centre.y };
   return [
     said('magnification', m, text, at.wordsX, at.wordsY),
     ...dimensioned([fill], at.frame.y + at.frame.height + 1.1 * small, 1, small, area.x + area.width),
@@ -134,7 +134,7 @@ function inSide(area: Area): Named[] {
     light: plan.light,
     softness: [`${words('source-angle')} wide, from ${words('flash-distance')}`, `${words('source-angle')} wide`],
   });
-  if (lamp) expect(lamp.beam + lamp.source).not.toMatch(/NaN|Infinity/);
+  if (lamp) expect(lamp.beam + lamp.source + (lamp.broken ?? '')).not.toMatch(/NaN|Infinity/);
   const labels = lamp?.labels.map(({ text, box }) => ({ what: text, box })) ?? [];
   return [...layout.boxes, ...labels].map(({ what, box }) => ({
     what,
@@ -192,6 +192,37 @@ describe('the drawing of a plan', () => {
     }
   });
 
+  it('has the subject as large as the chain makes it, beside what is asked', () => {
+    const drawn = (search: string) => {
+      bench.read(`?${search}`);
+      const { subject, asked, frame, measured } = frameLayout(
+        bench.inputs['frame-fill'],
+        plan.givenFill,
+        planAreas(boxes[0]!).frame,
+      );
+      const share = (half: number | undefined) => half && Math.round((200 * half) / frame.width);
+      return { subject: share(subject?.rx), asked: share(asked?.rx), measured: share(measured), said: plan.fillSaid };
+    };
+    // 1.46 × 6 mm / 36 mm.
+    expect(drawn('chain=body-36,lens-90,close-up-4')).toEqual({
+      subject: 24,
+      asked: 50,
+      measured: 24,
+      said: '24.4\u202f%',
+    });
+    expect(drawn('chain=body-36,bellows,lens-90').asked).toBeUndefined();
+    expect(drawn('')).toEqual({ subject: 50, asked: undefined, measured: 50, said: '50\u202f%' });
+    // 3.78 × 60 mm is six pictures wide.
+    const tooLarge = drawn('subject=butterfly&chain=body-36,lens-200,coupling-ring,lens-50:turned');
+    expect([tooLarge.measured, tooLarge.subject! > 500]).toEqual([100, true]);
+    expect(drawn('chain=body-36,lens-999')).toEqual({
+      subject: undefined,
+      asked: 50,
+      measured: 50,
+      said: '50\u202f% asked',
+    });
+  });
+
   it('says what a distance comes to once it is settled', () => {
     const said = (question: Question) => {
       bench.read(`?question=${question}`);
@@ -201,5 +232,26 @@ describe('the drawing of a plan', () => {
     expect(said(2)).toEqual(['?', bench.words('extension')]);
     expect(said(3)).toEqual([bench.words('working-distance'), bench.words('extension')]);
     expect(Object.keys(settledBy)).toHaveLength(7);
+    bench.read('?question=2&chain=body-36,lens-90,close-up-4');
+    expect(drawnPlan()!.dimensions!.map(({ name }) => name)).not.toContain('extension');
+  });
+
+  it('has no name for what nobody can put between lens and camera', () => {
+    const drawn = (search: string) => {
+      bench.read(`?question=2&${search}`);
+      const { labels, notice } = drawnPlan()!;
+      return [labels![1], notice];
+    };
+    expect(drawn('frame-fill=1')).toEqual(['', 'longer than the bellows']);
+    expect(drawn('frame-fill=0.5')).toEqual(['bellows', undefined]);
+    expect(drawn('frame-fill=0.2')).toEqual(['rings', undefined]);
+  });
+
+  it('has the way to a light beyond its edge broken off', () => {
+    const isBroken = (distance: number) => {
+      bench.read(`?question=8&flash-distance=${distance}`);
+      return render(Bench, {}).body.includes('class="broken');
+    };
+    expect([isBroken(100), isBroken(1300)]).toEqual([false, true]);
   });
 });

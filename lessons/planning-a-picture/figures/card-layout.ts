@@ -8,7 +8,7 @@ export interface CardLine {
   readonly x: number;
   readonly y: number;
   readonly size: number;
-  readonly kind: 'head' | 'title' | 'answer' | 'change';
+  readonly kind: 'head' | 'title' | 'answer' | 'open' | 'change';
 }
 
 /** Words in lines that are no wider than so many pixels. */
@@ -38,10 +38,10 @@ export function cardLayout(head: string, rows: readonly PlanRow[], caution: stri
     };
     put('head', head, left);
     y += 0.15 * size;
-    for (const { title, answer, change } of rows) {
+    for (const { title, answer, change, isOpen } of rows) {
       lines.push({ text: title, x: left, y, size, kind: 'title' });
       put(
-        change === undefined ? 'answer' : 'change',
+        change !== undefined ? 'change' : isOpen ? 'open' : 'answer',
         change === undefined ? answer : `${answer} → ${change}`,
         left + titleWidth,
       );

@@ -10,11 +10,18 @@ export function cardNow() {
   const [first, second, caution] = checks[plan.subject];
   return {
     head: subjects[plan.subject].label,
-    rows: planRows(plan.decided, (name) => said.answer(name), {
-      chain: said.chain,
-      checks: `${first}; ${second}`,
-      gives: said.gives,
-    }),
+    rows: planRows(
+      plan.decided,
+      (name) => bench.words(name),
+      {
+        chain: said.chain,
+        checks: `${first}; ${second}`,
+        gives: said.gives,
+        iso: bench.inputs.iso,
+        ...(said.noChain && { noChain: said.noChain }),
+      },
+      plan.question,
+    ),
     caution: `! ${caution}`,
   };
 }

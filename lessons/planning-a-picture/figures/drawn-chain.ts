@@ -36,10 +36,13 @@ export function drawnLens(given: Given, name: string): Drawn {
     ...(extension > 0 ? [{ part: 'ring', extension } as const] : []),
     lensPart({ ...lens, frontPrincipalDepth }),
   ]);
-  const between = extension > allRings && extension <= parts.bellows.longest ? 'bellows' : 'rings';
+  const isTooLong = extension > parts.bellows.longest;
+  // Nothing between lens and camera is so long: what is drawn there has no name.
+  const between = isTooLong ? '' : extension > allRings ? 'bellows' : 'rings';
+  const notice = isContradictory ? contradiction : isTooLong ? 'longer than the bellows' : undefined;
   return {
     positions,
     labels: ['', ...(extension > 0 ? [between] : []), name],
-    ...(isContradictory && { notice: contradiction }),
+    ...(notice && { notice }),
   };
 }

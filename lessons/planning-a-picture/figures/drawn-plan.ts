@@ -1,7 +1,7 @@
 import type { SideViewChain, SideViewHandle } from '#site/figures/side-view/side-view.ts';
 import { bench, ofLens } from '../bench.svelte.ts';
 import { drawnLens, type Drawn } from './drawn-chain.ts';
-import { heightOf } from './light-layout.ts';
+import { heightOf } from './light-at.ts';
 import { plan } from './planned.svelte.ts';
 import { isOpen, type Thing } from './questions.ts';
 
@@ -18,6 +18,8 @@ export function drawnPlan(): SideViewChain | undefined {
   const words = (name: 'working-distance' | 'extension' | 'flight-distance') => bench.words(name);
   const isSettled = (thing: Thing) => !isOpen(thing, plan.question);
   const room = bench.number('working-distance', undefined) ?? 0;
+  // Where there is none, nothing between two marks is it.
+  const hasExtension = !isSettled('chain') || bench.number('extension', undefined) !== undefined;
   const isTooNear = isSettled('room') && room > 0 && !plan.decided.hasRoom;
   const notice = drawn.notice ?? (isTooNear ? 'too near' : undefined);
   return {
@@ -27,7 +29,7 @@ export function drawnPlan(): SideViewChain | undefined {
       ...(room > 0
         ? [{ name: 'working-distance' as const, value: isSettled('room') ? words('working-distance') : '?' }]
         : []),
-      { name: 'extension', value: isSettled('chain') ? words('extension') : '?' },
+      ...(hasExtension ? [{ name: 'extension' as const, value: isSettled('chain') ? words('extension') : '?' }] : []),
     ],
     around: {
       name: 'flight-distance',

@@ -14,6 +14,37 @@ export function sizeInWords(
   return `${print(asked)} asked, it gives ${print(given)} at ${given < asked ? 'most' : 'least'}`;
 }
 
+/** Why there is no extension: a lens that needs none, or a chain without rings or bellows. */
+export function extensionSaid(
+  extension: number | undefined,
+  known: { readonly 'chain.focus-magnification'?: number; readonly 'chain.magnification'?: number },
+): string | undefined {
+  if (extension !== undefined || known['chain.magnification'] === undefined) return undefined;
+  return known['chain.focus-magnification'] === undefined ? 'none in this chain' : 'none: its own focusing is enough';
+}
+
+/** The mark past which a lens is not closed; and where another stop than its iris limits, that or from where on the mark counts. */
+export function finestInWords(
+  finest: number | undefined,
+  known: {
+    readonly 'set.f-number'?: number;
+    readonly 'iris.effective-f-number'?: number;
+    readonly 'open.effective-f-number'?: number;
+    readonly 'finest.effective-f-number'?: number;
+  },
+): string | undefined {
+  const open = known['open.effective-f-number'];
+  const iris = known['iris.effective-f-number'];
+  const [set, wanted] = [known['set.f-number'], known['finest.effective-f-number']];
+  if (finest === undefined || open === undefined || iris === undefined || set === undefined || wanted === undefined)
+    return undefined;
+  const print = (mark: number) => printQuantity('f-number', mark);
+  if (open >= wanted) return `none: another stop limits to ${printQuantity('effective-f-number', open)}`;
+  // From this mark on the iris is the narrowest.
+  const first = (set * open) / iris;
+  return first > set * (1 + alike) ? `${print(finest)}; another stop limits up to ${print(first)}` : undefined;
+}
+
 const printCount = (count: number) => printQuantity('frame-count', count);
 
 /** Nobody takes more. */
@@ -38,13 +69,16 @@ export function inTimeInWords(
 /** What heads common flashes can give. */
 const weakest = 1 / 128;
 
+/** Whether the nearest of the marks is one that common flashes do not have: they give too much light. */
+export const isUnderWeakest = (power: number): boolean => 2 ** -Math.round(-Math.log2(power)) < weakest;
+
 /** A power as it is set: the nearest of the marks, a stop apart; or that a flash does not have it. */
 export function powerInWords(power: number | undefined): string | undefined {
   if (power === undefined || power <= 0) return undefined;
   if (power > 1.005) return `${printQuantity('flash-power', power)} times full: more than it has`;
   const stops = -Math.log2(power);
   const mark = 2 ** -Math.round(stops);
-  if (mark < weakest) return `under ${printQuantity('flash-power', weakest)}, less than most can give`;
+  if (isUnderWeakest(power)) return `under ${printQuantity('flash-power', weakest)}: overexposed`;
   const printed = printQuantity('flash-power', mark);
   return Math.abs(stops - Math.round(stops)) < 0.02 ? printed : `about ${printed}`;
 }

@@ -2,19 +2,7 @@ import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { around, type Box } from '#site/figures/sheet/boxes.ts';
 import { placeLabels, type Wanted } from '#site/figures/sheet/labels.ts';
 import type { SideViewLayout } from '#site/figures/side-view/layout.ts';
-
-/** What shines on the subject: how far from it and how wide, mm. */
-export interface Light {
-  readonly flashDistance: number;
-  readonly sourceSize: number;
-}
-
-/** Between the axis and the light, seen from the subject. */
-export const lean = Math.PI / 3;
-const [along, up] = [Math.cos(lean), Math.sin(lean)];
-
-/** How high above the axis the light reaches, mm. */
-export const heightOf = ({ flashDistance, sourceSize }: Light): number => flashDistance * up + (sourceSize * along) / 2;
+import { along, up, type Light } from './light-at.ts';
 
 /** Half of what a mark to take hold of takes of the sheet, pixels. */
 const grip = 14;
@@ -47,6 +35,9 @@ export function lightLayout(
   // A light beyond the sheet is taken hold of where its way leaves that.
   const share = Math.min(1, (y - grip) / (y - middle.y), (box.width - grip - x) / Math.max(1e-9, middle.x - x));
   const held = { x: x + share * (middle.x - x), y: y + share * (middle.y - y) };
+  /** Along its way, so many pixels before where it is taken hold of, and to one side. */
+  const beside = (before: number, aside: number) =>
+    point({ x: held.x - before * along + aside * up, y: held.y + before * up + aside * along });
   const taken: Box[] = [
     ...boxes.map((each) => each.box),
     ...outlines.map(({ left, right, half: tall }) => ({ left, right, top: y - tall, bottom: y + tall })),
@@ -71,6 +62,11 @@ export function lightLayout(
   }));
   return {
     held,
+    /** Two strokes across the way to a light that stands farther off than the sheet goes. */
+    broken:
+      share < 1
+        ? [grip + 5, grip + 10].map((before) => `M${beside(before - 2, -8)}L${beside(before + 2, 8)}`).join('')
+        : undefined,
     source: `M${point(one)}L${point(other)}`,
     beam: `M${point({ x, y })}L${point(one)}L${point(other)}z`,
     labels: placeLabels(wanted, taken, sheet),

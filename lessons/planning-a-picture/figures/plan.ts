@@ -1,11 +1,14 @@
 import type { Decisions } from './decisions.ts';
+import type { Question } from './questions.ts';
 
 /** One of the eight answers, as the card has it. */
 export interface PlanRow {
   readonly title: string;
   readonly answer: string;
-  /** Where it fails: which earlier answer to change. */
+  /** Where it is the first that fails: which answer to change. */
   readonly change?: string | undefined;
+  /** Nothing is answered yet. */
+  readonly isOpen?: true;
 }
 
 type Print = (
@@ -20,6 +23,7 @@ type Print = (
     | 'frame-count'
     | 'frame-step'
     | 'in-time.frame-count'
+    | 'time-limit'
     | 'ambient.exposure-time'
     | 'needed.flash-power'
     | 'iso'
@@ -27,36 +31,89 @@ type Print = (
     | 'flash-distance',
 ) => string;
 
-/** Whether a chain gives the size that is asked for. */
-export type SizeGiven = 'asked' | 'less' | 'more';
+/** Whether a chain gives the size that is asked for; *beyond* where the least that it gives is more than the picture holds. */
+export type SizeGiven = 'asked' | 'less' | 'more' | 'beyond';
 
-/** The eight answers, each with the earlier one to change where it fails. */
+export interface PlanWords {
+  readonly chain: string;
+  readonly checks: string;
+  readonly gives: SizeGiven;
+  /** Nothing is put together: it cannot be, or is on its way. */
+  readonly noChain?: 'impossible' | 'coming';
+  /** *S*. */
+  readonly iso: number;
+}
+
+/** In words that hold away from the page: on paper nobody is asked the questions. */
+const smaller = 'take it smaller (question 1)';
+const anotherChain = 'another chain (question 2)';
+
+/** The eight answers up to *question*; the first that fails with the one to change, for those after it may hold once that is mended. */
 export function planRows(
   decided: Decisions,
   print: Print,
-  words: { readonly chain: string; readonly checks: string; readonly gives: SizeGiven },
+  words: PlanWords,
+  question: Question = 8,
 ): readonly PlanRow[] {
-  const rows = allRows(decided, print, words);
-  // What leans on a chain that shows nothing says so; the chain alone is to be changed.
-  return decided.isNone ? rows.map((row, at) => ({ ...row, change: at === 1 ? 'change 1 or 2' : undefined })) : rows;
+  const without = words.noChain ? 'not without a chain' : 'nothing is sharp';
+  const rows = allRows(decided, print, words).map((row, at): PlanRow => {
+    if (at >= question) return { title: row.title, answer: 'not yet answered', isOpen: true };
+    // What leans on a chain that shows nothing has no answer.
+    if (decided.isNone && at > 1 && at < 7) return { title: row.title, answer: without, isOpen: true };
+    return row;
+  });
+  const first = rows.findIndex(({ change }) => change !== undefined);
+  return rows.map((row, at) => (at === first ? row : { ...row, change: undefined }));
 }
 
-function allRows(
-  { hasRoom, frames, light, isNone }: Decisions,
-  print: Print,
-  words: { readonly chain: string; readonly checks: string; readonly gives: SizeGiven },
-): readonly PlanRow[] {
+function chainChange({ isNone }: Decisions, { gives, noChain }: PlanWords): string | undefined {
+  if (noChain) return noChain === 'impossible' ? anotherChain : undefined;
+  if (isNone) return 'another size or chain (question 1 or 2)';
+  return { asked: undefined, less: smaller, more: 'take it larger (question 1)', beyond: anotherChain }[gives];
+}
+
+/** What a flash that gives too much wants. */
+const lessLight = (iso: number) => `${iso > 100 ? 'ISO 100, ' : ''}farther off, or daylight on a tripod`;
+
+function lightAnswer({ light, isOverexposed }: Decisions, print: Print, { iso }: PlanWords) {
+  const at = `ISO ${print('iso')}`;
+  switch (light) {
+    case 'ambient':
+      return { answer: `daylight, ${print('ambient.exposure-time')}, ${at}` };
+    case 'flash':
+      return {
+        answer: `flash ${print('needed.flash-power')}, ${at}`,
+        change: isOverexposed ? lessLight(iso) : undefined,
+      };
+    case 'higher-iso':
+      return { answer: `neither at ${at}`, change: 'another ISO, or f-number (question 4)' };
+  }
+}
+
+function softnessAnswer({ lightStands }: Decisions, print: Print) {
+  const answer = `light ${print('source-angle')} wide, ${print('flash-distance')} off`;
+  switch (lightStands) {
+    case 'too-near':
+      return {
+        answer: `${answer}: nearer than ${print('flight-distance')}`,
+        change: 'farther off, or more room (question 3 or 7)',
+      };
+    case 'in-the-way':
+      return { answer: `${answer}: across the lens’s view`, change: 'a smaller light, or farther off (question 7)' };
+    default:
+      return { answer };
+  }
+}
+
+function allRows(decided: Decisions, print: Print, words: PlanWords): readonly PlanRow[] {
+  const { hasRoom, frames } = decided;
   return [
     { title: '1 Size', answer: `${print('frame-fill')} of the width: ${print('magnification')}` },
-    {
-      title: '2 Chain',
-      answer: words.chain,
-      change: { asked: undefined, less: 'change 1: smaller', more: 'change 1: larger' }[words.gives],
-    },
+    { title: '2 Chain', answer: words.chain, change: chainChange(decided, words) },
     {
       title: '3 Room',
       answer: `${print('working-distance')}, wanted ${print('flight-distance')}`,
-      change: hasRoom ? undefined : 'change 2: longer lens',
+      change: hasRoom ? undefined : 'a longer lens (question 2)',
     },
     {
       title: '4 f-number',
@@ -65,25 +122,15 @@ function allRows(
     },
     {
       title: '5 Frames',
-      answer: isNone
-        ? print('frame-count')
-        : frames === 'one-frame' || frames === 'close-further'
+      answer:
+        frames === 'one-frame' || frames === 'close-further'
           ? 'one'
-          : `${print('frame-count')} × ${print('frame-step')}, done: ${print('in-time.frame-count')}`,
-      change: frames === 'too-slow' ? 'change 1: smaller' : undefined,
+          : `${print('frame-count')} frames, ${print('frame-step')} apart` +
+            (frames === 'too-slow' ? `; only ${print('in-time.frame-count')} done in ${print('time-limit')}` : ''),
+      change: frames === 'too-slow' ? smaller : undefined,
     },
-    {
-      title: '6 Light',
-      answer: isNone
-        ? print('ambient.exposure-time')
-        : light === 'ambient'
-          ? `daylight, ${print('ambient.exposure-time')}, ISO ${print('iso')}`
-          : light === 'flash'
-            ? `flash ${print('needed.flash-power')}, ISO ${print('iso')}`
-            : `neither at ISO ${print('iso')}`,
-      change: light === 'higher-iso' ? 'change ISO or 4' : undefined,
-    },
-    { title: '7 Softness', answer: `light ${print('source-angle')} wide, ${print('flash-distance')} off` },
+    { title: '6 Light', ...lightAnswer(decided, print, words) },
+    { title: '7 Softness', ...softnessAnswer(decided, print) },
     { title: '8 Check', answer: words.checks },
   ];
 }

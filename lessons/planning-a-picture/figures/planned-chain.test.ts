@@ -7,8 +7,10 @@ import { closeTo } from '#tests/support/close-to.ts';
 import { bench } from '../bench.svelte.ts';
 import { askedOf, ofAsked, spelledOut } from './asked-of-chain.ts';
 import { chains } from './chains.svelte.ts';
+import { drawnPlan } from './drawn-plan.ts';
 import { plannedChain, rangesOf } from './planned-chain.ts';
 import { ownReader } from './own-reader.svelte.ts';
+import { brokenNow } from './said.svelte.ts';
 import { subjects } from './subjects.ts';
 
 beforeAll(async () => {
@@ -42,6 +44,31 @@ describe('a chain of a plan', () => {
     expect(plannedChain('body-36,ring-36,lens-50', asked()).notices).toEqual([
       '50 mm f/1.8 goes from f/1.8 to f/16: f/16 is taken.',
     ]);
+  });
+
+  it('is closed no further than to one mark, whatever is set, by the engine’s cone', () => {
+    const chain = 'body-36,lens-200,coupling-ring,lens-50:turned';
+    for (const fNumber of [4, 5.6, 8, 20]) {
+      bench.read(`?subject=hoverfly-head&chain=${chain}&f-number=${fNumber}`);
+      const mark = bench.number('finest.f-number');
+      expect(mark).toBeCloseTo(25.7, 1);
+      const { circleOfConfusion, wavelength } = asked();
+      expect(bench.would('effective-f-number', { 'f-number': mark })).toEqual(
+        closeTo(circleOfConfusion / (Math.SQRT2 * wavelength), rounding),
+      );
+    }
+  });
+
+  it('has marks without effect where another stop limits, and says up to which', () => {
+    const chain = 'body-36,lens-200,coupling-ring,lens-50:turned';
+    bench.read(`?subject=hoverfly-head&chain=${chain}&f-number=4`);
+    const [, first] = /^f\/25\.7; another stop limits up to f\/([\d.]+)$/.exec(bench.words('finest.f-number'))!;
+    const at = (fNumber: number) => bench.would('effective-f-number', { 'f-number': fNumber });
+    expect(at(0.98 * Number(first))).toEqual(closeTo(at(4), rounding));
+    expect(at(1.02 * Number(first))).toBeGreaterThan(1.01 * at(4));
+    bench.read(`?subject=hoverfly-head&chain=${chain}&f-number=20`);
+    expect(bench.words('finest.f-number')).toBe('f/25.7');
+    expect(bench.words('finest.f-number')).not.toContain('another');
   });
 
   it('is the same as one lens where it is one', () => {
@@ -124,6 +151,27 @@ describe('a chain of a plan', () => {
   });
 });
 
+describe('a chain that gives nothing', () => {
+  it.each([
+    ['body-36,lens-999', 'Part 2 of the link, “lens-999”: the crate has nothing of that name.'],
+    [
+      'body-36,lens-50,lens-50',
+      'This chain cannot be built: a second lens goes on the first front to front, that is reversed.',
+    ],
+    ['body-36,lens-50', undefined],
+    ['own', undefined],
+  ])('says why in one sentence: %s', (chain, why) => {
+    bench.read(`?chain=${chain}`);
+    expect(brokenNow()).toBe(why);
+    expect(bench.words('extension')).toBe(why ? 'none' : chain === 'own' ? '145\u202fmm' : 'none in this chain');
+  });
+
+  it('is no chain at all by a single word, which the page says', () => {
+    bench.read('?chain=rubbish');
+    expect(bench.notices.map(({ text }) => text).join()).toContain('“rubbish”, which this page cannot use');
+  });
+});
+
 describe('a lens of which something is assumed', () => {
   const lens =
     'my-lens:name=My_85:focal-length=85:max-aperture=1.8:focus-distance=800:focusing=whole:iris=camera:register-distance=44';
@@ -135,6 +183,17 @@ describe('a lens of which something is assumed', () => {
     expect(least).toBeLessThan(bench.number('working-distance'));
     expect(most).toBeGreaterThan(bench.number('working-distance'));
     expect(because).toEqual(['My 85: P, h, HH′, length and m₀ of this lens are assumed.']);
+  });
+
+  it('has its range in the readings and in the drawing, and in no numbers of other settings', () => {
+    bench.read(`?question=8&chain=body-36,ring-36,${lens}&frame-fill=0.08`);
+    const { texts } = rangesOf(`body-36,ring-36,${lens}`, asked());
+    for (const name of ['working-distance', 'effective-f-number'] as const) {
+      expect(texts[name]).toContain(' to ');
+      expect(bench.words(name)).toBe(texts[name]);
+      expect(printAnswer(name, bench.at({ 'frame-fill': 0.2 })[name])).not.toContain(' to ');
+    }
+    expect(drawnPlan()!.dimensions!.map(({ value }) => value)).toContain(texts['working-distance']);
   });
 
   it('has none where all is known', () => {

@@ -29,6 +29,10 @@ export interface ChainNumbers {
   readonly fNumber?: number;
   readonly workingDistance?: number;
   readonly effectiveFNumber?: number;
+  /** What *N_w* the lens whose iris is set would come to, were it alone to limit the light; goes in step with its mark. */
+  readonly irisEffectiveFNumber?: number;
+  /** What *N_w* the other stops leave at the most, that iris wide open. */
+  readonly openEffectiveFNumber?: number;
   readonly entrancePupilDistance?: number;
   readonly nearLimit?: number;
   readonly farLimit?: number;
@@ -188,7 +192,7 @@ function setChain(
       // A link of two parts is named at the second: the glass, not its seat.
       labels: linkOf.map((at, part) => (linkOf[part + 1] === at ? '' : shortName(chain[at]!))),
       name: nameOf(chain),
-      numbers: numbersOf(positions, asked.circleOfConfusion),
+      numbers: { ...numbersOf(positions, asked.circleOfConfusion), ...irisOf(parts, linkOf.indexOf(main), marked) },
       marked,
       extension: lengthOf(parts, linkOf, chain),
       notices: marked === asked.fNumber ? notices : [...notices, markInWords(chain[main]!.thing, marked)],
@@ -205,6 +209,28 @@ function partsOf(chain: Chain, sensorWidth: number, lensOf: (thing: Thing) => Le
   const { parts, linkOf } = engineChain(chain, lensOf);
   const camera = { ...parts[0]!, sensorWidth, sensorHeight: (2 / 3) * sensorWidth } as Part;
   return { parts: [camera, ...parts.slice(1)], linkOf };
+}
+
+/** Far beyond any mark, where nothing but the iris limits; and far before the first. */
+const [shut, wide] = [2 ** 12, 2 ** -4];
+
+/** What limits the light besides the iris that is set. */
+function irisOf(
+  parts: readonly Part[],
+  iris: number,
+  marked: number,
+): Pick<ChainNumbers, 'irisEffectiveFNumber' | 'openEffectiveFNumber'> {
+  if (iris < 0) return {};
+  const at = (fNumber: number) => {
+    const { solved } = rigPositions(assembleRig(parts.with(iris, { ...parts[iris]!, fNumber } as Part)));
+    return solved.sharpPlane === 'in front' || solved.sharpPlane === 'inside' ? solved.effectiveFNumber : undefined;
+  };
+  const closed = at(shut);
+  const open = at(wide);
+  return {
+    ...(closed !== undefined && { irisEffectiveFNumber: (closed * marked) / shut }),
+    ...(open !== undefined && { openEffectiveFNumber: open }),
+  };
 }
 
 const spacers = ['ring', 'bellows', 'reversing-ring', 'coupling-ring'];

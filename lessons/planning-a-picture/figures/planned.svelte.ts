@@ -1,3 +1,4 @@
+import { printQuantity } from '#core/quantity/print.ts';
 import { nameOf, type LensSlug } from '#site/state/crate.ts';
 import { bench } from '../bench.svelte.ts';
 import { askedOf, ofAsked, oneLens } from './asked-of-chain.ts';
@@ -26,7 +27,8 @@ class Plan {
     return decisionsOf({
       ...bench.named('working-distance', 'flight-distance', 'subject-depth', 'effective-f-number'),
       ...bench.named('circle-of-confusion', 'wavelength', 'frame-count', 'in-time.frame-count'),
-      ...bench.named('ambient.exposure-time', 'needed.flash-power'),
+      ...bench.named('ambient.exposure-time', 'needed.flash-power', 'flash-distance', 'source-size'),
+      hasHole: bench.chosen('source') === 'bowl',
       magnification,
       slowestExposureTime: this.slowest,
     });
@@ -34,8 +36,22 @@ class Plan {
   get frames(): string {
     return framesSaid(this.decided, bench.words('frame-count'), bench.words('in-time.frame-count'));
   }
+  /** The share of the picture's width that the subject takes with this chain. */
+  get givenFill(): number | undefined {
+    const given = bench.number('chain.magnification', undefined);
+    // As asked for, but for rounding.
+    if (given && typeof bench.answers.magnification === 'number') return bench.inputs['frame-fill'];
+    return given && (given * bench.inputs['subject-width']) / bench.inputs['sensor-width'];
+  }
+  get fillSaid(): string {
+    const { givenFill } = this;
+    return givenFill === undefined ? `${bench.words('frame-fill')} asked` : printQuantity('frame-fill', givenFill);
+  }
+
   /** What lights it, the fullest first. */
   get light(): readonly string[] {
+    if (this.decided.isNone) return ['nothing to light'];
+    if (this.decided.isOverexposed) return ['flash: too much light', 'too much'];
     return {
       ambient: [`daylight, ${bench.words('ambient.exposure-time')}`, 'daylight'],
       flash: [`flash, ${bench.words('needed.flash-power')}`, 'flash'],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { areasOf, fileName, fitted, likenessInWords, mostDifferent, stripesOf } from './display.ts';
+import { areasOf, fileName, fitted, likenessInWords, enlargement, mostDifferent, stripesOf } from './display.ts';
 
 const shape = { columns: 768, rows: 512 };
 
@@ -50,7 +50,7 @@ test('likeness is told in words where a number would not be one', () => {
 describe('the part that differs most', () => {
   const dark = (columns: number, rows: number) => ({ columns, rows, rgba: new Uint8ClampedArray(4 * columns * rows) });
 
-  test('holds the pixel in which alone two pictures differ, is a quarter as wide and high, and lies within', () => {
+  test('holds the pixel in which alone two pictures differ, is as much smaller as it is enlarged, and lies within', () => {
     for (const [x, y] of [
       [5, 4],
       [47, 31],
@@ -60,9 +60,9 @@ describe('the part that differs most', () => {
       const difference = dark(48, 32);
       difference.rgba[4 * (y * 48 + x)] = 200;
       const part = mostDifferent(difference);
-      expect(part).toMatchObject({ width: 12, height: 8 });
-      expect(x >= part.x && x < part.x + 12 && y >= part.y && y < part.y + 8).toBe(true);
-      expect(part.x >= 0 && part.y >= 0 && part.x + 12 <= 48 && part.y + 8 <= 32).toBe(true);
+      expect(part).toMatchObject({ width: Math.ceil(48 / enlargement), height: Math.ceil(32 / enlargement) });
+      expect(x >= part.x && x < part.x + part.width && y >= part.y && y < part.y + part.height).toBe(true);
+      expect(part.x >= 0 && part.y >= 0 && part.x + part.width <= 48 && part.y + part.height <= 32).toBe(true);
     }
   });
 });

@@ -5,8 +5,8 @@ export type Beside = 'nothing' | 'sharp' | 'aside';
 export const arrangements = ['side-by-side', 'divided', 'difference', 'enlarged'] as const;
 export type Arrangement = (typeof arrangements)[number];
 
-/** How many times the enlarged part is larger than it is in the whole picture. */
-export const enlargement = 4;
+/** How many times the enlarged part is larger than it is in the whole picture: no more, for a halo is seen by its edge, and it is wide. */
+export const enlargement = 1.5;
 
 /** A rectangle of the screen, pixels. */
 export interface Area {
