@@ -42,7 +42,7 @@ test.describe('a lesson', () => {
     for (const link of [`${name}=garbage&stage=99`, 'sheet=rubbish&stage=abc']) {
       await page.goto(`${ofSheets}?${link}`);
       for (const value of new URLSearchParams(link).values())
-        await expect(page.locator('.notices')).toContainText(`“${value}”`);
+        await expect(page.locator('.bench').first()).toContainText(`“${value}”`);
       expect(await readings(page)).toEqual(before);
     }
     await page.getByRole('button', { name: 'Reset all settings' }).click();

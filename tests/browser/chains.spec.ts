@@ -72,6 +72,8 @@ test('a chain is built by list and by hand, says every number with its formulas,
   const working = page.locator('[data-quantity="magnification"] .working');
   await expect(working).toContainText('From the numbers of the parts.');
   await expect(working.locator('.katex-html').last()).toBeVisible();
+  // The address follows when the hand has rested.
+  await query(page).toMatch(/:turned/);
   const before = await output(page, 'magnification').getAttribute('data-value');
   await page.goto(page.url());
   await expect(output(page, 'magnification')).toHaveAttribute('data-value', before!);

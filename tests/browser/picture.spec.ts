@@ -71,7 +71,8 @@ test.describe('a picture', () => {
     await expect(choice('Layout')).toHaveValue('divided');
     await expect(choice('Position of the dividing line')).toHaveValue('0.3', { timeout: 60_000 });
     await page.getByRole('button', { name: 'Reset all settings' }).click();
-    expect(new URL(page.url()).search).toBe('');
+    // The sheet is where the reader is, not a setting.
+    expect(new URL(page.url()).search).toBe('?sheet=picture');
   });
 
   test('that a link arranges as none can be says what there is', async ({ page }) => {

@@ -18,8 +18,8 @@ export default defineConfig({
   forbidOnly: Boolean(process.env.CI),
   fullyParallel: true,
   workers: 2,
-  // No test is a race: a busy machine must not fail one. A walk takes 15 s of a processor, which with ten others at it is minutes.
-  timeout: 600_000,
+  // No test is a race: a busy machine must not fail one. A walk takes 10 s of a processor, which with five others at it is minutes.
+  timeout: 240_000,
   expect: { timeout: 20_000 },
   reporter: 'list',
   use: {
