@@ -14,7 +14,7 @@ export interface Drag {
 }
 
 export const slowdown = 4;
-const movements = 60;
+const movements = 40;
 
 interface Probe {
   toFrame: number[];
