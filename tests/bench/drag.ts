@@ -1,5 +1,5 @@
 /** How long a page takes from the hand's movement to the frame that shows it. */
-import type { Browser, CDPSession, Locator, Page } from '@playwright/test';
+import type { Browser, CDPSession, ElementHandle, Locator, Page } from '@playwright/test';
 
 /** Milliseconds of every movement of one drag. */
 export interface Drag {
@@ -14,7 +14,7 @@ export interface Drag {
 }
 
 export const slowdown = 4;
-const movements = 40;
+const movements = 24;
 
 interface Probe {
   toFrame: number[];
@@ -91,7 +91,7 @@ export async function holdOf(handle: Locator): Promise<{ x: number; y: number; w
   });
 }
 
-const valueOf = (handle: Locator) =>
+const valueOf = (handle: ElementHandle<SVGElement | HTMLElement>) =>
   handle.evaluate((element) => (element instanceof HTMLInputElement ? element.value : element.ariaValueNow));
 
 /** The browser's own mouse: the test library's would run a script of its own in the page at every movement, and time it too. */
@@ -117,6 +117,8 @@ export async function handOn(page: Page) {
 export async function drag(page: Page, handle: Locator): Promise<Drag> {
   await page.bringToFront();
   const { x, y, width } = await holdOf(handle);
+  // What a hand has hold of stays the same thing, though controls before it come and go.
+  const held = (await handle.elementHandle())!;
   const isSlider = await handle.evaluate((element) => element instanceof HTMLInputElement);
   const reach = isSlider ? { x: Math.max(60, 0.35 * width), y: 0 } : { x: 60, y: 60 };
   const hand = await handOn(page);
@@ -131,7 +133,7 @@ export async function drag(page: Page, handle: Locator): Promise<Drag> {
     await hand('mouseMoved', x + reach.x * part, y + reach.y * part);
     // Movements fall anywhere between two frames, as a hand's do.
     await new Promise((done) => setTimeout(done, 5 + ((movement * 7) % 17)));
-    if (movement % (movements / 4) === 0) values.add(await valueOf(handle));
+    if (movement % (movements / 4) === 0) values.add(await valueOf(held));
   }
   const { toFrame, work, longTasks } = await page.evaluate(() => window.dragProbe);
   await hand('mouseReleased', x, y);

@@ -71,7 +71,7 @@ const countedIn = (page: Page) =>
 /** Moves a slider step by step, now while the page rests and now while the finished picture is being made. */
 async function singleMovements(page: Page, slider: Locator): Promise<readonly number[]> {
   await slider.focus();
-  for (let movement = 0; movement < 40; movement++) {
+  for (let movement = 0; movement < 24; movement++) {
     await page.keyboard.press(movement % 8 < 4 ? 'ArrowRight' : 'ArrowLeft');
     await page.waitForTimeout(150 + ((movement * 137) % 500));
   }

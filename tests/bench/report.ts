@@ -106,7 +106,7 @@ ${weights(results)}
 
 ## From hand to frame
 
-Milliseconds of 40 movements of each handle. "Work" is from the moment the page hears of a movement to the task after the next frame, with the processor slowed
+Milliseconds of 24 movements of each handle. "Work" is from the moment the page hears of a movement to the task after the next frame, with the processor slowed
 down ${slowdown} times: its median, what 95 in 100 do not exceed, and the median as a multiple of the same page's with its scripts deaf. "Long tasks" took over 50 ms of it. "To frame" is from the
 movement's own timestamp, the wait for the frame included, at the machine's full speed, 95 in 100. Limits: ${limits.work} times the deaf page's work, no long task, ${limits.toFrame} ms to the
 frame, so that none is missed.
