@@ -27,7 +27,7 @@ import { roomInWords } from '#site/state/edges.ts';
 import { lensAt } from '#site/state/lens-in-use.ts';
 import { metered } from '#site/state/metered.ts';
 import { askedOf, chainWays, oneLens, ofAsked, ownKit, spelledOut } from './figures/asked-of-chain.ts';
-import { chains } from './figures/chains.svelte.ts';
+import { chains } from './figures/chains.ts';
 import { changes } from './figures/changes.ts';
 import {
   extensionSaid,
@@ -93,7 +93,7 @@ const mounted = step({
     'far-limit',
   ],
   evaluate(given, { chain: slug = oneLens }) {
-    const set = slug === oneLens ? undefined : chains.atHand?.plannedChain(slug, askedOf(given));
+    const set = slug === oneLens ? undefined : chains.here?.plannedChain(slug, askedOf(given));
     const own = slug === oneLens ? ownLensNumbers(given) : undefined;
     const numbers = own ?? set?.numbers ?? {};
     return {
@@ -158,7 +158,7 @@ const body = bodies['body-36'];
 const start = lensFor('lens-90')({ ...startsOf(spider, ofSubject), ...startsOf(body, ['sensor-width']) });
 
 /** What the list calls a chain that an address spells out. */
-const chainName = (text: string) => spelledOut(text) && (chains.atHand?.spelledName(text) || spelledOut(text));
+const chainName = (text: string) => spelledOut(text) && (chains.here?.spelledName(text) || spelledOut(text));
 
 /** The range of an answer of this bench as it stands: what stands elsewhere, in prose, has none. */
 const rangeOf = (name: 'working-distance' | 'effective-f-number', value: number | undefined): string | undefined =>
@@ -224,11 +224,7 @@ export const bench = new Bench({
   words: {
     magnification: sizeInWords,
     'chain.magnification': (size) =>
-      size !== undefined
-        ? undefined
-        : chains.atHand
-          ? 'none: nothing before it is sharp'
-          : 'its chain is being fetched',
+      size !== undefined ? undefined : chains.here ? 'none: nothing before it is sharp' : 'its chain is being fetched',
     'chain.focus-magnification': { none: 'a chain has its own rings' },
     'chain.pupil-magnification': { none: 'none: its opening is seen upside down' },
     extension: extensionSaid,

@@ -1,6 +1,5 @@
-import { closestMagnification } from '#core/rig/lens-in-use.ts';
-import { drawOf, usualLens, type Chain, type Link } from '#site/chain/chain.ts';
-import { numberIn } from '#site/kit/part.ts';
+import { drawOf, type Chain, type Link } from '#site/chain/chain.ts';
+import { focusingsOf } from '#site/chain/focusing.ts';
 import { measuresOf, placedChain } from './placed.ts';
 
 /** What two chains may have alike. */
@@ -18,21 +17,6 @@ export type Matched =
 /** So many settings are tried between the ends; between two of them that lie on both sides the rest is halving. */
 const tries = 48;
 const halvings = 60;
-
-/** What can be turned or drawn out: the focus of each lens the right way round, then the bellows. */
-function settings(chain: Chain): readonly { at: number; least: number; most: number; set: (value: number) => Link }[] {
-  const focused = chain.flatMap((link, at) => {
-    if (link.thing.kind !== 'lens' || link.turned) return [];
-    const most = closestMagnification(usualLens(link.thing));
-    return most > 0 ? [{ at, least: 0, most, set: (focus: number): Link => ({ ...link, focus }) }] : [];
-  });
-  const drawn = chain.flatMap((link, at) => {
-    if (link.thing.kind !== 'bellows') return [];
-    const [least, most] = [numberIn(link.thing.part, 'shortest')!, numberIn(link.thing.part, 'longest')!];
-    return [{ at, least, most, set: (extension: number): Link => ({ ...link, extension }) }];
-  });
-  return [...focused, ...drawn];
-}
 
 /** *name* of the chain; undefined where it has none, or where no picture is to be had. */
 export function measured(chain: Chain, name: Alike | 'focus-distance'): number | undefined {
@@ -60,11 +44,11 @@ export function matchedTo(chain: Chain, name: Alike | 'focus-distance', value: n
   if (chain.some(({ thing }) => thing.fault !== undefined)) return { kind: 'fixed' };
   const now = measured(chain, name);
   if (now !== undefined && isSame(now, value)) return { kind: 'matched', chain };
-  const all = settings(chain);
+  const all = focusingsOf(chain);
   if (all.length === 0) return { kind: 'fixed' };
   let [low, high] = [Infinity, -Infinity];
   for (const { at, least, most, set } of all) {
-    const ask = (setting: number) => reached(chain.with(at, set(setting)), name);
+    const ask = (setting: number) => reached(set(chain, setting), name);
     const from = current(chain[at]!, least, most);
     const roots: number[] = [];
     let before: { setting: number; found: number } | undefined;
@@ -86,7 +70,7 @@ export function matchedTo(chain: Chain, name: Alike | 'focus-distance', value: n
     }
     if (roots.length > 0) {
       const root = roots.reduce((best, one) => (Math.abs(one - from) < Math.abs(best - from) ? one : best));
-      return { kind: 'matched', chain: chain.with(at, set(root)) };
+      return { kind: 'matched', chain: set(chain, root) };
     }
   }
   return low <= high ? { kind: 'out of reach', least: low, most: high } : { kind: 'fixed' };

@@ -2,9 +2,8 @@ import { readPlainNumber } from '#core/quantity/plain-number.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { closestMagnification } from '#core/rig/lens-in-use.ts';
-import { numberIn } from '#site/kit/part.ts';
 import { own } from './chain-in-text.ts';
-import { firstChain, fNumbersOf, mostLinks, type Chain, type Link } from './chain.ts';
+import { drawReach, firstChain, fNumbersOf, mostLinks, type Chain, type Link } from './chain.ts';
 import { crateThings } from './crate-things.ts';
 import type { Thing } from './thing.ts';
 
@@ -107,11 +106,10 @@ interface Reach {
 
 /** Between what the settings of a thing go. */
 function reachesOf(thing: Thing): readonly Reach[] {
-  const { kind, part, lenses } = thing;
+  const { kind, lenses } = thing;
   const printed = (name: QuantityName) => (value: number) => printQuantity(name, value);
   if (kind === 'bellows') {
-    const [least, most] = [numberIn(part, 'shortest')!, numberIn(part, 'longest')!];
-    return [{ key: 'extension', least, most, print: printed('extension') }];
+    return [{ key: 'extension', ...drawReach(thing), print: printed('extension') }];
   }
   if (kind !== 'lens') return [];
   const iris: Reach = { key: 'fNumber', ...fNumbersOf(thing), print: printed('f-number') };

@@ -71,11 +71,19 @@ export function fNumberOf(chain: Chain, at: number): number {
   return Math.min(most, Math.max(least, fNumber ?? usual));
 }
 
-/** Length of the bellows, mm. */
-export function drawOf({ thing: { part }, extension }: Link): number {
-  const [shortest, longest] = [numberIn(part, 'shortest')!, numberIn(part, 'longest')!];
-  return Math.min(longest, Math.max(shortest, extension ?? shortest));
+/** Between what lengths bellows can be drawn out, mm. */
+export function drawReach({ part }: Thing): { readonly least: number; readonly most: number } {
+  return { least: numberIn(part, 'shortest')!, most: numberIn(part, 'longest')! };
 }
+
+/** Length of the bellows, mm. */
+export function drawOf({ thing, extension }: Link): number {
+  const { least, most } = drawReach(thing);
+  return Math.min(most, Math.max(least, extension ?? least));
+}
+
+/** Where the lens nearest to the camera stands, whose focus and iris are set; -1 where there is none. */
+export const mainLensAt = (chain: Chain): number => chain.findIndex(({ thing }) => thing.kind === 'lens');
 
 /** What the engine takes, and which link of the chain each of its parts belongs to. */
 export interface EngineChain {
@@ -145,7 +153,7 @@ function partsOf(chain: Chain, at: number, registerDistance: number, lensOf: (th
     case 'coupling-ring':
       return [{ part: 'ring', extension: number('extension'), coupled: false }];
     case 'bellows': {
-      const [shortest, longest] = [number('shortest'), number('longest')];
+      const { least: shortest, most: longest } = drawReach(thing);
       return [{ part: 'bellows', extension: drawOf(link), shortest, longest, coupled: false }];
     }
     case 'converter': {

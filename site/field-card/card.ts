@@ -7,7 +7,7 @@ import { withSet } from '#site/bench/change.ts';
 import type { Conditions } from '#site/bench/conditions.ts';
 import { matchedTo } from '#site/bench/match.ts';
 import { caution, reachWords, refusal } from '#site/bench/words.ts';
-import { fNumbersOf, type Chain } from '#site/chain/chain.ts';
+import { fNumbersOf, mainLensAt, type Chain } from '#site/chain/chain.ts';
 import { numberIn } from '#site/kit/part.ts';
 
 /** What a card can say of every f-number, in the order in which it stands there. */
@@ -99,7 +99,7 @@ export function blockOf(chain: Chain, fNumbers: readonly number[], conditions: C
   const words = caution(built);
   if (words !== '') return { chain, why: words };
   const { answers } = built;
-  const at = chain.findIndex(({ thing }) => thing.kind === 'lens');
+  const at = mainLensAt(chain);
   const columns =
     at < 0
       ? [{ isThere: true, ...columnOf(built, undefined, conditions) }]
@@ -198,7 +198,7 @@ export function withEachSetOfRings(chain: Chain, rings: Chain, most: number): re
 
 /** The chain with each of *lenses* in the place of its first lens, as each is usually set; those that can stand in no chain are left out. */
 export function withEachLens(chain: Chain, lenses: Chain, most: number): readonly Chain[] {
-  const at = chain.findIndex(({ thing }) => thing.kind === 'lens');
+  const at = mainLensAt(chain);
   const place = at < 0 ? chain.length : at;
   const turned = chain[at]?.turned;
   return lenses

@@ -3,6 +3,7 @@ import { startsOf } from './bench.svelte.ts';
 import type { ChoicePlan, Inputs } from './choice.ts';
 import { lenses, nameOf, type LensSlug } from './crate.ts';
 import { crateLens, marks } from './lens-marks.ts';
+import { remembered } from './remembered.ts';
 
 /** What a lens brings along. */
 export const ofLens = [
@@ -15,7 +16,7 @@ export const ofLens = [
 ] as const;
 export type OfLens = (typeof ofLens)[number];
 
-const known = new Map<string, Inputs<OfLens>>();
+const kept = remembered<Inputs<OfLens>>(4000);
 
 /**
  * A lens of the crate at the setting that gives a magnification, as it is there: one that focuses inside is shorter close up. Beyond its
@@ -25,21 +26,17 @@ export function lensAt(slug: LensSlug, magnification: number): Inputs<OfLens> {
   const lens = crateLens(slug);
   const closest = closestMagnification(lens);
   const setting = Math.min(magnification, closest);
-  const key = `${slug} ${setting}`;
-  const found = known.get(key);
-  if (found) return found;
-  const state = stateAt(lens, setting);
-  const inUse = {
-    'focal-length': Number(state.focalLength.toPrecision(6)),
-    'focus-magnification': closest,
-    'front-principal-depth': Number(state.frontPrincipalDepth.toPrecision(6)),
-    'principal-separation': Number(state.principalSeparation.toPrecision(6)),
-    'pupil-magnification': Number(state.pupilMagnification.toPrecision(6)),
-    'rim-diameter': marks[slug]['rim-diameter'],
-  };
-  if (known.size > 4000) known.clear();
-  known.set(key, inUse);
-  return inUse;
+  return kept(`${slug} ${setting}`, () => {
+    const state = stateAt(lens, setting);
+    return {
+      'focal-length': Number(state.focalLength.toPrecision(6)),
+      'focus-magnification': closest,
+      'front-principal-depth': Number(state.frontPrincipalDepth.toPrecision(6)),
+      'principal-separation': Number(state.principalSeparation.toPrecision(6)),
+      'pupil-magnification': Number(state.pupilMagnification.toPrecision(6)),
+      'rim-diameter': marks[slug]['rim-diameter'],
+    };
+  });
 }
 
 /** The lens that is held, at whatever magnification is set: of what it brings along, *names*. */

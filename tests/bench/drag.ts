@@ -119,7 +119,7 @@ export async function drag(page: Page, handle: Locator): Promise<Drag> {
   const { x, y, width } = await holdOf(handle);
   // What a hand has hold of stays the same thing, though controls before it come and go.
   const held = (await handle.elementHandle())!;
-  const isSlider = await handle.evaluate((element) => element instanceof HTMLInputElement);
+  const isSlider = await held.evaluate((element) => element instanceof HTMLInputElement);
   const reach = isSlider ? { x: Math.max(60, 0.35 * width), y: 0 } : { x: 60, y: 60 };
   const hand = await handOn(page);
 

@@ -16,13 +16,13 @@ import { rowOf } from '#lessons/choosing-kit/figures/row-of.ts';
 import { rangesOfRow } from '#lessons/choosing-kit/figures/row-ranges.ts';
 import { ofAsked, search } from '#lessons/choosing-kit/figures/searches.ts';
 import { bench as planning } from '#lessons/planning-a-picture/bench.svelte.ts';
-import { chains } from '#lessons/planning-a-picture/figures/chains.svelte.ts';
+import { chains } from '#lessons/planning-a-picture/figures/chains.ts';
 import { listLink } from '#lessons/planning-a-picture/figures/list-link.ts';
-import { ownReader } from '#lessons/planning-a-picture/figures/own-reader.svelte.ts';
+import { ownReader } from '#lessons/planning-a-picture/figures/own-reader.ts';
 
 beforeAll(async () => {
-  chains.atHand = await import('#lessons/planning-a-picture/figures/planned-chain.ts');
-  ownReader.read = (await import('#site/chain/own-in-text.ts')).readOwn;
+  chains.here = await import('#lessons/planning-a-picture/figures/planned-chain.ts');
+  ownReader.here = (await import('#site/chain/own-in-text.ts')).readOwn;
 });
 
 afterEach(() => {

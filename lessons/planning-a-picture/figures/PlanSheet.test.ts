@@ -6,10 +6,10 @@ import { labelBox } from '#site/figures/sheet/labels.ts';
 import { sideViewLayout } from '#site/figures/side-view/layout.ts';
 import { bench } from '../bench.svelte.ts';
 import Bench from './Bench.svelte';
-import { chains } from './chains.svelte.ts';
+import { chains } from './chains.ts';
 import { dragged, drawnPlan } from './drawn-plan.ts';
 import { frameLayout } from './frame-layout.ts';
-import { later } from './later.svelte.ts';
+import { later } from './later.ts';
 import { lightLayout } from './light-layout.ts';
 import { planAreas, type Area } from './plan-areas.ts';
 import { plan } from './planned.svelte.ts';
@@ -18,7 +18,7 @@ import { fitting, slabLayout } from './slab-layout.ts';
 import { subjects } from './subjects.ts';
 
 beforeAll(async () => {
-  chains.atHand = await import('./planned-chain.ts');
+  chains.here = await import('./planned-chain.ts');
   later.here = (await import('./later-sheets.ts')).laterSheets;
 });
 afterEach(() => void bench.read(''));

@@ -1,14 +1,15 @@
 import { subjectDepthInOneFrame } from '#core/depth/subject-depth-in-one-frame.formula.ts';
 import { searchSoundKit, type KitSearch } from '#core/rig/kit/search-sound-kit.ts';
 import { verdicts } from '#core/rig/kit/verdict.ts';
-import { readChainBy, spellsOut, type ChainReading, type ReadOwn } from '#site/chain/chain-from-text.ts';
+import { readChainBy, spellsOut, type ChainReading } from '#site/chain/chain-from-text.ts';
 import { chainOfRows, ownCamera } from '#site/chain/chain-of-rows.ts';
 import { crateThing } from '#site/chain/crate-things.ts';
 import type { Thing } from '#site/chain/thing.ts';
 import { bodies } from '#site/state/crate.ts';
 import { keyOf, rowsOn, type KitSlug } from '#site/state/kits.ts';
+import { remembered } from '#site/state/remembered.ts';
 import { ownKit, type AskedOfChain } from './asked-of-chain.ts';
-import { ownReader } from './own-reader.svelte.ts';
+import { ownReader } from './own-reader.ts';
 
 /** A chain, not yet set for a plan. */
 export interface FoundChain extends ChainReading {
@@ -17,27 +18,22 @@ export interface FoundChain extends ChainReading {
 }
 
 const kitOf: Readonly<Record<string, KitSlug>> = { bag: 'bag', crate: 'crate', [ownKit]: 'own' };
-const known = new Map<string, FoundChain>();
+const kept = remembered<FoundChain>(60);
 
 /** The chain that a choice or an address means: the best of a kit for what is asked, or one that is spelled out. */
 export function chainBy(slug: string, asked: AskedOfChain): FoundChain {
   const kit = kitOf[slug];
   const edition = kit === undefined ? readerEdition(slug) : keyOf(kit);
   const key = kit === undefined ? `${edition} ${slug}` : JSON.stringify([edition, asked]);
-  const found = known.get(key);
-  if (found) return found;
-  const now = { ...(kit === undefined ? spelledChain(slug) : best(kit, asked)), edition };
-  if (known.size > 60) known.clear();
-  known.set(key, now);
-  return now;
+  return kept(key, () => ({ ...(kit === undefined ? spelledChain(slug) : best(kit, asked)), edition }));
 }
 
-const readerEdition = (text: string) => (spellsOut(text) && !ownReader.read ? 'without own parts' : 'as spelled out');
+const readerEdition = (text: string) => (spellsOut(text) && !ownReader.here ? 'without own parts' : 'as spelled out');
 
 /** Reads a chain that an address spells out; own parts of it once what reads them is here. */
 export function spelledChain(text: string): ChainReading {
   if (!spellsOut(text)) return readChainBy(text, undefined);
-  const reader = ownReader.read as ReadOwn | undefined;
+  const reader = ownReader.here;
   if (reader) return readChainBy(text, reader);
   ownReader.fetch();
   const { chain } = readChainBy(text, undefined);

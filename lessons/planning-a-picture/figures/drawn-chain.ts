@@ -2,6 +2,7 @@ import type { Named } from '#core/quantity/formula.ts';
 import type { RigPositions } from '#core/rig/positions.ts';
 import { cameraPart, contradiction, drawnWithRim, lensPart } from '#site/figures/side-view/lens-on-camera.ts';
 import { parts, rings } from '#site/state/crate.ts';
+import type { OfOneLens } from './own-lens.ts';
 
 /** A chain as it is drawn. */
 export interface Drawn {
@@ -11,18 +12,7 @@ export interface Drawn {
   readonly notice?: string;
 }
 
-type Given = Readonly<
-  Named<
-    | 'magnification'
-    | 'sensor-width'
-    | 'focal-length'
-    | 'focus-magnification'
-    | 'front-principal-depth'
-    | 'principal-separation'
-    | 'pupil-magnification'
-    | 'f-number'
-  >
->;
+type Given = Readonly<Named<OfOneLens | 'sensor-width'>>;
 
 const allRings = rings.reduce((sum, length) => sum + length, 0);
 

@@ -1,44 +1,17 @@
-import { closestMagnification } from '#core/rig/lens-in-use.ts';
 import type { Lens } from '#core/rig/lens.ts';
 import type { Rig } from '#core/rig/rig.ts';
 import { solveRig } from '#core/rig/solve.ts';
-import { usualLens, type Chain, type Link } from '#site/chain/chain.ts';
+import { mainLensAt, usualLens, type Chain } from '#site/chain/chain.ts';
+import { focusingsOf } from '#site/chain/focusing.ts';
 import type { Thing } from '#site/chain/thing.ts';
-import { numberIn } from '#site/kit/part.ts';
 
 /** So many settings are tried from end to end; between two on both sides of what is wanted the rest is halving. */
 const tries = 24;
 const halvings = 48;
 
-interface Setting {
-  readonly least: number;
-  readonly most: number;
-  readonly set: (chain: Chain, to: number) => Chain;
-}
-
 /** What is turned or drawn out: the focus of the lens nearest to the camera, if it is the right way round, and bellows, with that lens at its closest. */
-function settingsOf(chain: Chain, lensOf: (thing: Thing) => Lens): readonly Setting[] {
-  const at = chain.findIndex(({ thing }) => thing.kind === 'lens');
-  const put =
-    (place: number, of: (to: number) => Partial<Link>): Setting['set'] =>
-    (to, value) =>
-      to.with(place, { ...to[place]!, ...of(value) });
-  const most = at < 0 || chain[at]!.turned ? 0 : closestMagnification(lensOf(chain[at]!.thing));
-  return [
-    ...(most > 0 ? [{ least: 0, most, set: put(at, (focus) => ({ focus })) }] : []),
-    ...chain.flatMap(({ thing: { kind, part } }, place) =>
-      kind === 'bellows'
-        ? [
-            {
-              least: numberIn(part, 'shortest')!,
-              most: numberIn(part, 'longest')!,
-              set: put(place, (extension) => ({ extension })),
-            },
-          ]
-        : [],
-    ),
-  ];
-}
+const settingsOf = (chain: Chain, lensOf: (thing: Thing) => Lens) =>
+  focusingsOf(chain, lensOf).filter(({ at }) => chain[at]!.thing.kind === 'bellows' || at === mainLensAt(chain));
 
 /**
  * The chain set so that it gives *wanted*, or as near to that as it comes.

@@ -9,18 +9,17 @@ import { workingDistance } from '#core/gaussian/working-distance.formula.ts';
 import type { Named } from '#core/quantity/formula.ts';
 import type { ChainNumbers } from './planned-chain.ts';
 
-type Given = Readonly<
-  Named<
-    | 'magnification'
-    | 'focal-length'
-    | 'focus-magnification'
-    | 'front-principal-depth'
-    | 'principal-separation'
-    | 'pupil-magnification'
-    | 'f-number'
-    | 'circle-of-confusion'
-  >
->;
+/** What one lens is known by, and what it is asked for. */
+export type OfOneLens =
+  | 'magnification'
+  | 'focal-length'
+  | 'focus-magnification'
+  | 'front-principal-depth'
+  | 'principal-separation'
+  | 'pupil-magnification'
+  | 'f-number';
+
+type Given = Readonly<Named<OfOneLens | 'circle-of-confusion'>>;
 
 /** One lens, moved as a whole until it gives what is wanted: by the lessons' formulas. Throws OutOfRange as they do. */
 export function ownLensNumbers(given: Given): ChainNumbers & { readonly extension: number | undefined } {

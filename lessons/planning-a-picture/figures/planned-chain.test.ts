@@ -6,16 +6,16 @@ import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { bench } from '../bench.svelte.ts';
 import { askedOf, ofAsked, spelledOut } from './asked-of-chain.ts';
-import { chains } from './chains.svelte.ts';
+import { chains } from './chains.ts';
 import { drawnPlan } from './drawn-plan.ts';
 import { plannedChain, rangesOf } from './planned-chain.ts';
-import { ownReader } from './own-reader.svelte.ts';
+import { ownReader } from './own-reader.ts';
 import { brokenNow } from './said.svelte.ts';
 import { subjects } from './subjects.ts';
 
 beforeAll(async () => {
-  chains.atHand = await import('./planned-chain.ts');
-  ownReader.read = (await import('#site/chain/own-in-text.ts')).readOwn;
+  chains.here = await import('./planned-chain.ts');
+  ownReader.here = (await import('#site/chain/own-in-text.ts')).readOwn;
 });
 afterEach(() => void bench.read(''));
 

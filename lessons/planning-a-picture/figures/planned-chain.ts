@@ -7,11 +7,12 @@ import type { Lens } from '#core/rig/lens.ts';
 import type { Part } from '#core/rig/part.ts';
 import { rigPositions, type RigPositions } from '#core/rig/positions.ts';
 import { textOfChain } from '#site/chain/chain-in-text.ts';
-import { engineChain, faultIn, fNumberOf, fNumbersOf, usualLens, type Chain } from '#site/chain/chain.ts';
+import { engineChain, faultIn, fNumberOf, fNumbersOf, mainLensAt, usualLens, type Chain } from '#site/chain/chain.ts';
 import type { Thing } from '#site/chain/thing.ts';
 import { shortName } from '#site/bench/short-names.ts';
 import { isOneNumber, leanWords, rangeWords } from '#site/kit/range-words.ts';
 import { refusalInWords } from '#site/state/answer.ts';
+import { remembered } from '#site/state/remembered.ts';
 import type { AskedOfChain } from './asked-of-chain.ts';
 import { chainBy, spelledChain } from './chain-by.ts';
 import { focusedTo } from './focused-to.ts';
@@ -58,18 +59,12 @@ export interface SetChain {
   readonly notices: readonly string[];
 }
 
-const known = new Map<string, SetChain>();
+const kept = remembered<SetChain>(60);
 
 /** The chain that *slug* stands for, set so that it gives what is asked: the best of a kit, or one that is spelled out. */
 export function plannedChain(slug: string, asked: AskedOfChain): SetChain {
   const { chain, notices, edition } = chainBy(slug, asked);
-  const key = JSON.stringify([slug, edition, asked]);
-  const found = known.get(key);
-  if (found) return found;
-  const set = setChain(chain, asked, notices);
-  if (known.size > 60) known.clear();
-  known.set(key, set);
-  return set;
+  return kept(JSON.stringify([slug, edition, asked]), () => setChain(chain, asked, notices));
 }
 
 /** What a chain that an address spells out is called. */
@@ -156,16 +151,13 @@ function markInWords(lens: Thing, marked: number): string {
   return `${lens.name} goes from ${print(least)} to ${print(most)}: ${print(marked)} is taken.`;
 }
 
-/** The lens whose iris is set: the one nearest to the camera. */
-const mainOf = (chain: Chain) => chain.findIndex(({ thing }) => thing.kind === 'lens');
-
 function setChain(
   plain: Chain,
   asked: AskedOfChain,
   notices: readonly string[],
   lensOf: (thing: Thing) => Lens = usualLens,
 ): SetChain {
-  const main = mainOf(plain);
+  const main = mainLensAt(plain);
   const opened = main < 0 ? plain : plain.with(main, { ...plain[main]!, fNumber: asked.fNumber });
   const nothing = (why: string, chain = opened): SetChain => ({
     chain,

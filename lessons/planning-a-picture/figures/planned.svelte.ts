@@ -2,7 +2,7 @@ import { printQuantity } from '#core/quantity/print.ts';
 import { nameOf, type LensSlug } from '#site/state/crate.ts';
 import { bench } from '../bench.svelte.ts';
 import { askedOf, ofAsked, oneLens } from './asked-of-chain.ts';
-import { chains } from './chains.svelte.ts';
+import { chains } from './chains.ts';
 import { decisionsOf, framesSaid, nothingSharp } from './decisions.ts';
 import type { Question } from './questions.ts';
 import type { Planned as Subject } from './subjects.ts';
@@ -68,7 +68,7 @@ class Plan {
   }
   readonly asked = $derived(askedOf(bench.named(...ofAsked)));
   /** The chain as it is set, where it is not one lens; none while it is on its way. */
-  readonly set = $derived(this.isOneLens ? undefined : chains.atHand?.plannedChain(this.slug, this.asked));
+  readonly set = $derived(this.isOneLens ? undefined : chains.here?.plannedChain(this.slug, this.asked));
 
   get lens(): LensSlug | undefined {
     return bench.chosen('lens') as LensSlug | undefined;

@@ -1,6 +1,6 @@
 import { ownRings } from '#site/state/own-rings.svelte.ts';
 import { bench } from '../bench.svelte.ts';
-import { chains } from './chains.svelte.ts';
+import { chains } from './chains.ts';
 import { extensionInWords } from './extension-in-words.ts';
 import type { SizeGiven } from './plan.ts';
 import type { Ranged } from './planned-chain.ts';
@@ -39,14 +39,14 @@ class Said {
   /** Where something of a lens is assumed, between what room and light lie, and why. */
   readonly ranges = $derived.by((): { readonly texts: Texts; readonly because: readonly string[] } => {
     const none = { texts: {}, because: [] };
-    if (!chains.atHand) return none;
-    if (!plan.isOneLens) return chains.atHand.rangesOf(plan.slug, plan.asked);
+    if (!chains.here) return none;
+    if (!plan.isOneLens) return chains.here.rangesOf(plan.slug, plan.asked);
     const lens = plan.ownLens === undefined ? undefined : bench.choices['lens']!.options[plan.ownLens];
     const may = lens?.between?.(bench.inputs);
     if (!may) return none;
     const all = (name: Ranged) => may.map((fill) => bench.would(name, fill, undefined));
     return {
-      texts: chains.atHand.rangeTexts({
+      texts: chains.here.rangeTexts({
         'working-distance': all('working-distance'),
         'effective-f-number': all('effective-f-number'),
       }),
