@@ -3,7 +3,7 @@ export class Fetched<Piece> {
   here: Piece | undefined = $state.raw();
   /** It did not come. */
   isMissing = $state.raw(false);
-  #isComing = false;
+  #coming: Promise<void> | undefined;
   readonly #load: () => Promise<Piece>;
 
   constructor(load: () => Promise<Piece>) {
@@ -11,18 +11,16 @@ export class Fetched<Piece> {
   }
 
   fetch(): void {
-    if (this.here || this.#isComing) return;
-    this.#isComing = true;
-    const end = (isMissing: boolean) => {
-      this.#isComing = false;
-      this.isMissing = isMissing;
-    };
-    void this.#load().then(
+    if (this.here || this.#coming) return;
+    this.#coming = this.#load().then(
       (piece) => {
         this.here = piece;
-        end(false);
+        this.isMissing = false;
       },
-      () => end(true),
+      () => {
+        this.isMissing = true;
+        this.#coming = undefined;
+      },
     );
   }
 }
