@@ -69,10 +69,10 @@ const keysChunk = { name: 'keys', test: /site.stage.keys/, priority: 1 };
 /** What projects steps, of one lesson or of several. */
 const stageChunk = { name: 'stage', test: /site.stage.(?!fetch-projection|played|PlayedBench|first-steps)/ };
 
-/** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's. */
+/** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's, and no steps of a bench. */
 const everyPageChunk = {
   name: 'every-page',
-  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity(?!.printed-line)|core.gaussian|site.state.(?:answer|shown-formulas|address|kept-circle|location|crate|after-rest|rungs)\.ts|core.depth.circle|site.print.(?:printing|fit|as-on-paper)|site.controls.(?:letter|workbench.CopyAddress)/,
+  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity(?!.(?:printed-line|answers-from|answer-step|renamed))|core.gaussian|site.state.(?:answer|shown-formulas|address|kept-circle|location|crate|after-rest|rungs)\.ts|core.depth.circle|site.print.(?:printing|fit|as-on-paper)|site.controls.(?:letter|workbench.CopyAddress)/,
   minShareCount: Math.ceil((2 * lessons) / 3),
   priority: 1,
 };
