@@ -30,7 +30,7 @@ const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
 /** What every page remembers and how it fetches, for those that are no lesson; and articles, for figures that have no use for the rest of the problems' texts. */
 const storedChunk = {
   name: 'stored',
-  test: /site.state.stored|core.quantity.article|vite.preload-helper/,
+  test: /site.state.(?:stored|preferences)|site.layouts|core.quantity.article|vite.preload-helper/,
   priority: 2,
 };
 
@@ -90,6 +90,9 @@ const rigChunk = {
   minShareCount: 3,
   priority: 0.3,
 };
+
+/** A plot's axes, curves and sheet, for pages that have one. */
+const plotChunk = { name: 'plot', test: /site.figures.plot/, minShareCount: 3, priority: 0 };
 
 /** How a sheet is drawn, for pages with a figure that are no lesson. */
 const drawingChunk = {
@@ -164,6 +167,7 @@ export default defineConfig({
               lensChunk,
               rigChunk,
               workbookChunk,
+              plotChunk,
               linesChunk,
               keysChunk,
               stageChunk,
