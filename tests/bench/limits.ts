@@ -13,7 +13,7 @@ export const limits = {
    * the projected view, with steps by name and keys that press what a figure has, and 0.15 KB so that no answer is passed over
    * while it is computed; and the renderer of pictures, which marks soft stripes and says until when there is nothing to see.
    */
-  laterJs: { plain: 19_300, picture: 54_300 },
+  laterJs: { plain: 19_800, picture: 54_800 },
   /**
    * Of the reader's own kit besides, fetched where one is kept: what checks it, a converter's planes against its factor 0.4 KB of it, what chooses
    * the parts that the page's address named before they were here 0.2 KB, and lenses as they focus where the page has none.
