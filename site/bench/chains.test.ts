@@ -22,6 +22,7 @@ import AnswersView from './Answers.svelte';
 import { builtChain, groups, type AnsweredName, type BuiltChain } from './answers.ts';
 import { usualConditions } from './conditions.ts';
 import { drawnChain, shownOf } from './drawn.ts';
+import { glassOf } from './glass.ts';
 import { readState as readCard } from '#site/field-card/state.ts';
 import { readState } from './read-state.ts';
 import { queryForCard, writeState } from './state.ts';
@@ -84,7 +85,8 @@ describe('a thousand chains by chance', () => {
     expect([...kinds].sort()).toEqual(['at infinity', 'in front', 'inside', 'nowhere']);
   });
 
-  it('are drawn with no word on another, nor beside the sheet', () => {
+  it('are drawn with no word on another, on glass or the subject, nor beside the sheet', () => {
+    let pieces = 0;
     const boxes = [
       { width: 740, height: 640, text: 14.5, small: 12.3 },
       { width: 354, height: 318, text: 12.5, small: 10.6 },
@@ -92,7 +94,10 @@ describe('a thousand chains by chance', () => {
     ];
     fc.assert(
       fc.property(fc.constantFrom(...boxes), fc.array(benchChains, { minLength: 1, maxLength: 2 }), (box, all) => {
-        const chains = all.map((both) => drawnChain({ chain: both.chain, placed: built(both) }));
+        const chains = all.map((both) => {
+          const placed = built(both);
+          return { ...drawnChain({ chain: both.chain, placed }), ...glassOf(both.chain, placed) };
+        });
         const shown = shownOf(['rays', 'planes', 'foci', 'pupils']);
         const layout = sideViewLayout({ box, title: 'The chain, from the side', chains, shown, handles: [] });
         const sheet = { left: 0, top: 0, right: box.width, bottom: box.height };
@@ -102,10 +107,25 @@ describe('a thousand chains by chance', () => {
             if (meet(one.box, other.box)) expect.fail(`${one.what} on ${other.what}`);
           }
         }
+        for (const { labels, strokes, sharp, place } of layout.chains) {
+          const glass = strokes.flatMap(({ box: surfaces }) => surfaces ?? []);
+          pieces += glass.length;
+          const subject = sharp && {
+            left: sharp.x,
+            right: sharp.x,
+            top: place.axisY - sharp.half,
+            bottom: place.axisY + sharp.half,
+          };
+          for (const { text, box: taken, className } of labels) {
+            const isOn = [...glass, ...(subject ? [subject] : [])].some((other) => meet(taken, other));
+            if (className !== 'caution' && isOn) expect.fail(`${text} on glass or on the subject`);
+          }
+        }
         expect(JSON.stringify(layout)).not.toMatch(/NaN|undefined/);
       }),
       { seed: 12, numRuns: 1000 },
     );
+    expect(pieces).toBeGreaterThan(100);
   });
 });
 

@@ -3,6 +3,7 @@ import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { rigPositions } from '#core/rig/positions.ts';
 import { rigSpans, type AxialSpan } from '#core/rig/spans.ts';
+import { aboutSubject } from '#site/figures/side-view/around-subject.ts';
 import type { SideViewPlan } from '#site/figures/side-view/layout.ts';
 import type { SideViewChain } from '#site/figures/side-view/side-view.ts';
 import { buildableRigs } from './chains.ts';
@@ -55,6 +56,7 @@ export const sideViewPlans: fc.Arbitrary<SideViewPlan> = fc
   })
   .map(({ planes, box, onPaper, radius, chains, ...plan }) => ({
     ...plan,
+    about: aboutSubject,
     chains:
       radius === undefined
         ? chains

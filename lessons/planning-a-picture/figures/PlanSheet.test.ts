@@ -3,6 +3,7 @@ import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { dimensionLabelBox, levelPitch, stackDimensions, type Span } from '#site/figures/dimension/stack.ts';
 import { isWithin, meet, type Box } from '#site/figures/sheet/boxes.ts';
 import { labelBox } from '#site/figures/sheet/labels.ts';
+import { aboutSubject } from '#site/figures/side-view/around-subject.ts';
 import { sideViewLayout } from '#site/figures/side-view/layout.ts';
 import { bench } from '../bench.svelte.ts';
 import Bench from './Bench.svelte';
@@ -128,6 +129,7 @@ function inSide(area: Area): Named[] {
     chains: [chain],
     shown: { rays: ['cone'] },
     handles: dragged(),
+    about: aboutSubject,
   });
   const light = { flashDistance: bench.inputs['flash-distance'], sourceSize: bench.inputs['source-size'] };
   const lamp = lightLayout(light, layout, area, {

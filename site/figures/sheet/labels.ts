@@ -42,6 +42,12 @@ export function labelBox(text: string, size: number, { x, y, anchor }: Spot): Bo
 /** What two labels side by side keep between them where there is room, in text sizes: nearer they read as one. */
 const wordSpace = 0.4;
 
+/** What a label takes with that. */
+export function withSpace({ box, size }: Pick<PlacedLabel, 'box' | 'size'>): Box {
+  const space = wordSpace * size;
+  return { ...box, left: box.left - space, right: box.right + space };
+}
+
 /**
  * Puts labels one after the other where they stand on nothing that is taken, nor on each other, and wholly inside *sheet*.
  *
@@ -79,8 +85,7 @@ export function placeLabels(
     const found = find(label);
     if (!found) return [];
     boxes.push(found.box);
-    const space = wordSpace * label.size;
-    spaced.push({ ...found.box, left: found.box.left - space, right: found.box.right + space });
+    spaced.push(withSpace({ box: found.box, size: label.size }));
     const { key, size, quantity, className } = label;
     return [{ ...found, key, size, ...(quantity && { quantity }), ...(className && { className }) }];
   });

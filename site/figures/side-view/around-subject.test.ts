@@ -3,6 +3,7 @@ import { assembleRig } from '#core/rig/assemble.ts';
 import { rigPositions } from '#core/rig/positions.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { camera, lens50, on, ring } from '#tests/support/rig-parts.ts';
+import { aboutSubject } from './around-subject.ts';
 import { sideViewLayout, type SideViewPlan } from './layout.ts';
 import type { SideViewChain } from './side-view.ts';
 
@@ -25,6 +26,7 @@ const layoutOf = (chain: Partial<SideViewChain>, changed: Partial<SideViewPlan> 
     chains: [{ positions, around, hidesSky: true, ...chain }],
     shown: {},
     handles: [handle],
+    about: aboutSubject,
     ...changed,
   });
 const rounding = { absolute: 1e-9, because: 'rounding' };

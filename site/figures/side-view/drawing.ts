@@ -1,12 +1,11 @@
 import type { Box } from '../sheet/boxes.ts';
-import { circleAround, hiddenSky } from './around-subject.ts';
 import { glassOf, thinGlass } from './glass-of-chain.ts';
 import { principalPlanes, pupilsOf } from './marks-of-chain.ts';
 import { outlineOf, type Outline } from './outlines.ts';
 import { raysOf } from './rays-of-chain.ts';
 import type { Lettered, Stroke } from './shapes.ts';
 import type { SheetPlace } from './sheet-place.ts';
-import type { SideViewChain, SideViewShown } from './side-view.ts';
+import type { AboutSubject, SideViewChain, SideViewShown } from './side-view.ts';
 
 /** Everything of one chain that has a shape. */
 export interface ChainDrawing {
@@ -19,13 +18,20 @@ export interface ChainDrawing {
   readonly sensor: { readonly half: number; readonly cut: boolean };
 }
 
-export function drawChain(chain: SideViewChain, shown: SideViewShown, place: SheetPlace): ChainDrawing {
+const none = { strokes: [], lettered: [] };
+
+export function drawChain(
+  chain: SideViewChain,
+  shown: SideViewShown,
+  place: SheetPlace,
+  about: AboutSubject | undefined,
+): ChainDrawing {
   const { positions } = chain;
   const { sharpPlane, field, sensor, solved } = positions;
   const outlines = positions.parts.map((part) => outlineOf(part, place));
   const planes = principalPlanes(chain, shown, outlines, place);
-  const pupils = shown.pupils ? pupilsOf(chain, place) : { strokes: [], lettered: [] };
-  const circle = circleAround(chain, place);
+  const pupils = shown.pupils ? pupilsOf(chain, place) : none;
+  const circle = about?.circleAround(chain, place) ?? none;
   const isOnSheet = sharpPlane !== null && place.subjectX > 0 && (solved.sharpPlane === 'in front' || sharpPlane > 0);
   return {
     outlines,
@@ -35,7 +41,7 @@ export function drawChain(chain: SideViewChain, shown: SideViewShown, place: She
       ...planes.strokes,
       ...raysOf(chain, shown, place),
       ...pupils.strokes,
-      ...hiddenSky(chain, place),
+      ...(about?.hiddenSky(chain, place) ?? []),
       ...circle.strokes,
     ],
     lettered: [...circle.lettered, ...planes.lettered, ...pupils.lettered, ...endsOf(chain, outlines, place)],

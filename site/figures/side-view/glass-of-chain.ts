@@ -11,11 +11,10 @@ export function glassOf({ glass = [] }: SideViewChain, place: SheetPlace): Strok
     const pieces = surfaces.slice(0, -1).flatMap((surface, index): Stroke[] => {
       if (surface.index === 1) return [];
       const outline = [...surface.outline, ...surfaces[index + 1]!.outline.toReversed(), surface.outline[0]!];
-      const path = clippedPath(
-        outline.map(({ z, y }) => [place.x(z), place.y(y)] as const),
-        window,
-      );
-      return [{ key: `glass ${part} ${index}`, path, className: 'glass' }];
+      const points = outline.map(({ z, y }) => [place.x(z), place.y(y)] as const);
+      const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+      const box = { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+      return [{ key: `glass ${part} ${index}`, path: clippedPath(points, window), className: 'glass', box }];
     });
     const x = place.x(stop.at).toFixed(1);
     const { half } = place.half(stop.radius);

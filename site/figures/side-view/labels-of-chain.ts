@@ -56,8 +56,7 @@ export function labelsOf(
   wanted.push(...partLabels(chain, drawing, place, small));
   // What is said of the circle is said elsewhere too: names of parts go before it.
   wanted.push(...drawing.lettered.filter(isCircle).map((point) => letterOf(point, place, small)));
-  const edges = drawing.outlines.flatMap((outline) => outline.edges);
-  return placeLabels(wanted, grips, inside, linesOf(drawing, place), edges);
+  return placeLabels(wanted, grips, inside, marksOf(drawing, place), keptFree(drawing, place));
 }
 
 /** A letter beside its mark: within the outline near its rim, then outside of it, then on the other side of the mark. */
@@ -95,15 +94,26 @@ function breakLabel(isInfinite: boolean, x: number, place: SheetPlace, text: num
   return { key: 'broken', texts, size, className: 'quiet', spots: [...spots, ...atEdge] };
 }
 
-/** Lines that words had better not stand on, beside outlines: sensor, sharp plane and principal planes. */
-function linesOf({ sharp, sensor, lettered }: ChainDrawing, { axisY, sensorX }: SheetPlace): Box[] {
-  const upright = (x: number, half: number) => ({ left: x - 1, right: x + 1, top: axisY - half, bottom: axisY + half });
+const upright = (x: number, half: number, axisY: number): Box => ({
+  left: x - 1,
+  right: x + 1,
+  top: axisY - half,
+  bottom: axisY + half,
+});
+
+/** Where no word stands: across outlines, glass, sharp plane and sensor. */
+export function keptFree({ sharp, sensor, outlines, strokes }: ChainDrawing, { axisY, sensorX }: SheetPlace): Box[] {
   return [
-    ...lettered.map(({ x, half }) => upright(x, half)),
-    ...(sharp ? [upright(sharp.x, sharp.half)] : []),
-    upright(sensorX, sensor.half),
+    ...outlines.flatMap((outline) => outline.edges),
+    ...strokes.flatMap(({ box }) => box ?? []),
+    ...(sharp ? [upright(sharp.x, sharp.half, axisY)] : []),
+    upright(sensorX, sensor.half, axisY),
   ];
 }
+
+/** Principal planes, pupils and the like: words had better not stand on them. */
+export const marksOf = ({ lettered }: ChainDrawing, { axisY }: SheetPlace): Box[] =>
+  lettered.map(({ x, half }) => upright(x, half, axisY));
 
 function corners({ left, right, top, bottom }: Box, size: number): Spot[] {
   return [bottom - 0.3 * size, bottom - 1.6 * size, top + size, top + 2.3 * size].flatMap((y): Spot[] => [

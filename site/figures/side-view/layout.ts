@@ -2,15 +2,22 @@ import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { dimensionLabelBox, levelPitch, stackDimensions } from '../dimension/stack.ts';
 import { labelOfPixels } from '../scale/drawing-scale.ts';
 import { around, type Box } from '../sheet/boxes.ts';
-import { placeLabels, type PlacedLabel } from '../sheet/labels.ts';
+import { placeLabels, withSpace, type PlacedLabel } from '../sheet/labels.ts';
 import { titleHeight, titleWidth } from '../sheet/title-block.ts';
 import { dimensionsThatFit, isAbove, levelsUsed, rowsOutside, type DimensionRows } from './dimension-rows.ts';
 import { boxOf, drawChain, type ChainDrawing } from './drawing.ts';
 import { frameOf, type DimensionLevels, type Frame, type HeldFrame } from './frame.ts';
 import { gripReach, placeGrips, type PlacedGrip } from './grips.ts';
-import { insideLines, labelsOf, partLabels, type InsideLine } from './labels-of-chain.ts';
+import { insideLines, keptFree, labelsOf, marksOf, partLabels, type InsideLine } from './labels-of-chain.ts';
 import { sheetPlace, type SheetPlace } from './sheet-place.ts';
-import type { Alignment, SideViewChain, SideViewDimension, SideViewHandle, SideViewShown } from './side-view.ts';
+import type {
+  AboutSubject,
+  Alignment,
+  SideViewChain,
+  SideViewDimension,
+  SideViewHandle,
+  SideViewShown,
+} from './side-view.ts';
 
 /** One chain with everything that belongs to it, placed. */
 export interface ChainLayout extends ChainDrawing {
@@ -50,6 +57,7 @@ export interface SideViewPlan {
   readonly shown: SideViewShown;
   readonly handles: readonly SideViewHandle[];
   readonly align?: Alignment;
+  readonly about?: AboutSubject | undefined;
   readonly held?: HeldFrame | undefined;
 }
 
@@ -143,7 +151,7 @@ function boxesOf(rows: readonly DimensionRows[], { text, width }: SheetBox) {
  * Places all of a sheet. Names of parts that find no room within their own drawing stand between the drawings at last, where nothing else does.
  */
 export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
-  const { box, chains, shown, align = 'sensor' } = plan;
+  const { box, chains, shown, align = 'sensor', about } = plan;
   const { onPaper = false } = box;
   // The ratio's own width is not known before the scale is: the longest counts.
   const foot = box.height - titlePlace(plan, onPaper ? '1:1000' : undefined, true).box.top + 5;
@@ -152,8 +160,8 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
     dimensionsThatFit(chain, band - leastDrawing(chains.length) * box.text, box.text),
   );
   const { frame, places } = fitted(plan, band, dimensions);
-  const drawings = chains.map((chain, index) => drawChain(chain, shown, places[index]!));
-  const grips = placeGrips(plan.handles, chains, drawings, places, box);
+  const drawings = chains.map((chain, index) => drawChain(chain, shown, places[index]!, about));
+  const grips = placeGrips(plan.handles, chains, drawings, places, box, about);
   const gripBoxes = grips.flatMap((grip) => (grip ? [around(grip.x, grip.y, gripReach)] : []));
   const laidOut = chains.map((chain, index): ChainLayout => {
     const drawing = drawings[index]!;
@@ -174,9 +182,11 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
   const taken = [
     ...gripBoxes,
     ...dimensionBoxes.flat().flatMap(({ label, line }) => [label, line]),
-    ...laidOut.flatMap(({ labels, outlines, place }) => [
-      ...labels.map((label) => label.box),
-      ...outlines.flatMap((outline) => [boxOf(outline, place.axisY), ...outline.edges]),
+    ...laidOut.flatMap((one) => [
+      ...one.labels.map(withSpace),
+      ...one.outlines.map((outline) => boxOf(outline, one.place.axisY)),
+      ...keptFree(one, one.place),
+      ...marksOf(one, one.place),
     ]),
   ];
   const drawn = { left: 4, right: box.width - 4, top: 2, bottom: box.height - foot };

@@ -3,6 +3,7 @@ import type { RigPositions } from '#core/rig/positions.ts';
 import type { AxialSpan } from '#core/rig/spans.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Range } from '#site/state/address.ts';
+import type { aboutSubject } from './around-subject.ts';
 
 /** One chain to be drawn: plain data, places in mm from the sensor as the rig engine gives them. */
 export interface SideViewChain {
@@ -21,9 +22,9 @@ export interface SideViewChain {
   readonly glass?: readonly PlacedGlass[];
   /** Rays traced exactly through that glass. */
   readonly glassRays?: readonly PlacedRay[];
-  /** A circle about the subject. */
+  /** A circle about the subject; the figure needs {@link AboutSubject} for it. */
   readonly around?: Around;
-  /** Whether lines from the subject to the rim show what of the sky the lens hides from it. */
+  /** Whether lines from the subject to the rim show what of the sky the lens hides from it, by {@link AboutSubject}. */
   readonly hidesSky?: boolean;
   /** How high above the axis stands what a lesson lays over it, mm: the scale makes room for that where it can. */
   readonly reachesUp?: number;
@@ -50,6 +51,9 @@ export interface Around {
   /** Beside it, the fullest first; nothing where several chains have the same. */
   readonly words?: readonly string[];
 }
+
+/** What draws circles about subjects, and what a lens hides from them: `aboutSubject` of `around-subject.ts`, handed in by figures with such, so that no other loads it. */
+export type AboutSubject = typeof aboutSubject;
 
 /** What is drawn besides bodies, sensor, sharp plane and axis. */
 export interface SideViewShown {
