@@ -22,7 +22,7 @@ import AnswersView from './Answers.svelte';
 import { builtChain, groups, type AnsweredName, type BuiltChain } from './answers.ts';
 import { usualConditions } from './conditions.ts';
 import { drawnChain, shownOf } from './drawn.ts';
-import { glassOf } from './glass.ts';
+import { benchGlass, glassOf } from './glass.ts';
 import { readState as readCard } from '#site/field-card/state.ts';
 import { readState } from './read-state.ts';
 import { queryForCard, writeState } from './state.ts';
@@ -129,7 +129,7 @@ describe('a chain with glass', () => {
         box,
         title: 'The chain, from the side',
         chains: [{ ...drawnChain({ chain, placed }), ...glassOf(chain, placed) }],
-        shown: shownOf(['rays', 'planes', 'foci', 'pupils']),
+        shown: { ...shownOf(['rays', 'planes', 'foci', 'pupils']), glass: benchGlass.drawn },
         handles: [],
       });
       const { labels, strokes, sharp, place } = layout.chains[0]!;

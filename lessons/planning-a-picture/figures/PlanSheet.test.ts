@@ -127,9 +127,8 @@ function inSide(area: Area): Named[] {
     box: area,
     title: 'The plan',
     chains: [chain],
-    shown: { rays: ['cone'] },
+    shown: { rays: ['cone'], about: aboutSubject },
     handles: dragged(),
-    about: aboutSubject,
   });
   const light = { flashDistance: bench.inputs['flash-distance'], sourceSize: bench.inputs['source-size'] };
   const lamp = lightLayout(light, layout, area, {

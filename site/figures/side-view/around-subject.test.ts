@@ -24,9 +24,8 @@ const layoutOf = (chain: Partial<SideViewChain>, changed: Partial<SideViewPlan> 
     box: { width: 695, height: 450, text: 14.5, small: 12.3 },
     title: 'Room',
     chains: [{ positions, around, hidesSky: true, ...chain }],
-    shown: {},
+    shown: { about: aboutSubject },
     handles: [handle],
-    about: aboutSubject,
     ...changed,
   });
 const rounding = { absolute: 1e-9, because: 'rounding' };

@@ -1,11 +1,11 @@
 import type { Box } from '../sheet/boxes.ts';
-import { glassOf, thinGlass } from './glass-of-chain.ts';
+import { thinGlass } from './glass-of-chain.ts';
 import { principalPlanes, pupilsOf } from './marks-of-chain.ts';
 import { outlineOf, type Outline } from './outlines.ts';
 import { raysOf } from './rays-of-chain.ts';
 import type { Lettered, Stroke } from './shapes.ts';
 import type { SheetPlace } from './sheet-place.ts';
-import type { AboutSubject, SideViewChain, SideViewShown } from './side-view.ts';
+import type { SideViewChain, SideViewShown } from './side-view.ts';
 
 /** Everything of one chain that has a shape. */
 export interface ChainDrawing {
@@ -20,28 +20,23 @@ export interface ChainDrawing {
 
 const none = { strokes: [], lettered: [] };
 
-export function drawChain(
-  chain: SideViewChain,
-  shown: SideViewShown,
-  place: SheetPlace,
-  about: AboutSubject | undefined,
-): ChainDrawing {
+export function drawChain(chain: SideViewChain, shown: SideViewShown, place: SheetPlace): ChainDrawing {
   const { positions } = chain;
   const { sharpPlane, field, sensor, solved } = positions;
   const outlines = positions.parts.map((part) => outlineOf(part, place));
   const planes = principalPlanes(chain, shown, outlines, place);
   const pupils = shown.pupils ? pupilsOf(chain, place) : none;
-  const circle = about?.circleAround(chain, place) ?? none;
+  const circle = shown.about?.circleAround(chain, place) ?? none;
   const isOnSheet = sharpPlane !== null && place.subjectX > 0 && (solved.sharpPlane === 'in front' || sharpPlane > 0);
   return {
     outlines,
     strokes: [
       ...thinGlass(chain, outlines, place),
-      ...glassOf(chain, place),
+      ...(shown.glass?.surfaces(chain, place) ?? []),
       ...planes.strokes,
       ...raysOf(chain, shown, place),
       ...pupils.strokes,
-      ...(about?.hiddenSky(chain, place) ?? []),
+      ...(shown.about?.hiddenSky(chain, place) ?? []),
       ...circle.strokes,
     ],
     lettered: [...circle.lettered, ...planes.lettered, ...pupils.lettered, ...endsOf(chain, outlines, place)],

@@ -2,7 +2,7 @@ import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { around, meet, type Box } from '../sheet/boxes.ts';
 import type { ChainDrawing } from './drawing.ts';
 import type { SheetPlace } from './sheet-place.ts';
-import type { AboutSubject, SideViewChain, SideViewHandle } from './side-view.ts';
+import type { SideViewChain, SideViewHandle, SideViewShown } from './side-view.ts';
 
 /** A handle's mark. */
 export interface PlacedGrip {
@@ -19,7 +19,7 @@ export function placeGrips(
   drawings: readonly ChainDrawing[],
   places: readonly SheetPlace[],
   box: SheetBox,
-  about: AboutSubject | undefined,
+  { about }: SideViewShown,
 ): (PlacedGrip | undefined)[] {
   const taken: Box[] = [];
   const inside = (value: number, most: number) => Math.min(most - gripReach, Math.max(gripReach, value));

@@ -10,14 +10,7 @@ import { frameOf, type DimensionLevels, type Frame, type HeldFrame } from './fra
 import { gripReach, placeGrips, type PlacedGrip } from './grips.ts';
 import { insideLines, keptFree, labelsOf, marksOf, partLabels, type InsideLine } from './labels-of-chain.ts';
 import { sheetPlace, type SheetPlace } from './sheet-place.ts';
-import type {
-  AboutSubject,
-  Alignment,
-  SideViewChain,
-  SideViewDimension,
-  SideViewHandle,
-  SideViewShown,
-} from './side-view.ts';
+import type { Alignment, SideViewChain, SideViewDimension, SideViewHandle, SideViewShown } from './side-view.ts';
 
 /** One chain with everything that belongs to it, placed. */
 export interface ChainLayout extends ChainDrawing {
@@ -57,7 +50,6 @@ export interface SideViewPlan {
   readonly shown: SideViewShown;
   readonly handles: readonly SideViewHandle[];
   readonly align?: Alignment;
-  readonly about?: AboutSubject | undefined;
   readonly held?: HeldFrame | undefined;
 }
 
@@ -151,7 +143,7 @@ function boxesOf(rows: readonly DimensionRows[], { text, width }: SheetBox) {
  * Places all of a sheet. Names of parts that find no room within their own drawing stand between the drawings at last, where nothing else does.
  */
 export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
-  const { box, chains, shown, align = 'sensor', about } = plan;
+  const { box, chains, shown, align = 'sensor' } = plan;
   const { onPaper = false } = box;
   // The ratio's own width is not known before the scale is: the longest counts.
   const foot = box.height - titlePlace(plan, onPaper ? '1:1000' : undefined, true).box.top + 5;
@@ -160,8 +152,8 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
     dimensionsThatFit(chain, band - leastDrawing(chains.length) * box.text, box.text),
   );
   const { frame, places } = fitted(plan, band, dimensions);
-  const drawings = chains.map((chain, index) => drawChain(chain, shown, places[index]!, about));
-  const grips = placeGrips(plan.handles, chains, drawings, places, box, about);
+  const drawings = chains.map((chain, index) => drawChain(chain, shown, places[index]!));
+  const grips = placeGrips(plan.handles, chains, drawings, places, box, shown);
   const gripBoxes = grips.flatMap((grip) => (grip ? [around(grip.x, grip.y, gripReach)] : []));
   const laidOut = chains.map((chain, index): ChainLayout => {
     const drawing = drawings[index]!;
