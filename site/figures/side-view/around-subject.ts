@@ -43,7 +43,7 @@ function circleAround(chain: SideViewChain, place: SheetPlace) {
   const path = arc(-near, near) + (far > 0 ? arc(Math.PI - far, Math.PI + far) : '');
   const half = Math.min(0.75 * (place.bottom - place.axisY), r);
   return {
-    strokes: [{ key: 'around', path, className: 'around', quantity: name }],
+    strokes: [{ key: 'around', path, className: 'around', quantity: name, of: 'around' } as const],
     lettered:
       words.length === 0 ? [] : [{ key: 'around', letters: words, x: x + r, half, isLeft: false, quantity: name }],
   };

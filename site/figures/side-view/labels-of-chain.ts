@@ -5,7 +5,7 @@ import type { Box } from '../sheet/boxes.ts';
 import { placeLabels, type PlacedLabel, type Spot, type Wanted } from '../sheet/labels.ts';
 import type { ChainDrawing } from './drawing.ts';
 import { gripReach } from './grips.ts';
-import type { Lettered } from './shapes.ts';
+import type { Lettered, Stroke } from './shapes.ts';
 import type { SheetPlace } from './sheet-place.ts';
 import type { SideViewChain, SideViewDimension } from './side-view.ts';
 
@@ -173,9 +173,7 @@ function partLabel(index: number, label: string, { outlines }: ChainDrawing, pla
 }
 
 /** A dimension inside the outlines: a line with two ticks, and its letter. */
-export interface InsideLine {
-  readonly name: string;
-  readonly path: string;
+export interface InsideLine extends Stroke {
   readonly letter: Wanted;
 }
 
@@ -195,7 +193,13 @@ export function insideLines(
     const path = `M${to.toFixed(1)} ${y.toFixed(1)}H${from.toFixed(1)}m0 -4v8M${to.toFixed(1)} ${(y - 4).toFixed(1)}v8`;
     const spots = [y - 4, y + size].map((at): Spot => ({ x: (from + to) / 2, y: at, anchor: 'middle' }));
     return [
-      { name, path, letter: { key: `inside ${name}`, texts: [quantityOf(name).symbol], size, quantity: name, spots } },
+      {
+        key: `inside ${name}`,
+        className: 'inside-line',
+        quantity: name,
+        path,
+        letter: { key: `inside ${name}`, texts: [quantityOf(name).symbol], size, quantity: name, spots },
+      },
     ];
   });
 }

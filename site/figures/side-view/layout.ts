@@ -8,7 +8,7 @@ import { dimensionsThatFit, isAbove, levelsUsed, rowsOutside, type DimensionRows
 import { boxOf, drawChain, type ChainDrawing } from './drawing.ts';
 import { frameOf, type DimensionLevels, type Frame, type HeldFrame } from './frame.ts';
 import { gripReach, placeGrips, type PlacedGrip } from './grips.ts';
-import { insideLines, keptFree, labelsOf, marksOf, partLabels, type InsideLine } from './labels-of-chain.ts';
+import { insideLines, keptFree, labelsOf, marksOf, partLabels } from './labels-of-chain.ts';
 import { sheetPlace, type SheetPlace } from './sheet-place.ts';
 import type { Alignment, SideViewChain, SideViewDimension, SideViewHandle, SideViewShown } from './side-view.ts';
 
@@ -17,8 +17,6 @@ export interface ChainLayout extends ChainDrawing {
   readonly place: SheetPlace;
   readonly labels: readonly PlacedLabel[];
   readonly dimensions: readonly DimensionRows[];
-  /** h and the like: lines inside the outlines. */
-  readonly insideLines: readonly InsideLine[];
 }
 
 export interface SideViewLayout {
@@ -163,9 +161,9 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
     const taken = [...labels.map((label) => label.box), ...gripBoxes];
     return {
       ...drawing,
+      strokes: [...drawing.strokes, ...lines],
       place,
       labels,
-      insideLines: lines,
       dimensions: rowsOutside(dimensions[index]!, chain, drawing, place, taken, box.text),
     };
   });

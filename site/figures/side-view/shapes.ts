@@ -6,6 +6,8 @@ export interface Stroke {
   readonly path: string;
   readonly className: string;
   readonly quantity?: string;
+  /** What a hand takes hold of by it. */
+  readonly of?: 'subject' | 'around';
   /** What it takes of the sheet, where no word is to stand on it. */
   readonly box?: Box;
 }
