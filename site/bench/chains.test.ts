@@ -25,7 +25,7 @@ import { drawnChain, shownOf } from './drawn.ts';
 import { benchGlass, glassOf } from './glass.ts';
 import { readState as readCard } from '#site/field-card/state.ts';
 import { readState } from './read-state.ts';
-import { queryForCard, writeState } from './state.ts';
+import { queryForCard, writeState } from './state-in-address.ts';
 import { workingOf } from './working.ts';
 
 const names = Object.values(groups).flat() as readonly AnsweredName[];

@@ -7,7 +7,7 @@ import { usualConditions } from './conditions.ts';
 import { demonstration, withoutQuestions } from './demonstration.ts';
 import { matchedTo, measured } from './match.ts';
 import { rangesOf } from './ranges.ts';
-import { differenceText, reachWords } from './words.ts';
+import { differenceText, reachWords } from './compared-words.ts';
 
 const chain = (text: string) => readChain(text).chain;
 const built = (text: string) => {
