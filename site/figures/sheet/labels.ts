@@ -19,6 +19,8 @@ export interface Wanted {
   /** The quantity that it names, for colour and lighting. */
   readonly quantity?: string;
   readonly className?: string;
+  /** Rather left out than close beside another, for it would read as one with that: a name beside a letter. */
+  readonly isApart?: boolean;
   /** Stands even across lines that no other label crosses: a caution. */
   readonly isNeeded?: boolean;
 }
@@ -65,13 +67,13 @@ export function placeLabels(
 ): PlacedLabel[] {
   const boxes = [...taken];
   const spaced = [...taken];
-  const find = ({ texts, size, spots, isNeeded }: Wanted) => {
+  const find = ({ texts, size, spots, isNeeded, isApart }: Wanted) => {
     const off = isNeeded ? [] : kept;
     for (const text of texts) {
       for (const without of [
         [...spaced, ...kept, ...crossed],
         [...spaced, ...off],
-        [...boxes, ...off],
+        ...(isApart ? [] : [[...boxes, ...off]]),
       ]) {
         for (const spot of spots) {
           const box = labelBox(text, size, spot);

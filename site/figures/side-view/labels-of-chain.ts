@@ -169,7 +169,7 @@ function partLabel(index: number, label: string, { outlines }: ChainDrawing, pla
   const beside = index === outlines.length - 1 ? [-half + size, -0.4 * size, 1.2 * size, half - 0.4 * size] : [];
   for (const away of [0.4 * size, 0.4 * size + 2 * gripReach])
     spots.push(...beside.map((y): Spot => ({ x: left - away, y: place.axisY + y, anchor: 'end' })));
-  return { key: `part ${index}`, texts: [label], size, className: 'quiet', spots };
+  return { key: `part ${index}`, texts: [label], size, className: 'quiet', isApart: true, spots };
 }
 
 /** A dimension inside the outlines: a line with two ticks, and its letter. */
