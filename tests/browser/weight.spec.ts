@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { italicLetters, italicsIn } from '#site/build/shown-characters.ts';
+import { everyFormulaMarkup, formulaParts } from '#site/build/formula-markup.ts';
 import { dist } from '../bench/built.ts';
 import { limits } from '../bench/limits.ts';
 import { jsLimitOf, laterJsLimitOf, weightOf } from '../bench/weight.ts';
@@ -38,12 +38,16 @@ test('no other page beside the lessons loads what it has no use for', () => {
   for (const [page, most] of Object.entries(limits.pagesJs)) expect(weightOf(`${page}/`).js, page).toBeLessThan(most);
 });
 
-test('formulas are set in letters that their italic has been left', async () => {
+test('formulas are set in letters and by rules that faces and styles have been left', async () => {
   const built = globSync('{**/*.html,_astro/*.js}', { cwd: dist }).map((name) =>
-    readFileSync(join(dist, name), 'utf8'),
+    readFileSync(join(dist, name), 'utf8').replaceAll('\\xA0', '\u00a0'),
   );
-  const set = italicsIn(built.join(''));
-  expect(set).toMatch(/N.*f.*m.*λ/s);
-  const left = new Set(await italicLetters());
-  expect([...set].filter((letter) => !left.has(letter))).toEqual([]);
+  const set = formulaParts(built.join(''));
+  expect(set.faces.get('Math-Italic')).toMatch(/N.*f.*m.*λ/s);
+  const left = formulaParts(await everyFormulaMarkup());
+  const missing = [...set.faces].flatMap(([face, characters]) =>
+    [...characters].filter((one) => !left.faces.get(face)?.includes(one)).map((one) => `${one} of ${face}`),
+  );
+  expect(missing).toEqual([]);
+  expect([...set.classes].filter((name) => !left.classes.has(name))).toEqual([]);
 });
