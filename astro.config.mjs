@@ -6,6 +6,7 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { equations } from './site/build/equations.ts';
+import { fewStyles } from './site/build/few-styles.ts';
 import { foldParts } from './site/build/fold-parts.ts';
 import { lessonGlue } from './site/build/lesson-glue.ts';
 import { onServerAlone } from './site/build/on-server-alone.ts';
@@ -109,6 +110,7 @@ export default defineConfig({
   integrations: [
     onServerAlone(svelte({ compilerOptions: { cssHash, discloseVersion: false, runes: true } })),
     mdx(),
+    fewStyles(),
     plainMarkup(),
     // It tells from the files as they are whether they are new.
     offline(),

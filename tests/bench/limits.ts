@@ -35,7 +35,7 @@ export const limits = {
   /** Of the page that measures photographs, before one is opened. */
   rulerJs: 60_000,
   /** Of all styles that a page names: those of its own figures, and of no other lesson's. The heaviest, a plan, has a chain from the side, pictures and a card. */
-  css: 22_900,
+  css: 15_700,
   /** Bytes over the wire of a first visit, fonts and headers included. */
   firstVisit: 170_000,
   /** How many times the work on a movement of the same page with its scripts deaf a page may take, as a rule, slowed down. */
