@@ -9,6 +9,7 @@ import { equations } from './site/build/equations.ts';
 import { fewStyles } from './site/build/few-styles.ts';
 import { foldParts } from './site/build/fold-parts.ts';
 import { lessonGlue } from './site/build/lesson-glue.ts';
+import { meanings } from './site/build/meanings.ts';
 import { onServerAlone } from './site/build/on-server-alone.ts';
 import { ownCopies } from './site/build/own-copies.ts';
 import { partsInOrder } from './site/build/parts-in-order.ts';
@@ -144,6 +145,7 @@ export default defineConfig({
       lessonGlue(),
       ownCopies(),
       equations(),
+      meanings(),
       problemTexts(),
       katexWoff2(),
       subsetFonts(),

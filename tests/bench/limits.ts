@@ -14,6 +14,8 @@ export const limits = {
    * while it is computed; and the renderer of pictures, which marks soft stripes and says until when there is nothing to see.
    */
   laterJs: { plain: 19_300, picture: 54_300 },
+  /** Of what terms and letters mean besides, fetched when one is asked: it stood in every lesson's page, 2 to 3 KB each time. */
+  meaningsJs: 8_600,
   /**
    * Of the reader's own kit besides, fetched where one is kept: what checks it, a converter's planes against its factor 0.4 KB of it, what chooses
    * the parts that the page's address named before they were here 0.2 KB, and lenses as they focus where the page has none.

@@ -67,5 +67,5 @@ export function jsLimitOf(page: string): number {
 /** What it can come to load besides, *picture* where it has pictures that are rendered: chains that readers put together take more. */
 export function laterJsLimitOf(page: string, picture: boolean): number {
   const chains = codeOf(page).some((text) => text.includes('#site/chain/')) ? limits.chainsJs : 0;
-  return limits.laterJs[picture ? 'picture' : 'plain'] + limits.kitJs + chains;
+  return limits.laterJs[picture ? 'picture' : 'plain'] + limits.kitJs + limits.meaningsJs + chains;
 }
