@@ -2,6 +2,7 @@ import { globSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { withOwnHashes } from './own-hashes.ts';
 import { shortPath } from './short-path.ts';
 
 const comment = /(<(script|style)\b.*?<\/\2>)|<!--.*?-->/gs;
@@ -39,7 +40,7 @@ export function plainMarkup(): AstroIntegration {
         const folder = fileURLToPath(dir);
         for (const name of globSync('**/*.html', { cwd: folder })) {
           const file = join(folder, name);
-          writeFileSync(file, roundedDrawings(withoutComments(readFileSync(file, 'utf8'))));
+          writeFileSync(file, withOwnHashes(roundedDrawings(withoutComments(readFileSync(file, 'utf8')))));
         }
       },
     },
