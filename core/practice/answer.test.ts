@@ -46,6 +46,16 @@ describe('markAttempt', () => {
     expect(marked(text).kind).toBe('wrong');
   });
 
+  it.each([
+    ['0 mm', 0],
+    ['-3 mm', -3],
+  ])('takes %s for the mistake that leads there, though no page allows such a length', (text, led) => {
+    const family = { ...length.family, mistakes: [{ id: 'gone', value: () => led, because: 'Nothing is left.' }] };
+    const problem = drawProblem(family, 1) as NumberProblem;
+    expect(markAttempt({ problem, text })).toMatchObject({ kind: 'mistake', words: 'Nothing is left.' });
+    expect(markAttempt({ problem, text: '-7 mm' })).toMatchObject({ kind: 'not-ready', why: 'out-of-range' });
+  });
+
   it('says what the answer is once it is right', () => {
     expect(marked('12').words).toBe('Right: 12\u202fmm.');
     expect(markAttempt({ problem: choice, text: 'short' })).toEqual({ kind: 'right', words: 'Right.' });
