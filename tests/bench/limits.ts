@@ -29,7 +29,7 @@ export const limits = {
   /** Of the bench: its figure. Lists, buttons and numbers, what hands do, what writes its address and what sets a second chain come once that stands. */
   benchJs: 57_000,
   /** Of the other pages beside the lessons, by the name of each; the field card has chains, which plans share with it. */
-  pagesJs: { kit: 51_800, 'field-card': 81_500, check: 31_600, practice: 56_700, workshop: 45_700 },
+  pagesJs: { kit: 51_800, 'field-card': 81_700, check: 31_600, practice: 56_700, workshop: 45_700 },
   /** Of the page that measures photographs, before one is opened. */
   rulerJs: 60_000,
   /** Of all styles that a page names: those of its own figures, and of no other lesson's. The heaviest, a plan, has a chain from the side, pictures and a card. */
