@@ -333,7 +333,7 @@ export {
   type Diagnosis,
   type Enquiry,
   type Grounds,
-  type Question,
+  type Question as AskedOfGiven,
   type WorkedOut,
 } from './diagnosis/diagnose.ts';
 export { readStatement, type Statement } from './diagnosis/statement.ts';
