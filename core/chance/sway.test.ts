@@ -51,3 +51,9 @@ describe('a sway', () => {
     expect(swayFrom(8, band)(3.5)).not.toBe(swayFrom(7, band)(3.5));
   });
 });
+
+it('refuses a band and a moment that are none', () => {
+  expect(() => swayFrom(1, { slowest: 2, fastest: 1 })).toThrow(/the band is 2 to 1/);
+  expect(() => swayFrom(1, { slowest: NaN, fastest: 1 })).toThrow(RangeError);
+  expect(() => swayFrom(1, { slowest: 1, fastest: 2 })(NaN)).toThrow(/the moment is NaN/);
+});

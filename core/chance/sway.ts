@@ -1,3 +1,4 @@
+import { requireNumber } from '#core/quantity/count.ts';
 import { chanceFrom } from './chance-from.ts';
 
 /** The band of a sway, oscillations a second: the slowest and the fastest that are in it. */
@@ -19,14 +20,21 @@ const waves = 32;
  * @returns a function of the seconds, any finite number. Over a long time its mean is 0, its standard deviation 1, and it is spread as a bell curve
  *   is. Two moments τ apart go together by sinc((fastest − slowest) τ) cos(π (fastest + slowest) τ), so those that are a few waves apart hardly at all.
  *
+ * @throws RangeError for a band that is none, and for a moment that is none
+ *
  * Source: a stationary Gaussian process as a sum of harmonics, Rice, Mathematical analysis of random noise, Bell Syst. Tech. J. 23 (1944), 282 (from memory).
  */
 export function swayFrom(seed: number, { slowest, fastest }: Band): (seconds: number) => number {
+  if (!(slowest > 0 && fastest > slowest && fastest < Infinity))
+    throw new RangeError(`the band is ${slowest} to ${fastest}; accepted: from above 0 to more`);
   const chance = chanceFrom(seed);
   const all = Array.from({ length: waves }, (_, index) => ({
     turn: 2 * Math.PI * (slowest + ((index + chance()) / waves) * (fastest - slowest)),
     phase: 2 * Math.PI * chance(),
   }));
   const height = Math.sqrt(2 / waves);
-  return (seconds) => height * all.reduce((sum, { turn, phase }) => sum + Math.cos(turn * seconds + phase), 0);
+  return (seconds) => {
+    requireNumber('moment', seconds);
+    return height * all.reduce((sum, { turn, phase }) => sum + Math.cos(turn * seconds + phase), 0);
+  };
 }

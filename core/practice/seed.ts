@@ -1,3 +1,5 @@
+import { requireCount } from '#core/quantity/count.ts';
+
 /** The greatest number a problem may have: six figures can be read out in a room. */
 export const mostSeed = 999_999;
 
@@ -6,7 +8,8 @@ export function isSeed(value: unknown): value is number {
   return Number.isInteger(value) && (value as number) >= 1 && (value as number) <= mostSeed;
 }
 
-/** The number after *seed*; after the last comes the first. */
+/** The number after *seed*; after the last comes the first. Throws RangeError for a number that no problem may have. */
 export function nextSeed(seed: number): number {
+  requireCount('the problem', seed, 1, mostSeed);
   return (seed % mostSeed) + 1;
 }
