@@ -1,3 +1,6 @@
+import type { Range } from '#core/quantity/expected.ts';
+import type { Named } from '#core/quantity/formula.ts';
+import { pulledTo } from '#site/state/pulled-to.ts';
 import type { Way } from './ways.ts';
 
 /** What a cone is drawn from; lengths in mm. */
@@ -56,15 +59,14 @@ export function coneOf(way: Way, given: ConeGiven): Cone {
   return { pupil: { at: f * (P + (way === 'focusing' ? m : focusMagnification)), half }, faraway };
 }
 
-/** The same for the magnification that puts the opening *at* mm from the sensor: what a hand has pulled. */
-export function magnificationWithPupilAt(at: number, way: Exclude<Way, 'close-up-lens'>, given: ConeGiven): number {
-  const { pupilMagnification: P, converterFactor: k } = given;
-  const f = drawnFocalLength;
-  if (way === 'reversed') return at / f - 1 / P;
-  if (way === 'focusing') return at / f - P;
-  const beyond = at - (k - 1) * usualReach;
-  const alone = reachOf(beyond) === usualReach ? beyond : at / (1 + nearShare * (k - 1));
-  return k * (alone / f - P);
+/** The magnification that puts the opening *at* mm from the sensor, as near as the range allows: what a hand has pulled. */
+export function magnificationWithPupilAt(at: number, way: Way, given: ConeGiven, range: Range): number {
+  const pupil = {
+    gives: 'image-distance',
+    from: ['magnification'],
+    evaluate: ({ magnification }: Named<'magnification'>) => coneOf(way, { ...given, magnification }).pupil.at,
+  } as const;
+  return pulledTo(pupil, { ask: 'magnification', given: { 'image-distance': at }, range }, given.magnification);
 }
 
 const nearShare = 0.6;
