@@ -30,7 +30,7 @@ const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
 /** What every page remembers and how it fetches, for those that are no lesson; and articles, for figures that have no use for the rest of the problems' texts. */
 const storedChunk = {
   name: 'stored',
-  test: /site.state.stored|core.quantity.article|vite.preload-helper/,
+  test: /site.state.(?:stored|preferences)|site.layouts|core.quantity.article|vite.preload-helper/,
   priority: 2,
 };
 
@@ -69,10 +69,10 @@ const keysChunk = { name: 'keys', test: /site.stage.keys/, priority: 1 };
 /** What projects steps, of one lesson or of several. */
 const stageChunk = { name: 'stage', test: /site.stage.(?!fetch-projection|played|PlayedBench|first-steps)/ };
 
-/** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's. */
+/** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's, and no steps of a bench. */
 const everyPageChunk = {
   name: 'every-page',
-  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity(?!.printed-line)|core.gaussian|site.state.(?:answer|shown-formulas|address|kept-circle|location|crate|after-rest|rungs)\.ts|core.depth.circle|site.print.(?:printing|fit|as-on-paper)|site.controls.(?:letter|workbench.CopyAddress)/,
+  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity(?!.(?:printed-line|answers-from|answer-step|renamed))|core.gaussian|site.state.(?:answer|shown-formulas|address|kept-circle|location|crate|after-rest|rungs)\.ts|core.depth.circle|site.print.(?:printing|fit|as-on-paper)|site.controls.(?:letter|workbench.CopyAddress)/,
   minShareCount: Math.ceil((2 * lessons) / 3),
   priority: 1,
 };
@@ -90,6 +90,9 @@ const rigChunk = {
   minShareCount: 3,
   priority: 0.3,
 };
+
+/** A plot's axes, curves and sheet, for pages that have one. */
+const plotChunk = { name: 'plot', test: /site.figures.plot/, minShareCount: 3, priority: 0 };
 
 /** How a sheet is drawn, for pages with a figure that are no lesson. */
 const drawingChunk = {
@@ -164,6 +167,7 @@ export default defineConfig({
               lensChunk,
               rigChunk,
               workbookChunk,
+              plotChunk,
               linesChunk,
               keysChunk,
               stageChunk,
