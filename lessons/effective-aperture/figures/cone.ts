@@ -1,6 +1,3 @@
-import type { Range } from '#core/quantity/expected.ts';
-import type { Named } from '#core/quantity/formula.ts';
-import { pulledTo } from '#site/state/pulled-to.ts';
 import type { Way } from './ways.ts';
 
 /** What a cone is drawn from; lengths in mm. */
@@ -57,16 +54,6 @@ export function coneOf(way: Way, given: ConeGiven): Cone {
     };
   }
   return { pupil: { at: f * (P + (way === 'focusing' ? m : focusMagnification)), half }, faraway };
-}
-
-/** The magnification that puts the opening *at* mm from the sensor, as near as the range allows: what a hand has pulled. */
-export function magnificationWithPupilAt(at: number, way: Way, given: ConeGiven, range: Range): number {
-  const pupil = {
-    gives: 'image-distance',
-    from: ['magnification'],
-    evaluate: ({ magnification }: Named<'magnification'>) => coneOf(way, { ...given, magnification }).pupil.at,
-  } as const;
-  return pulledTo(pupil, { ask: 'magnification', given: { 'image-distance': at }, range }, given.magnification);
 }
 
 const nearShare = 0.6;
