@@ -1,4 +1,3 @@
-import { requireNumber } from '#core/quantity/count.ts';
 import { chanceFrom } from './chance-from.ts';
 
 /** The band of a sway, oscillations a second: the slowest and the fastest that are in it. */
@@ -34,7 +33,7 @@ export function swayFrom(seed: number, { slowest, fastest }: Band): (seconds: nu
   }));
   const height = Math.sqrt(2 / waves);
   return (seconds) => {
-    requireNumber('moment', seconds);
+    if (!Number.isFinite(seconds)) throw new RangeError(`the moment is ${seconds}; accepted: a finite number`);
     return height * all.reduce((sum, { turn, phase }) => sum + Math.cos(turn * seconds + phase), 0);
   };
 }

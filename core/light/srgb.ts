@@ -1,4 +1,3 @@
-import { requireNumber } from '#core/quantity/count.ts';
 import type { Tristimulus } from './tristimulus.ts';
 
 /** Red, green and blue of a screen. */
@@ -68,7 +67,8 @@ export function encodedSrgb(linear: Rgb): Rgb {
 }
 
 function required<Light extends readonly number[]>(colour: Light): Light {
-  for (const light of colour) requireNumber('light', light);
+  const wrong = colour.find((light) => !Number.isFinite(light));
+  if (wrong !== undefined) throw new RangeError(`the light is ${wrong}; accepted: a finite number`);
   return colour;
 }
 

@@ -1,4 +1,3 @@
-import { requireNumber } from '#core/quantity/count.ts';
 import { OutOfRange, requireFinite, requireNotNegative, requirePositive } from '#core/quantity/errors.ts';
 import { defocusBlurOfCone, magnificationOffPlaneOfCone } from '#core/depth/blur-of-cone.ts';
 import type { Cone } from '#core/depth/cone.ts';
@@ -80,6 +79,10 @@ export function requireView(view: View, depth: number): void {
 function requirePixels(what: string, count: number): void {
   if (Number.isInteger(count) && count >= 1 && count <= mostPixels) return;
   throw new RangeError(`the picture has ${count} ${what}; accepted: a whole number from 1 to ${mostPixels}`);
+}
+
+function requireNumber(what: string, value: number): void {
+  if (!Number.isFinite(value)) throw new RangeError(`the ${what} is ${value}; accepted: a finite number`);
 }
 
 /** *D* = m |u|/N_w, mm: the rim ray leaves the subject at the slope m/(2 N_w) and meets the pupil in the distance u. `Infinity` where u is. */

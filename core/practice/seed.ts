@@ -1,5 +1,3 @@
-import { requireCount } from '#core/quantity/count.ts';
-
 /** The greatest number a problem may have: six figures can be read out in a room. */
 export const mostSeed = 999_999;
 
@@ -10,6 +8,7 @@ export function isSeed(value: unknown): value is number {
 
 /** The number after *seed*; after the last comes the first. Throws RangeError for a number that no problem may have. */
 export function nextSeed(seed: number): number {
-  requireCount('the problem', seed, 1, mostSeed);
+  if (!isSeed(seed))
+    throw new RangeError(`a problem has no number ${seed}; accepted: a whole number from 1 to ${mostSeed}`);
   return (seed % mostSeed) + 1;
 }

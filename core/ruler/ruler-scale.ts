@@ -1,5 +1,4 @@
 import { pixelPitch } from '#core/gaussian/pixel-pitch.ts';
-import { requireNumber } from '#core/quantity/count.ts';
 import { requirePositive } from '#core/quantity/errors.ts';
 import type { Estimate } from '#core/rig/fit/lens-fit.ts';
 import { densityAt, type CombShape } from './comb.ts';
@@ -102,5 +101,8 @@ export function offAxisOf(
 ): number {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const [x, y] = [(from.x + to.x - columns) / 2, (from.y + to.y - rows) / 2];
-  return requireNumber('distance from the axis', (x * (to.x - from.x) + y * (to.y - from.y)) / length);
+  const off = (x * (to.x - from.x) + y * (to.y - from.y)) / length;
+  if (!Number.isFinite(off))
+    throw new RangeError(`the line is ${length} pixels long; accepted: a finite length above 0`);
+  return off;
 }

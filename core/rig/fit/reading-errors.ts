@@ -1,4 +1,3 @@
-import { requireNumber } from '#core/quantity/count.ts';
 import { requirePhotographs, type MeasuredPhotograph } from './photograph.ts';
 
 /**
@@ -46,6 +45,6 @@ export function magnificationErrors(photographs: readonly MeasuredPhotograph[]):
  * @example unitError(0.3, true) // 1
  */
 export function unitError(scatter: number | null, areTold: boolean): number | null {
-  if (scatter !== null) requireNumber('scatter', scatter);
+  if (Number.isNaN(scatter)) throw new RangeError('the scatter is NaN; accepted: a number');
   return areTold ? Math.max(1, scatter ?? 1) : scatter;
 }

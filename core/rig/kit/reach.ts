@@ -1,4 +1,3 @@
-import { requireCount } from '#core/quantity/count.ts';
 import { blocksOf } from './blocks.ts';
 import type { KitRow } from './kit.ts';
 import { mountWalk, walkAt, walkOf } from './walk.ts';
@@ -10,6 +9,9 @@ export interface ChainReach {
   /** How many chains of the kit have it: rings that make up one length, with contacts or without. */
   readonly chains: number;
 }
+
+/** More would take minutes. */
+const mostSettings = 10_000;
 
 /**
  * The reach of every chain of a kit, each different one once.
@@ -33,7 +35,9 @@ export function kitReach(kit: readonly KitRow[], settings: number): readonly Cha
  * @throws RangeError for less than two settings or more than 10000, before the first piece
  */
 export function* kitReachByFront(kit: readonly KitRow[], settings: number): Generator<readonly ChainReach[], void> {
-  requireCount('settings', settings, 2, 10_000);
+  if (!(Number.isInteger(settings) && settings >= 2 && settings <= mostSettings)) {
+    throw new RangeError(`${settings} settings; accepted: whole numbers from 2 to ${mostSettings}`);
+  }
   for (const { camera, front, backs } of blocksOf(kit)) {
     const walk = walkOf(front);
     const fixed = walk.reversed || walk.main.closest === 0;
