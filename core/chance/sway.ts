@@ -19,13 +19,11 @@ const waves = 32;
  * @returns a function of the seconds, any finite number. Over a long time its mean is 0, its standard deviation 1, and it is spread as a bell curve
  *   is. Two moments τ apart go together by sinc((fastest − slowest) τ) cos(π (fastest + slowest) τ), so those that are a few waves apart hardly at all.
  *
- * @throws RangeError for a band that is none, and for a moment that is none
+ * @throws RangeError, the function returned, for a moment or a band that is no number
  *
  * Source: a stationary Gaussian process as a sum of harmonics, Rice, Mathematical analysis of random noise, Bell Syst. Tech. J. 23 (1944), 282 (from memory).
  */
 export function swayFrom(seed: number, { slowest, fastest }: Band): (seconds: number) => number {
-  if (!(slowest > 0 && fastest > slowest && fastest < Infinity))
-    throw new RangeError(`the band is ${slowest} to ${fastest}; accepted: from above 0 to more`);
   const chance = chanceFrom(seed);
   const all = Array.from({ length: waves }, (_, index) => ({
     turn: 2 * Math.PI * (slowest + ((index + chance()) / waves) * (fastest - slowest)),
@@ -33,7 +31,8 @@ export function swayFrom(seed: number, { slowest, fastest }: Band): (seconds: nu
   }));
   const height = Math.sqrt(2 / waves);
   return (seconds) => {
-    if (!Number.isFinite(seconds)) throw new RangeError(`the moment is ${seconds}; accepted: a finite number`);
-    return height * all.reduce((sum, { turn, phase }) => sum + Math.cos(turn * seconds + phase), 0);
+    const x = height * all.reduce((sum, { turn, phase }) => sum + Math.cos(turn * seconds + phase), 0);
+    if (Number.isNaN(x)) throw new RangeError(`no sway at ${seconds} s`);
+    return x;
   };
 }
