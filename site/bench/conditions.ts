@@ -1,7 +1,7 @@
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { quantityOf } from '#core/quantity/vocabulary.ts';
 import type { Range } from '#site/state/address.ts';
-import { holdings } from '#site/state/crate.ts';
+import { holdings } from '#site/state/crate-light.ts';
 
 /** What answers lean on besides the chain: the light, the subject, how the camera is held. Where they begin. */
 const starts = {

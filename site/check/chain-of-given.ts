@@ -11,7 +11,7 @@ import { rangeOf } from '#site/kit/field.ts';
 import { planOf } from '#site/kit/kinds.ts';
 import { numberIn, type NewPart } from '#site/kit/part.ts';
 import { crateRegister } from '#site/state/lens-marks.ts';
-import { parts } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 
 type Given = Readonly<Partial<Record<QuantityName, number>>>;
 

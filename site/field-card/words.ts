@@ -2,7 +2,7 @@ import { plainNumber } from '#core/quantity/plain-number.ts';
 import { percent, printQuantity } from '#core/quantity/print.ts';
 import { shutterTimeSeries } from '#core/quantity/nominal.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
-import { holdings } from '#site/state/crate.ts';
+import { holdings } from '#site/state/crate-light.ts';
 import type { Conditions } from '#site/bench/conditions.ts';
 import { assumedLetters } from '#site/kit/range-words.ts';
 import type { Chain } from '#site/chain/chain.ts';

@@ -6,7 +6,7 @@ import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { ownThing } from '#site/chain/own-thing.ts';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import type { Option } from '#site/state/choice.ts';
-import { parts } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 import { ownParts, type OwnCamera, type OwnParts } from '#site/state/own-parts.svelte.ts';
 import { converterPoints } from './converter-points.ts';
 import { registerOf } from './known-lens.ts';
