@@ -1,6 +1,6 @@
 import { plainNumber } from '#core/quantity/plain-number.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
-import { conditionNames, rangeOfCondition } from '#site/bench/conditions.ts';
+import { conditionNames, rangeOfCondition } from '#site/bench/condition-fields.ts';
 import { addressOfChain } from '#site/chain/chain-in-text.ts';
 import type { Chain, Link } from '#site/chain/chain.ts';
 import { crateThing } from '#site/chain/crate-things.ts';
