@@ -8,7 +8,7 @@ import {
   whichLensGainsMore,
 } from '#tests/support/example-families.ts';
 import { markAttempt, verdictOn, type Verdict } from './answer.ts';
-import { numberFamily } from './family.ts';
+import { numberFamily, type NumberFamily } from './family.ts';
 import { drawProblem, type NumberProblem } from './problem.ts';
 
 const rings = drawProblem(ringsOnALens, 16) as NumberProblem;
@@ -50,7 +50,10 @@ describe('markAttempt', () => {
     ['0 mm', 0],
     ['-3 mm', -3],
   ])('takes %s for the mistake that leads there, though no page allows such a length', (text, led) => {
-    const family = { ...length.family, mistakes: [{ id: 'gone', value: () => led, because: 'Nothing is left.' }] };
+    const family: NumberFamily = {
+      ...length.family,
+      mistakes: [{ id: 'gone', value: () => led, because: 'Nothing is left.' }],
+    };
     const problem = drawProblem(family, 1) as NumberProblem;
     expect(markAttempt({ problem, text })).toMatchObject({ kind: 'mistake', words: 'Nothing is left.' });
     expect(markAttempt({ problem, text: '-7 mm' })).toMatchObject({ kind: 'not-ready', why: 'out-of-range' });
