@@ -51,7 +51,7 @@ describe('markAttempt', () => {
     ['-3 mm', -3],
   ])('takes %s for the mistake that leads there, though no page allows such a length', (text, led) => {
     const family: NumberFamily = {
-      ...length.family,
+      ...(length.family as NumberFamily),
       mistakes: [{ id: 'gone', value: () => led, because: 'Nothing is left.' }],
     };
     const problem = drawProblem(family, 1) as NumberProblem;
