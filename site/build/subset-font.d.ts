@@ -3,12 +3,19 @@ declare module 'subset-font' {
     font: Buffer,
     text: string,
     options: {
-      targetFormat: 'woff2';
+      targetFormat: 'truetype';
       variationAxes?: Record<string, number | { min: number; max: number }>;
       /** Four letters each, as OpenType names features; the others are left out. */
       keepFeatures?: readonly string[];
       noHinting?: boolean;
+      /** Four letters each. */
+      dropTables?: readonly string[];
     },
   ): Promise<Buffer>;
   export { subsetFont as default };
+}
+
+declare module 'fontverter' {
+  /** The font in the other format. */
+  export function convert(font: Buffer, format: 'truetype' | 'woff2'): Promise<Buffer>;
 }
