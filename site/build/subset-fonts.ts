@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { basename, dirname, join, relative, sep } from 'node:path';
 import { convert } from 'fontverter';
@@ -56,7 +56,10 @@ export function subsetFonts(folder = 'node_modules/.cache/ring-and-ruler-fonts')
       dropTables: zeroOnly.test(file) ? [...forMenus, ...forPairs] : forMenus,
     });
     mkdirSync(dirname(target), { recursive: true });
-    writeFileSync(target, await convert(withPlainNames(part, shortName(file)), 'woff2'));
+    // Put in place whole: another build may be reading its own.
+    const beside = `${target}.${process.pid}`;
+    writeFileSync(beside, await convert(withPlainNames(part, shortName(file)), 'woff2'));
+    renameSync(beside, target);
     return target;
   }
 
