@@ -132,3 +132,10 @@ describe('measureMarks', () => {
     expect(() => measureMarks({ ...photograph, rows: 99 }, along, 3)).toThrow(/has 40000 of them/);
   });
 });
+
+it.each([{ cycles: 0 }, { cycles: Infinity }, { cycles: 1e30 }, { drift: NaN }, { drift: 0.9 }])(
+  'has no places for the comb %o',
+  (wrong) => {
+    expect(() => placesOfMarks({ cycles: 20, drift: 0, phase: 0, ...wrong })).toThrow(/a comb of/);
+  },
+);

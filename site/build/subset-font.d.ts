@@ -8,7 +8,7 @@ declare module 'subset-font' {
       /** Four letters each, as OpenType names features; the others are left out. */
       keepFeatures?: readonly string[];
       noHinting?: boolean;
-      /** Four letters each. */
+      /** Four letters each, as OpenType names tables. */
       dropTables?: readonly string[];
     },
   ): Promise<Buffer>;
