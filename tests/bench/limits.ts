@@ -39,7 +39,7 @@ export const limits = {
   /** Of the page itself: the heaviest has a plot of every chain of a kit. */
   html: 38_200,
   /** Of all fonts, as they are: characters that nothing is set in are left out of each. */
-  fonts: 31_000,
+  fonts: 28_800,
   /** Bytes over the wire of a first visit, fonts and headers included. */
   firstVisit: 170_000,
   /** How many times the work on a movement of the same page with its scripts deaf a page may take, as a rule, slowed down. */
