@@ -40,6 +40,28 @@ describe('a statement', () => {
     expect(fine('shutter 1/125')).toBe(0);
   });
 
+  it.each([
+    ['24 MP', 'pixel-pitch 0.006'],
+    ['24 MP on 23.5 x 15.6 mm', 'sensor-width 23.5?; sensor-height 15.6; pixel-pitch 0.00390832'],
+    ['full frame, 24 megapixels', 'sensor-width 36; sensor-height 24; pixel-pitch 0.006'],
+    ['6000 px, sensor 36 mm wide', 'sensor-width 36; pixel-pitch 0.006'],
+    ['500 px, sensor width 10 mm', 'sensor-width 10; pixel-pitch 0.02'],
+    ['499 px, sensor width 10 mm', 'edge-shift 499; sensor-width 10'],
+    ['edge shift 600 px', 'edge-shift 600'],
+    ['1200 px', 'pixel-pitch 0.03'],
+    ['1199 px', 'unread 1199 px'],
+    ['3456 MP', 'pixel-pitch 0.0005'],
+    ['3457 MP', 'unread 3457 MP'],
+    ['24 MP, pixel pitch 4 µm', 'pixel-pitch 0.004'],
+    ['24 MP, 45 MP', 'pixel-pitch 0.006'],
+  ])('takes pixels for how far they are apart, on 36 × 24 mm where no sensor is spoken of: %s', (text, expected) => {
+    expect(read(text)).toBe(expected);
+  });
+
+  it('says how wide pixels would be that there are none of', () => {
+    expect(readStatement('1000 px').unread[0]?.because).toMatch(/36.µm/);
+  });
+
   it('says what a refused number may be', () => {
     const [refused] = readStatement('magnification 1000').unread;
     expect(refused?.quantity).toBe('magnification');
