@@ -177,10 +177,10 @@ describe('depthByContrast', () => {
     const seeds = 12;
     for (let seed = 0; seed < seeds; seed++) {
       const depth = found(lawful({ fNumber: 4, pupilMagnification: 1, focus: 1, noise: 0.04, seed }));
-      focus += ((depth.focus.value - 1) / depth.focus.standardError) ** 2 / seeds;
-      fNumber += ((depth.effectiveFNumber.value - 6) / depth.effectiveFNumber.standardError) ** 2 / seeds;
-      expect(depth.depthOfField.standardError / depth.depthOfField.value).toEqual(
-        closeTo(depth.effectiveFNumber.standardError / depth.effectiveFNumber.value, {
+      focus += ((depth.focus.value - 1) / depth.focus.standardError!) ** 2 / seeds;
+      fNumber += ((depth.effectiveFNumber.value - 6) / depth.effectiveFNumber.standardError!) ** 2 / seeds;
+      expect(depth.depthOfField.standardError! / depth.depthOfField.value).toEqual(
+        closeTo(depth.effectiveFNumber.standardError! / depth.effectiveFNumber.value, {
           relative: 1e-9,
           because: 'T goes with N_w',
         }),
