@@ -70,6 +70,69 @@ describe('a statement', () => {
     expect(readStatement('APS-C, 60 mm').unread[0]?.because).toContain('width and height');
   });
 
+  it('keeps the words of a number, the number, and what else these words and it could be', () => {
+    const [converter, long] = readStatement('2x converter 40 mm long').numbers;
+    expect(converter).toMatchObject({ written: '2× converter', number: '2×', isSaid: true, alsoNamed: [] });
+    expect(long).toMatchObject({ quantity: 'converter-length', written: '40 mm long', alsoNamed: ['subject-width'] });
+    const [flash, away] = readStatement('guide number 12, 300 mm away').numbers;
+    expect(flash?.quantity).toBe('guide-number');
+    expect(away).toMatchObject({ quantity: 'flash-distance', value: 300, alsoNamed: ['working-distance'] });
+    expect(readStatement('300 mm away').numbers[0]).toMatchObject({ quantity: 'working-distance', isSaid: true });
+    expect(readStatement('36 x 24').numbers).toMatchObject([
+      { quantity: 'sensor-width', isSaid: false },
+      { quantity: 'sensor-height', isSaid: true },
+    ]);
+    expect(readStatement('1000 x 2000 mm').numbers).toMatchObject([
+      { quantity: 'field-width', value: 1000 },
+      { quantity: 'field-height', value: 2000 },
+    ]);
+  });
+
+  it('adds rings and close-up lenses, and takes one of anything else', () => {
+    expect(readStatement('ring 12 mm, tube 20 mm').numbers).toMatchObject([
+      { value: 32, written: 'ring 12 mm + tube 20 mm', number: expect.stringMatching(/^32.mm$/) as string },
+    ]);
+    expect(readStatement('close-up lenses +2 and +4 on a 200 mm lens').numbers.map(({ value }) => value)).toEqual([
+      6, 200,
+    ]);
+    const twice = readStatement('w 100 and w 200');
+    expect(twice.numbers.map(({ value }) => value)).toEqual([100]);
+    expect(twice.unread).toEqual([
+      { written: 'w 200', because: '“w 200” is the second of its kind: only one can be used.' },
+    ]);
+    // The wider of two openings is what the lens has at most, if it is said first.
+    expect(read('aperture f/2.8, aperture f/8')).toBe('max-aperture 2.8; f-number 8');
+    expect(read('aperture f/8, aperture f/2.8')).toBe('f-number 8; unread aperture f/2.8');
+  });
+
+  it('tells what a lens gives by itself from what it gives with something on it', () => {
+    expect(read('100 mm lens at 1:2')).toBe('focal-length 100; magnification 0.5?');
+    expect(read('100 mm lens at 1:2 with 36 mm rings')).toBe(
+      'focal-length 100; focus-magnification 0.5?; extension 36',
+    );
+    expect(read('magnification 1:2 with 36 mm rings')).toBe('magnification 0.5; extension 36');
+    expect(readStatement('closest focus at 1:2').numbers).toMatchObject([
+      { quantity: 'focus-magnification', others: ['magnification'] },
+    ]);
+    expect(read('closest focus 0.15x, closest focus?')).toBe('focus-magnification 0.15?');
+    expect(read('closest focus 0.3 m')).toBe('focus-distance 300');
+  });
+
+  it('asks of a size that is none, unless another says it', () => {
+    expect(readStatement('APS-C').unread).toMatchObject([{ written: 'APS-C', quantity: 'sensor-width' }]);
+    expect(read('APS-C, crop factor 1.5')).toBe('crop-factor 1.5');
+    expect(read('full frame')).toBe('sensor-width 36; sensor-height 24');
+    expect(readStatement('m 1000').unread).toMatchObject([{ written: 'm 1000', quantity: 'magnification' }]);
+    expect(readStatement('0.72').unread[0]).not.toHaveProperty('quantity');
+  });
+
+  it('asks for what is named and has no number', () => {
+    expect(read('what magnification?')).toBe('asks magnification');
+    expect(read('magnification, m 0.5')).toBe('magnification 0.5');
+    expect(read('m 1000, magnification')).toBe('unread m 1000');
+    expect(read('n 1.5, magnification')).toContain('asks magnification');
+  });
+
   it('offers what else an unnamed length could be', () => {
     const [lens] = readStatement('50 mm').numbers;
     expect(lens?.quantity).toBe('focal-length');

@@ -20,19 +20,18 @@ const fromOutside = ['tests/{physics,reference}/**/*.test.ts'];
 /** What a topic is asked by where that is less than everything from outside: of the rest nothing comes to it. */
 const asked: Readonly<Record<string, readonly string[]>> = {
   fourier: ['core/fourier/**/*.test.ts', 'tests/reference/picture-convolution/*.test.ts'],
-  // The tests from outside that take many seconds each are left out: what only they would notice counts as not noticed.
+  // What takes many seconds is not asked: a change that only those would notice counts as not noticed.
   picture: [
     'core/picture/**/*.test.ts',
     'tests/physics/picture-{energy,kept,occlusion,slices}.test.ts',
     'tests/reference/{picture-convolution,scaled-picture}/*.test.ts',
   ],
   ruler: ['core/ruler/**/*.test.ts', 'tests/reference/even-marks/*.test.ts'],
-  diagnosis: ['core/diagnosis/**/*.test.ts', 'tests/lessons/diagnosis.test.ts'],
+  diagnosis: ['core/diagnosis/**/*.test.ts'],
 };
 
 /** Asked after all others, for most changes are noticed sooner: what renders or measures whole pictures, the slowest last. */
 const slow = [
-  'tests/lessons/',
   'tests/reference/',
   'core/picture/subjects/depths',
   'core/picture/render.',
