@@ -26,7 +26,7 @@ const asked: Readonly<Record<string, readonly string[]>> = {
     'tests/physics/picture-{energy,kept,occlusion,slices}.test.ts',
     'tests/reference/{picture-convolution,scaled-picture}/*.test.ts',
   ],
-  ruler: ['core/ruler/**/*.test.ts', 'tests/reference/even-marks/*.test.ts'],
+  ruler: ['core/ruler/!(no-comb|rendered-rulers).test.ts', 'tests/reference/even-marks/*.test.ts'],
   diagnosis: ['core/diagnosis/**/*.test.ts'],
 };
 
