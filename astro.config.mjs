@@ -9,6 +9,7 @@ import { equations } from './site/build/equations.ts';
 import { foldParts } from './site/build/fold-parts.ts';
 import { lessonGlue } from './site/build/lesson-glue.ts';
 import { onServerAlone } from './site/build/on-server-alone.ts';
+import { ownCopies } from './site/build/own-copies.ts';
 import { partsInOrder } from './site/build/parts-in-order.ts';
 import { problemTexts } from './site/build/problem-texts.ts';
 import { setWithinExamples } from './site/build/set-within-examples.ts';
@@ -29,7 +30,7 @@ const cssHash = ({ hash, filename }) => `s${hash(filename).slice(0, 4)}`;
 /** What every page remembers and how it fetches, for those that are no lesson; and articles, for figures that have no use for the rest of the problems' texts. */
 const storedChunk = {
   name: 'stored',
-  test: /site.state.stored|core.quantity.article|vite.preload-helper/,
+  test: /site.state.(?:stored|preferences)|site.layouts|core.quantity.article|vite.preload-helper/,
   priority: 2,
 };
 
@@ -50,9 +51,16 @@ const chanceChunk = { name: 'chance', test: /core.chance|pure-rand/, priority: 1
 const lessons = globSync('lessons/*/lesson.mdx').length;
 const workbookChunk = {
   name: 'workbook',
-  test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.(?:subjects|lens-marks|progress)|controls.practice)|.*core.(?:practice|chance|rig)|.*pure-rand)/,
+  test: /^(?!.*site.(?:figures.(?:plot|picture|side-view)|state.(?:subjects|lens-marks|progress)|controls.practice)|.*core.(?!quantity)|.*pure-rand)/,
   minShareCount: Math.ceil((2 * lessons) / 3),
   priority: 0,
+};
+
+/** What keeps formulas in step with numbers, fetched once those move. */
+const linesChunk = {
+  name: 'lines',
+  test: /site.controls.formula.(?:in-step|patch|line)\.ts|site.state.formula-line|core.quantity.printed-line/,
+  priority: 0.9,
 };
 
 /** By itself: an evening is planned with no projected view, and its windows know the keys of one. */
@@ -61,10 +69,10 @@ const keysChunk = { name: 'keys', test: /site.stage.keys/, priority: 1 };
 /** What projects steps, of one lesson or of several. */
 const stageChunk = { name: 'stage', test: /site.stage.(?!fetch-projection|played|PlayedBench|first-steps)/ };
 
-/** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's. */
+/** What every page has that moves at all: the framework, and how quantities are read and printed. The pages beside the lessons need no more of the workbook's, and no steps of a bench. */
 const everyPageChunk = {
   name: 'every-page',
-  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity|core.gaussian|site.state.(?:answer|formula-line|address|kept-circle|location|crate|after-rest|rungs)\.ts|core.depth.circle|site.print.(?:printing|fit|as-on-paper)|site.controls.(?:letter|formula.patch|workbench.CopyAddress)/,
+  test: /node_modules.(?:svelte|clsx|esm-env)\b|core.quantity(?!.(?:printed-line|answers-from|answer-step|renamed))|core.gaussian|site.state.(?:answer|shown-formulas|address|kept-circle|location|crate|after-rest|rungs)\.ts|core.depth.circle|site.print.(?:printing|fit|as-on-paper)|site.controls.(?:letter|workbench.CopyAddress)/,
   minShareCount: Math.ceil((2 * lessons) / 3),
   priority: 1,
 };
@@ -82,6 +90,9 @@ const rigChunk = {
   minShareCount: 3,
   priority: 0.3,
 };
+
+/** A plot's axes, curves and sheet, for pages that have one. */
+const plotChunk = { name: 'plot', test: /site.figures.plot/, minShareCount: 3, priority: 0 };
 
 /** How a sheet is drawn, for pages with a figure that are no lesson. */
 const drawingChunk = {
@@ -132,6 +143,7 @@ export default defineConfig({
   vite: {
     plugins: [
       lessonGlue(),
+      ownCopies(),
       equations(),
       problemTexts(),
       katexWoff2(),
@@ -155,6 +167,8 @@ export default defineConfig({
               lensChunk,
               rigChunk,
               workbookChunk,
+              plotChunk,
+              linesChunk,
               keysChunk,
               stageChunk,
               practiceChunk,

@@ -2,8 +2,10 @@ import { mount, type Component, type ComponentProps } from 'svelte';
 import type { LineFormula } from '#core/quantity/printed-line.ts';
 import Predict from '#site/controls/predict/Predict.svelte';
 import { fetchProjection, namesStep } from '#site/stage/fetch-projection.ts';
+import { followParts } from '#site/lesson/follow-parts.ts';
+import { restOutOfSight } from '#site/lesson/rest-out-of-sight.ts';
 import { showMeanings } from '#site/terms/show-meaning.ts';
-import { alsoShown } from '#site/state/formula-line.ts';
+import { alsoShown } from '#site/state/shown-formulas.ts';
 import { bringProblems, type FetchFamilies } from './bring-problems.ts';
 
 /** What a lesson's own script brings: its slug, its figure and its problems. */
@@ -26,6 +28,8 @@ export interface OwnIslands {
 export async function enliven({ lesson, Bench, problems, formulas }: OwnIslands): Promise<void> {
   // Fetched for its figure alone, where no lesson is the page.
   if (!document.querySelector('.lesson-header')) return;
+  followParts();
+  addEventListener('load', () => void restOutOfSight(document.querySelector('.lesson')!));
   // What was built stands a little longer: a page that is opened projected never shows itself first. Without it the figure says so.
   if (namesStep(location.search)) await fetchProjection().catch(() => undefined);
   alsoShown(formulas);

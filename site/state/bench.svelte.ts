@@ -152,6 +152,11 @@ export class Bench<Input extends QuantityName, Output extends QuantityName = nev
     );
   }
 
+  /** Whether it stands as the page was built. */
+  get isAsBuilt(): boolean {
+    return this.isAt({ inputs: this.starts, kept: this.#choices.firstKept });
+  }
+
   /** The range in which an input, or a handle on one, is accepted. */
   range(name: Input | Pulled): Range {
     const handle: Handle<Input> | undefined = this.#plan.handles?.[name as Pulled];

@@ -49,16 +49,3 @@ function asSaid(of: QuantityName, answers: Readonly<Record<string, Answer | unde
   const answer = answers[of];
   return `${name[0]!.toUpperCase()}${name.slice(1)}: ${answer === undefined ? 'none' : printAnswer(of, answer)}.`;
 }
-
-/** The formulas that a page's prose shows and its bench does not go by, by the name that the prose calls them. */
-const others: Record<string, LineFormula> = {};
-
-/** Tells the page of formulas that its prose calls by the names of their files. */
-export function alsoShown(formulas: Readonly<Record<string, LineFormula>>): void {
-  Object.assign(others, formulas);
-}
-
-/** The formula that a line in the page is of: what its bench gives by one, or one of the others. */
-export function lineFormula(name: string, steps: readonly object[]): LineFormula | undefined {
-  return (steps as readonly LineFormula[]).find(({ gives }) => gives === (name as QuantityName)) ?? others[name];
-}

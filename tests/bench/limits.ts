@@ -1,18 +1,19 @@
 /** What a lesson page may cost. One KB is 1000 bytes. */
 export const limits = {
   /**
-   * Gzip bytes of the JavaScript that a lesson's page loads by itself. Svelte and what all lessons share are 46 KB of them; a chain of
+   * Gzip bytes of the JavaScript that a lesson's page loads by itself. Svelte and what all lessons share are 44 KB of them; a chain of
    * parts, with lenses as they focus, rays, and a camera drawn from the side, is 20 KB more. A little above the heaviest of each kind: what
    * makes one heavier shall say why: reversed has a lens that is turned by hand; the heaviest, a plan, says of each answer why it does not
-   * hold. In three files, for the pages beside the lessons load only the first or two, it is 2.2 KB more than in one.
+   * hold. In three files, for the pages beside the lessons load only the first or two, it is 2.2 KB more than in one; formulas
+   * that few share are in each lesson's own, 1 to 4 KB less than as files by themselves.
    */
-  js: { plain: 68_800, chain: 88_000 },
+  js: { plain: 67_700, chain: 84_400 },
   /**
-   * Of what it can come to load besides: what keeps the course on the device; problems where there is one, with three slips and more to each kind;
+   * Of what it can come to load besides: what keeps formulas in step once numbers move, 2.2 KB; what keeps the course on the device; problems where there is one, with three slips and more to each kind;
    * the projected view, with steps by name and keys that press what a figure has, and 0.15 KB so that no answer is passed over
    * while it is computed; and the renderer of pictures, which marks soft stripes and says until when there is nothing to see.
    */
-  laterJs: { plain: 17_300, picture: 52_400 },
+  laterJs: { plain: 19_300, picture: 54_300 },
   /**
    * Of the reader's own kit besides, fetched where one is kept: what checks it, a converter's planes against its factor 0.4 KB of it, what chooses
    * the parts that the page's address named before they were here 0.2 KB, and lenses as they focus where the page has none.
@@ -29,9 +30,9 @@ export const limits = {
    * makes, reads and writes chains stands in files by itself, for plans and lists of chains load it without the bench: 0.9 KB more than in one. What
    * says that an objective is out of its place comes later.
    */
-  benchJs: 70_400,
+  benchJs: 67_700,
   /** Of the other pages beside the lessons, by the name of each; the field card has chains, which plans share with it. */
-  pagesJs: { kit: 57_000, 'field-card': 86_200, check: 38_500, practice: 61_200, workshop: 52_800 },
+  pagesJs: { kit: 54_700, 'field-card': 82_900, check: 35_500, practice: 60_500, workshop: 49_600 },
   /** Of the page that measures photographs, before one is opened. */
   rulerJs: 60_000,
   /** Of all styles that a page names: those of its own figures, and of no other lesson's. The heaviest, a plan, has a chain from the side, pictures and a card. */

@@ -86,6 +86,7 @@ test('a projected view that the network does not give is told, and the page goes
   await page.locator('.controls .field').first().fill('20');
   await page.keyboard.press('Enter');
   await expect(page.locator('.controls .field').first()).toHaveValue(/20/);
+  await expect(page.locator('.notices')).toContainText('did not give what keeps formulas and text in step');
 });
 
 test('nothing that is not the workbook’s own gets into the copy', async ({ page }) => {

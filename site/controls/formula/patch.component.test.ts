@@ -1,8 +1,9 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { workingDistanceFormula } from '#core/gaussian/working-distance.formula.ts';
 import { formulaLine } from '#site/state/formula-line.ts';
-import { numberPatcher, switchExample } from './patch.ts';
+import { numberPatcher } from './patch.ts';
 import { numericFormula } from './render.ts';
+import { switchExample } from './switch-example.ts';
 
 /** What `Line.astro` builds. */
 function built(subjectDistance: number): string {
