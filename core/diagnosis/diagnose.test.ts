@@ -38,6 +38,11 @@ describe('a number that somebody found', () => {
       from: 'magnification',
     });
     expect(diagnose(enquiry('effective-f-number', 16.3, before), grounds).verdict).not.toBe('right');
+    // What was found before is where one begins, not what is asked; and it may be any number on the way.
+    const itself = { foundBefore: { 'effective-f-number': 16 } } as const;
+    expect(diagnose(enquiry('effective-f-number', 16, itself), grounds).verdict).not.toBe('right');
+    const disc = 2 * 1.2196698913 * 0.00055 * 16;
+    expect(diagnose(enquiry('airy-diameter', disc, itself), grounds)).toMatchObject({ from: 'effective-f-number' });
     expect(diagnose(enquiry('effective-f-number', 16), grounds).verdict).not.toBe('right');
   });
 
@@ -65,6 +70,34 @@ describe('a number that somebody found', () => {
     expect(diagnose(enquiry('field-width', 23.5 / 0.72), grounds)).toMatchObject({ slip: { id: 'sensor-23.5' } });
     // Written so roughly a number meets too many.
     expect(diagnose(enquiry('field-width', 33, { answer: { value: 33, halfFigure: 5 } }), grounds).verdict).toBe('off');
+  });
+});
+
+describe('of several slips', () => {
+  const mistaken = (...values: readonly number[]): Grounds => {
+    const [{ lesson, family }] = families as readonly [(typeof families)[number]];
+    const mistakes = values.map((value) => ({ id: `to-${value}`, value: () => value, because: 'So.' }));
+    return { ...grounds, families: [{ lesson, family: { ...family, mistakes } as never }] };
+  };
+
+  it('what the lessons know goes before what happens to any number, and the nearest before others', () => {
+    // Twice 0.72 is 1.44 to the last figure, and all the same the lessons know better.
+    expect(diagnose(enquiry('magnification', 1.44), mistaken(1.442))).toMatchObject({
+      slip: { id: 'extension/rings/to-1.442' },
+    });
+    expect(diagnose(enquiry('magnification', 1.39), mistaken(1.386, 1.391, 1.395))).toMatchObject({
+      slip: { id: 'extension/rings/to-1.391' },
+    });
+  });
+
+  it('only the likelier kinds are thought of where all of them would explain any number', () => {
+    const rough = (value: number) =>
+      diagnose(enquiry('field-width', value, { answer: { value, halfFigure: 0.049 * value } }), grounds);
+    expect(rough(100)).toMatchObject({ slip: { id: 'double' } });
+    expect(rough(23.5 / 0.72).verdict).toBe('off');
+    const fine = (value: number) =>
+      diagnose(enquiry('field-width', value, { answer: { value, halfFigure: 0.01 * value } }), grounds);
+    expect(fine(23.5 / 0.72)).toMatchObject({ slip: { id: 'sensor-23.5' } });
   });
 });
 
@@ -100,6 +133,10 @@ describe('a question without an answer', () => {
       { setUp: 'reversed lens' },
     );
     expect(told('magnification', {}, { formulas: [...formulas, forOthers] }).missing).toHaveLength(2);
+  });
+
+  it('is the same whether somebody found a number or not', () => {
+    expect(diagnose(enquiry('guide-number', 12), grounds)).toEqual(told('guide-number', rings));
   });
 
   it('says that no formula gives it, and what a formula refuses', () => {

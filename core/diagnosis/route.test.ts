@@ -44,6 +44,14 @@ describe('a route', () => {
     ]);
     // A field 50 mm wide is m = 0.72, had backwards; what follows from that goes on forwards.
     expect(first('effective-f-number', { 'field-width': 50, 'f-number': 8 })!.value).toEqual(closeTo(13.76, rounding));
+    // Where rings say what m is, the effective f-number does not say it once more.
+    const rung = { 'focal-length': 50, extension: 36, 'f-number': 8, 'effective-f-number': 16 };
+    expect(
+      routesFrom(rung, roads)
+        .get('magnification')!
+        .map(({ value }) => value),
+    ).toEqual([0.72]);
+    expect(first('magnification', { 'f-number': 8, 'effective-f-number': 16 })!.value).toEqual(closeTo(1, rounding));
     // The same m, worked out, leads back to no ring.
     expect(first('extension', { 'field-width': 50, 'focal-length': 50 })).toBeUndefined();
   });

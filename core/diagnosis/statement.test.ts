@@ -105,6 +105,58 @@ describe('a statement', () => {
     expect(read('aperture f/8, aperture f/2.8')).toBe('f-number 8; unread aperture f/2.8');
   });
 
+  it.each([
+    ['two 10 dpt', 'close-up-power 20; setup close-up lens'],
+    ['2 +3,5 diopter', 'close-up-power 7; setup close-up lens'],
+    ['two 3dpt close-up lenses', 'close-up-power 6; setup close-up lens'],
+    ['two 2 dioptres', 'close-up-power 4; setup close-up lens'],
+    ['two rings of 12.5 mm', 'extension 25'],
+    ['two rings of 12mm', 'extension 24'],
+    ['close-up lens, 100 mm, +3', 'focal-length 100?; close-up-power 3; setup close-up lens'],
+    ['+3', 'unread +3'],
+    [
+      '28 mm reversed, 24 mm f/8',
+      'reversed-lens.focal-length 28?; main-lens.focal-length 24; f-number 8; setup reversed lens',
+    ],
+  ])(
+    'adds what there are two of, and takes a sign for a close-up lens where one is spoken of: %s',
+    (text, expected) => {
+      expect(read(text)).toBe(expected);
+    },
+  );
+
+  it.each([
+    [
+      'own magnification 0.2, 100 mm lens at 1:2 with 36 mm rings',
+      'focus-magnification 0.2; focal-length 100; magnification 0.5?; extension 36',
+    ],
+    ['100 mm lens at f/8, 1:2, 36 mm rings', 'focal-length 100; f-number 8; magnification 0.5?; extension 36'],
+    ['closest focus 0.3 m, 1:2', 'focus-distance 300; magnification 0.5?'],
+    ['closest focus to 1:2', 'focus-magnification 0.5?'],
+    ['nearest focusing at 0.5x', 'focus-magnification 0.5?'],
+    ['100mm at 1:2, 20 mm ring', 'focal-length 100?; focus-magnification 0.5?; extension 20'],
+    ['lens focused at 1:2, 20 mm ring', 'focus-magnification 0.5?; extension 20'],
+    ['focussed to 1:2, 20 mm ring', 'focus-magnification 0.5?; extension 20'],
+    ['prime at 1:4, ring 12 mm', 'focus-magnification 0.25?; extension 12'],
+  ])('knows by what stands before it whether a lens by itself gives it: %s', (text, expected) => {
+    expect(read(text)).toBe(expected);
+  });
+
+  it.each([
+    ['wavelength 550', 'wavelength 0.00055'],
+    ['wavelength 0.00055', 'wavelength 0.00055'],
+    ['pixel pitch 4', 'pixel-pitch 0.004'],
+    ['pixel pitch 0.004', 'pixel-pitch 0.004'],
+    ['2x converter, 300 mm long', 'converter-factor 2; subject-width 300'],
+    ['50 mm lens 40 mm long', 'focal-length 50; subject-width 40'],
+    ['gn 12, far away 300 mm', 'guide-number 12; working-distance 300; setup far subject'],
+    ['a wall 300 mm away, gn 12', 'working-distance 300; guide-number 12'],
+    ['36 x 24 mm, 23 x 15 mm', 'sensor-width 36?; sensor-height 24; unread 23 mm; unread 15 mm'],
+    ['n = 1.5, n', 'refractive-index 1.5; asks frame-count'],
+  ])('takes a bare number in the unit of screens or of books, and a word where it stands: %s', (text, expected) => {
+    expect(read(text)).toBe(expected);
+  });
+
   it('tells what a lens gives by itself from what it gives with something on it', () => {
     expect(read('100 mm lens at 1:2')).toBe('focal-length 100; magnification 0.5?');
     expect(read('100 mm lens at 1:2 with 36 mm rings')).toBe(

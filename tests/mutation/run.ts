@@ -9,7 +9,7 @@
  * Words are left out of it: nobody tests that a message reads as it does, and TeX is held to its function by a test of its own.
  */
 import { Stryker } from '@stryker-mutator/core';
-import { existsSync, globSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, globSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { format } from 'prettier';
 import { root } from '../support/run.ts';
@@ -41,7 +41,9 @@ function piecesOf(one: string): readonly (readonly string[])[] {
     : [[`core/${topic}/**/*.ts`]];
 }
 
-async function mutantsOf(one: string, piece: readonly string[]) {
+/** @param keptAs where the results are kept for `--again` */
+async function mutantsOf(piece: readonly string[], keptAs: string) {
+  if (!isAgain) rmSync(keptAs, { force: true });
   const stryker = new Stryker({
     packageManager: 'npm',
     testRunner: 'vitest',
@@ -53,8 +55,7 @@ async function mutantsOf(one: string, piece: readonly string[]) {
     coverageAnalysis: 'perTest',
     ignoreStatic: true,
     incremental: true,
-    incrementalFile: `node_modules/.cache/mutation/${nameOf(one)}.json`,
-    force: !isAgain,
+    incrementalFile: keptAs,
     concurrency: Number(process.env.MUTATION_CONCURRENCY ?? 2),
     timeoutMS: 10_000,
     // The first run of all tests, instrumented, on a machine that does other things besides.
@@ -72,7 +73,10 @@ process.chdir(root);
 for (const one of wanted.length > 0 ? wanted : all) {
   process.env.MUTATED_TOPIC = nameOf(one);
   const mutants: Awaited<ReturnType<typeof mutantsOf>> = [];
-  for (const piece of piecesOf(one)) mutants.push(...(await mutantsOf(one, piece)));
+  for (const [index, piece] of piecesOf(one).entries()) {
+    const name = `${one.replace(/\W/g, '-')}-${index}.json`;
+    mutants.push(...(await mutantsOf(piece, `node_modules/.cache/mutation/${name}`)));
+  }
   const count = (...states: string[]) => mutants.filter(({ status }) => states.includes(status)).length;
   results = withResult(results, one, {
     killed: count('Killed', 'Timeout'),
