@@ -126,6 +126,14 @@ describe('combStarts', () => {
     expect(first!.drift).toEqual(closeTo(drift, { absolute: 0.8 / cycles, because: 'half a mark at the ends' }));
   });
 
+  it.each([4, -4])('begins with faint marks on a ground that gets lighter by far more than they show: %d', (slope) => {
+    const shape = { cycles: 33, drift: 0 };
+    const profile = marks(shape, 0.6, () => 0.05, 900).map((light, at) => light + slope * sampleAt(at, 900));
+    expect(combStarts(profile)[0]!.cycles).toEqual(
+      closeTo(33, { absolute: 0.5, because: 'half a mark is followed by a fit' }),
+    );
+  });
+
   it('gives up to three, no two alike, and none on a line that cannot cross eight marks', () => {
     const starts = combStarts(marks({ cycles: 60, drift: 0 }, 0.6, () => -0.2));
     expect(starts).toHaveLength(3);

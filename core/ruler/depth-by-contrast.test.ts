@@ -100,6 +100,15 @@ describe('depthByContrast', () => {
     expect(depth.effectiveFNumber.standardError).toBeLessThan(0.01 * effective);
   });
 
+  it('knows marks half as far apart, twice as many, for the same ruler', () => {
+    const given = lawful({ fNumber: 4, pupilMagnification: 1, focus: 1 });
+    const wide = given.contrasts.map((one) => ({ ...one, mark: one.mark / 2 }));
+    const apart = found({ ...given, contrasts: wide, axisMark: given.axisMark / 2, spacing: 2 });
+    expect(apart.depthOfField.value).toEqual(
+      closeTo(found(given).depthOfField.value, { relative: 1e-9, because: 'rounding' }),
+    );
+  });
+
   it('is the same for a line drawn the other way', () => {
     const given = lawful({ fNumber: 4, pupilMagnification: 1, focus: 1 });
     const turned = given.contrasts.map((one) => ({ ...one, mark: -one.mark })).reverse();

@@ -48,6 +48,13 @@ describe('measureMarks', () => {
     expect(marks.profile).toHaveLength(481);
   });
 
+  it('finds a lean by which a whole mark is passed from the strip’s one side to the other', () => {
+    // 39 rows of a quarter of a pixel: their mean shows nothing.
+    expect(marksOf(drawn(0.25), 19).lean.value).toEqual(
+      closeTo(0.25, { absolute: 0.002, because: 'codes of grey are whole numbers' }),
+    );
+  });
+
   it('is as far off in the lean as it says', () => {
     const squares = Array.from({ length: 12 }, (_, seed) => {
       const { value, standardError } = marksOf(drawn(0.1, 200, seed), 9).lean;
