@@ -39,6 +39,20 @@ describe('slips', () => {
     expect(of({ id: 'other-answer', answer: () => 0.5 })).toEqual([]);
   });
 
+  it('are known, too, where a family speaks of what the way does not, if that goes with it', () => {
+    const beside = (name: QuantityName) => {
+      const { slips } = slipsTo('magnification', rings, [
+        {
+          lesson: 'beside',
+          family: { ...family, id: name, givens: () => ({ 'focal-length': 1, extension: 1, [name]: 1 }) },
+        },
+      ]);
+      return slips.has(`beside/${name}/upside-down`);
+    };
+    // The sensor is 36 mm wide, and the field follows from m; of a guide number nobody knows.
+    expect([beside('sensor-width'), beside('field-width'), beside('guide-number')]).toEqual([true, true, false]);
+  });
+
   it('are carried on from a number on the way', () => {
     const { slips } = slipsTo('airy-diameter');
     const carried = slips.get('extension/rings/upside-down/carried-on')!;
@@ -87,6 +101,7 @@ describe('slips', () => {
     expect(of('magnification', 0.5).get('upside-down')).toBe(2);
     expect(of('magnification', 0).size).toBe(0);
     expect(of('field-width', 50).has('upside-down')).toBe(false);
+    for (const to of ['f-number', 'contrast', 'iso'] as const) expect(of(to, 0.5).has('upside-down'), to).toBe(false);
     expect(of('frame-count', 21).get('one-missing')).toBe(20);
     expect(of('field-width', 21).has('one-missing')).toBe(false);
     expect([...of('light-loss', 2).keys()]).toEqual(['double', 'half']);
@@ -100,6 +115,8 @@ describe('slips', () => {
     expect(slips.get('extension-ten-times')).toMatchObject({ value: closeTo(5, rounding), tier: 3 });
     expect(slips.get('extension-a-tenth')!.value).toEqual(closeTo(500, rounding));
     expect(slips.get('focal-length-a-tenth')!.because).toMatch(/if the focal length is 5.mm; it is 50.mm/);
+    const small = slipsTo('field-width', { ...rings, 'sensor-width': 23.5 }).slips;
+    expect([small.has('sensor-23.5'), small.get('sensor-36')!.value]).toEqual([false, closeTo(50, rounding)]);
     const given = slipsTo('field-width', { magnification: 1, 'sensor-width': 36 }).slips;
     expect([...given.keys()].filter((id) => id.startsWith('sensor-width'))).toEqual([]);
     expect(slipsTo('magnification').slips.has('sensor-23.5')).toBe(false);
