@@ -44,7 +44,12 @@ describe('slips', () => {
       const { slips } = slipsTo('magnification', rings, [
         {
           lesson: 'beside',
-          family: { ...family, id: name, givens: () => ({ 'focal-length': 1, extension: 1, [name]: 1 }) },
+          family: {
+            ...family,
+            id: name,
+            mistakes: family.mistakes.slice(0, 1),
+            givens: () => ({ 'focal-length': 1, extension: 1, [name]: 1 }),
+          },
         },
       ]);
       return slips.has(`beside/${name}/upside-down`);
