@@ -57,7 +57,9 @@ async function mutantsOf(piece: readonly string[], keptAs: string) {
     incremental: true,
     incrementalFile: keptAs,
     concurrency: Number(process.env.MUTATION_CONCURRENCY ?? 2),
+    // A machine that has become busy is no change that a test noticed.
     timeoutMS: 10_000,
+    timeoutFactor: 5,
     // The first run of all tests, instrumented, on a machine that does other things besides.
     dryRunTimeoutMinutes: 30,
     reporters: ['clear-text', 'progress-append-only'],
