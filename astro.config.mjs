@@ -6,8 +6,10 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { equations } from './site/build/equations.ts';
+import { fewStyles } from './site/build/few-styles.ts';
 import { foldParts } from './site/build/fold-parts.ts';
 import { lessonGlue } from './site/build/lesson-glue.ts';
+import { meanings } from './site/build/meanings.ts';
 import { onServerAlone } from './site/build/on-server-alone.ts';
 import { ownCopies } from './site/build/own-copies.ts';
 import { partsInOrder } from './site/build/parts-in-order.ts';
@@ -120,6 +122,7 @@ export default defineConfig({
   integrations: [
     onServerAlone(svelte({ compilerOptions: { cssHash, discloseVersion: false, runes: true } })),
     mdx(),
+    fewStyles(),
     plainMarkup(),
     // It tells from the files as they are whether they are new.
     offline(),
@@ -145,6 +148,7 @@ export default defineConfig({
       lessonGlue(),
       ownCopies(),
       equations(),
+      meanings(),
       problemTexts(),
       katexWoff2(),
       subsetFonts(),

@@ -534,7 +534,8 @@ export { type Part, type Objective } from './rig/part.ts';
 export { rigPositions, type PlacedPart, type RigPositions } from './rig/positions.ts';
 export { type ElementPoints, type PlacedPupil, type PrincipalPoints } from './rig/element-points.ts';
 export { glassPositions, glassRays, type PlacedGlass, type PlacedRay } from './rig/glass-positions.ts';
-export { constructionRays, rayThrough, type RayPath, type RayPoint } from './rig/ray-paths.ts';
+export { constructionRays } from './rig/construction-rays.ts';
+export { rayThrough, type RayPath, type RayPoint } from './rig/ray-paths.ts';
 export { rigSpans, type AxialSpan } from './rig/spans.ts';
 export { type ApertureControl, type Element, type PartPlace, type Rig } from './rig/rig.ts';
 export {

@@ -8,7 +8,7 @@ const reach = 7;
 
 /** Phrases for things that are only gear while no number stands with them. */
 const gear = new Set(
-  'lens, macro lens, prime, aperture, ring, rings, extension ring, extension rings, tube, tubes, extension tube, extension tubes, bellows, spacer, close-up lens, close up lens, closeup lens, close-up filter, close-up, achromat, converter, teleconverter, tele converter, extender, objective, microscope objective, tube lens, sensor, camera, body, frame, format, chip, film, pixel, pixels, flash, subject, object, image, print, glass, water, light, green light, red light, blue light, ball, lamp, softbox, diffuser, source, view, long, wide, near, far, behind, alone, by itself, pictures, exposure, time, speed, moving, wind, order, angle, focus, scale, life size, away, rim, filter, barrel, sharp, seen, power, stop, thick, deep, background, height, high, flash at, light at, lamp at, set to, focused at, across'.split(
+  'lens, macro lens, prime, aperture, ring, rings, extension ring, extension rings, tube, tubes, extension tube, extension tubes, bellows, spacer, close-up lens, close up lens, closeup lens, close-up filter, close-up, achromat, converter, teleconverter, tele converter, extender, objective, microscope objective, tube lens, sensor, camera, body, frame, format, chip, film, pixel, pixels, flash, subject, object, image, print, glass, water, light, green light, red light, blue light, ball, lamp, softbox, diffuser, source, view, long, wide, near, far, behind, alone, by itself, pictures, exposure, time, speed, moving, wind, order, angle, focus, scale, life size, away, wide open, rim, filter, barrel, sharp, seen, power, stop, thick, deep, background, height, high, flash at, light at, lamp at, set to, focused at, across'.split(
     ', ',
   ),
 );
@@ -62,6 +62,7 @@ const byForm: Readonly<Record<WrittenNumber['form'], readonly QuantityName[]>> =
   times: ['magnification', 'converter-factor', 'crop-factor', 'objective-magnification', 'focus-magnification'],
   fraction: ['exposure-time', 'magnification', 'flash-power', 'flash-duration', 'sync-speed'],
   plain: [],
+  strange: [],
 };
 
 const lengths: readonly QuantityName[] = [
@@ -143,7 +144,7 @@ export function wholePhrase(text: string): QuantityName | undefined {
 }
 
 const fillers =
-  /\b(?:what|which|how|much|many|large|is|are|the|a|an|my|its|and|will|be|do|i|get|find|compute|work out|wanted|asked|there)\b/g;
+  /\b(?:what(?:['’]s)?|which|how|much|many|large|is|are|the|a|an|my|its|and|will|be|do|i|get|find|compute|work out|wanted|asked|there)\b/g;
 const withoutFillers = (text: string) => text.replace(fillers, ' ').replace(/ +/g, ' ').trim();
 
 /** “Nearest focus of a 50 mm lens”: what stands before is asked of the thing that the number is of. */
@@ -169,7 +170,9 @@ function phrasesIn(words: readonly string[]): Told[] {
     for (let to = Math.min(words.length, from + 5); to > from; to--) {
       const phrase = words.slice(from, to).join(' ');
       const ids = lexicon.get(phrase);
-      if (ids) told.push({ ids, weight: faint.has(phrase) ? 2 : phrase.length });
+      // “Wide open” says nothing of a width.
+      if (ids && !(phrase === 'wide' && words[to] === 'open'))
+        told.push({ ids, weight: faint.has(phrase) ? 2 : phrase.length });
     }
   }
   return told;

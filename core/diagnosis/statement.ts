@@ -46,7 +46,7 @@ export interface Statement {
 
 /** Ends of what belongs to a number, a colon right after it among them; “focused at” and the like go on. */
 const separators =
-  /^\s*:|[,;?]|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image) )\b(?:on|at)\b/giu;
+  /^\s*:|[,;?]|(?=\b(?:what|which|how)\b)|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image) )\b(?:on|at)\b/giu;
 
 /** Set-ups by the words for them. */
 const spokenOf: readonly (readonly [words: RegExp, setUp: string])[] = [
@@ -86,7 +86,11 @@ const fullFrame: readonly StatedNumber[] = [
 const unclearSizes =
   /\baps-?[ch]\b|\bmicro four thirds\b|\bfour thirds\b|\bmft\b|\bm43\b|\bcrop (?:camera|body|sensor)\b|\bone[- ]inch(?: sensor)?\b|\b1[- ]inch sensor\b/i;
 
-/** Magnifications in words: common practice. */
+/** 18-55 mm, 70-200/2.8: what a zoom or bellows can be set to, not what it is set to. */
+const ranges =
+  /(?<![\d.,:/\p{L}])\d{1,3}(?:[.,]\d)? ?[-–−] ?\d{1,3}(?:[.,]\d)?(?![\d.,]*\d)(?: ?mm\b)?(?:\/\d+(?:[.,]\d+)?(?:[-–−]\d+(?:[.,]\d+)?)?)?/gu;
+
+/** Magnifications and the like in words, and how sure a number is, which is not asked: common practice. */
 const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
   [/\bhalf[- ]life[- ]size\b/gi, 'magnification 1:2'],
   [/\bquarter[- ]life[- ]size\b/gi, 'magnification 1:4'],
@@ -97,6 +101,9 @@ const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
     /\b(?:(?:(?:set|focuse?d?|focussed) )?(?:to|at|on) )?infinity\b(?! (?:objective|lens|optics))/gi,
     '; own magnification 0 ;',
   ],
+  [/\bwide open(?: at| is)? (?:f ?\/? ?)?(\d+(?:[.,]\d+)?)(?![\d.,]*\d| ?mm)/gi, '; wide open f/$1 ;'],
+  [/\b3[- ]?d[- ]?print(?:ed)?\b/gi, ' '],
+  [/(?:±|\+ ?\/? ?[-−]) ?\d+(?:[.,]\d+)?(?: ?(?:mm|cm|µm|um|m|%|°|x|×)(?!\p{L}))?/giu, ' '],
   [/\bfull[- ]power\b/gi, '; flash power 1/1 ;'],
   [/\bhalf[- ]power\b/gi, '; flash power 1/2 ;'],
   [/\bquarter[- ]power\b/gi, '; flash power 1/4 ;'],
@@ -113,7 +120,7 @@ const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
  */
 export function readStatement(text: string): Statement {
   const all = inNumbers(tidied(text.slice(0, longestStatement).replace(/[\r\n\u2028\u2029]+/g, '; ')));
-  const tidy = all.replace(namedSizes, ';');
+  const tidy = all.replace(namedSizes, ';').replace(ranges, ' ');
   const written = numbersIn(tidy);
   const isReversed = spokenOf[0]![0].test(tidy);
   const isOnLens = spokenOf[1]![0].test(tidy);
@@ -126,6 +133,9 @@ export function readStatement(text: string): Statement {
     else addStated(clause, numbers, unread, isReversed, isOnLens);
   }
   ownMagnification(tidy, written, numbers);
+  for (const range of all.match(ranges) ?? []) {
+    unread.push({ written: range, because: `“${range}” is a range. Write the one number that counts.` });
+  }
   const unclear = unclearSizes.exec(tidy)?.[0];
   if (unclear && !numbers.some(({ quantity }) => quantity === 'sensor-width' || quantity === 'crop-factor')) {
     unread.push({
@@ -212,6 +222,8 @@ function addStated(
     names.unshift('flash-distance');
   // A converter that is “40 mm long”, said right after it.
   if (/^\s*long\b/i.test(after) && numbers.at(-1)?.quantity === 'converter-factor') names.unshift('converter-length');
+  // “Frames for 5 mm”: so deep is the subject.
+  if (/\bframes (?:for|through|over)\s*$/i.test(before)) names.unshift('subject-depth');
   // A power is written with its sign: +2 and +4 on a lens.
   if (isOnLens && number.unit === '' && /^\+/.test(number.text.trim())) names.unshift('close-up-power');
   const meant = [
@@ -235,7 +247,9 @@ function addStated(
     const because =
       refused && 'message' in refused
         ? refused.message
-        : `Of what is it? Write its name or its letter with it, such as m 0.72 or ring 36 mm.`;
+        : number.form === 'strange'
+          ? `“${number.text}” ends in no unit that is known here. Lengths take mm, cm or m, and a number needs no more than its figures.`
+          : `Of what is it? Write its name or its letter with it, such as m 0.72 or ring 36 mm.`;
     unread.push({ written, because, ...(refused && { quantity: names[0]! }) });
     return;
   }

@@ -8,7 +8,7 @@ import { quantityIds, vocabulary, type QuantityName } from '#core/quantity/vocab
 const phrases: Readonly<Record<string, string>> = {
   'focal-length': 'lens, macro lens, prime, focal, fl',
   'f-number': 'aperture, stop, f-stop, fstop, marked f-number, set to, stopped down to, opening, diaphragm',
-  'effective-f-number': 'working f-number, effective aperture, working aperture, effective f-stop, nw, n eff, neff, effective',
+  'effective-f-number': 'working f-number, effective aperture, working aperture, effective f-stop, nw, ne, n eff, neff, effective',
   'max-aperture': 'wide open, maximum aperture, max aperture, largest aperture, n0',
   'entrance-pupil': 'pupil, aperture diameter, hole',
   'entrance-pupil-distance': 'distance from the pupil, pupil distance',

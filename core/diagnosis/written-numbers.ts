@@ -8,7 +8,7 @@ export interface WrittenNumber {
   readonly start: number;
   readonly end: number;
   /** How it is written, where that says what it may be. */
-  readonly form: 'f-number' | 'ratio' | 'times' | 'fraction' | 'plain';
+  readonly form: 'f-number' | 'ratio' | 'times' | 'fraction' | 'plain' | 'strange';
   /** The unit as written, in lower case; '' for none. */
   readonly unit: string;
   /** Half of the last figure over the number itself; 0 where the writing is exact. */
@@ -40,20 +40,24 @@ const spellings = [
   .filter((unit) => unit !== 'x' && unit !== '×')
   .sort((one, other) => other.length - one.length)
   .map((unit) => unit.replace(/[/.^$*+?()[\]{}|\\]/g, String.raw`\$&`));
-const unit = String.raw`(?:${spellings.join('|')})(?![\p{L}\d])\.?`;
+/** One letter before a sign of equality is the letter of what comes next: e = 24 m = 0.63. */
+const unit = String.raw`(?![msdn] ?=)(?:${spellings.join('|')})(?![\p{L}\d])\.?`;
+const high = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /** Ways of writing a number, the most particular first; each names its parts. */
 const writings: readonly RegExp[] = [
   String.raw`(?<engraved>\d+(?:[.,]\d+)?) ?[x×] ?\/ ?(?<aperture>[01]?[.,]\d+)`,
-  String.raw`(?<wide>${digits}) ?(?:mm)? ?[x×] ?(?<high>${digits})(?: ?(?<unit>${unit}))?`,
+  String.raw`(?<wide>${digits}) ?(?:mm)? ?[x×*] ?(?<high>${digits})(?: ?(?<unit>${unit}))?`,
   String.raw`(?<![\p{L}\d])[fƒ] ?\/ ?(?<mark>${digits})(?![\d.,]*\d| ?mm)`,
   String.raw`(?<![\p{L}\d])[fƒ] ?(?<mark>${digits})(?![\d.,]*\d| ?(?:mm|cm|x|×|:))`,
   String.raw`(?<first>${digits}) ?: ?(?<second>${digits})`,
+  String.raw`(?<focal>\d{2,3}) ?\/ ?(?<widest>(?:0[.,]95|[1-9](?:[.,]\d+)?|[12]\d))(?![\d.,]*\d| ?(?:s|sec|seconds?)(?!\p{L}))`,
   String.raw`(?<fraction>(?:\d+ )?\d+ ?\/ ?${digits})(?: ?(?<unit>${unit}))?`,
   String.raw`(?<![\p{L}\d])[x×] ?(?<times>${digits})`,
   String.raw`(?<times>${digits}) ?(?:[x×](?![\p{L}\d])|times\b)`,
   String.raw`(?<sum>${digits}(?: ?mm)?(?: ?\+ ?${digits}(?: ?mm)?)+)(?![\p{L}\d])`,
-  String.raw`(?<plain>(?<![\p{L}\d)])[+-]?${digits})(?: ?(?<unit>${unit}))?`,
+  String.raw`(?<plain>(?<![\p{L}\d)])[+-]?${digits})(?: ?(?<unit>${unit})|(?![.,]?[\p{L}\d${high}]))`,
+  String.raw`(?<strange>[+-]?[\d.,]*\d[\p{L}\d${high}]+)`,
 ].map((source) => new RegExp(source, 'iuy'));
 
 /**
@@ -100,6 +104,9 @@ function written(match: RegExpExecArray, start: number): readonly WrittenNumber[
     high,
     mark,
     first,
+    focal,
+    widest,
+    strange,
     fraction,
     times,
     sum,
@@ -123,6 +130,13 @@ function written(match: RegExpExecArray, start: number): readonly WrittenNumber[
   }
   if (mark !== undefined) return [{ ...rest, text: `f/${mark}`, form: 'f-number', rounding: roundingOf(mark) }];
   if (first !== undefined) return [{ ...exact, text: match[0], form: 'ratio' }];
+  if (focal !== undefined && widest !== undefined) {
+    return [
+      { ...exact, text: `${focal} mm`, unit: 'mm', form: 'plain', names: 'focal-length', rounding: roundingOf(focal) },
+      { ...exact, text: `f/${widest}`, form: 'f-number', names: 'max-aperture' },
+    ];
+  }
+  if (strange !== undefined) return [{ ...exact, text: strange, form: 'strange' }];
   if (fraction !== undefined) return [{ ...exact, text: match[0], form: 'fraction' }];
   if (times !== undefined) return [{ ...rest, text: `${times}×`, form: 'times', rounding: roundingOf(times) }];
   if (sum !== undefined) return [{ ...exact, text: `${total(sum)} mm`, unit: 'mm', form: 'plain' }];

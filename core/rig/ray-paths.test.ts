@@ -5,7 +5,8 @@ import { closeTo } from '#tests/support/close-to.ts';
 import { camera, lens50, on, ring } from '#tests/support/rig-parts.ts';
 import { assembleRig } from './assemble.ts';
 import { rigPositions } from './positions.ts';
-import { constructionRays, rayThrough, type RayPath } from './ray-paths.ts';
+import { constructionRays } from './construction-rays.ts';
+import { rayThrough, type RayPath } from './ray-paths.ts';
 
 const found = rigPositions(assembleRig([camera, ring(36), on(lens50, { at: 0.1 })]));
 const last = ({ points }: RayPath) => points.at(-1)!;

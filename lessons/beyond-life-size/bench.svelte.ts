@@ -18,7 +18,8 @@ import { magnificationWithRingsAroundConverterFormula } from '#core/rig/magnific
 import { workingDistanceOfReversedLensFormula } from '#core/rig/working-distance-of-reversed-lens.formula.ts';
 import { workingDistanceWithConverterFormula } from '#core/rig/working-distance-with-converter.formula.ts';
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
-import { bodies, lenses, parts, rings } from '#site/state/crate.ts';
+import { bodies, lenses, rings } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 import { asGoodAsZero, infinite, noneAtInfinity } from '#site/state/edges.ts';
 import {
   converters,

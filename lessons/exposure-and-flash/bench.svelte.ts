@@ -14,7 +14,8 @@ import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formu
 import { lightLossFormula } from '#core/gaussian/light-loss.formula.ts';
 import { step, under } from '#core/quantity/answers-from.ts';
 import { Bench, choiceOf } from '#site/state/bench.svelte.ts';
-import { lenses, lights, twinArm } from '#site/state/crate.ts';
+import { lenses } from '#site/state/crate.ts';
+import { lights, twinArm } from '#site/state/crate-light.ts';
 import { flashChoice, powers, shinesFor } from './figures/gear.ts';
 import { ambientInWords, brightnessInWords, powerInWords } from './figures/in-words.ts';
 

@@ -12,7 +12,8 @@ import { effectiveFNumberFormula } from '#core/gaussian/effective-f-number.formu
 import { step, under } from '#core/quantity/answers-from.ts';
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
-import { bodies, holdings, lights } from '#site/state/crate.ts';
+import { bodies } from '#site/state/crate.ts';
+import { holdings, lights } from '#site/state/crate-light.ts';
 import { lensAt, lensHeld } from '#site/state/lens-in-use.ts';
 import { metered } from '#site/state/metered.ts';
 import { movers, ofLens, pivots } from './figures/gear.ts';

@@ -16,7 +16,8 @@ import { degree } from '#core/quantity/units.ts';
 import { quantityOf } from '#core/quantity/vocabulary.ts';
 import { Bench, choiceOf, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
-import { bodies, holdings } from '#site/state/crate.ts';
+import { bodies } from '#site/state/crate.ts';
+import { holdings } from '#site/state/crate-light.ts';
 import { lensAt, lensHeld } from '#site/state/lens-in-use.ts';
 import { leaning, ofLens } from './figures/gear.ts';
 

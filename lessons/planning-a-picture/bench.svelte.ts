@@ -22,7 +22,8 @@ import { finestEffectiveFNumberFormula } from '#core/wave/finest-effective-f-num
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
 import { circleByBody, circleChoice } from '#site/state/body-circle.ts';
 import type { ChoicePlan, Inputs } from '#site/state/choice.ts';
-import { bodies, holdings, lenses, lights, nameOf, type LensSlug, twinArm } from '#site/state/crate.ts';
+import { bodies, lenses, nameOf, type LensSlug } from '#site/state/crate.ts';
+import { holdings, lights, twinArm } from '#site/state/crate-light.ts';
 import { roomInWords } from '#site/state/edges.ts';
 import { lensAt } from '#site/state/lens-in-use.ts';
 import { metered } from '#site/state/metered.ts';

@@ -16,7 +16,7 @@ import { framesBeforeDeadline, framesBeforeDeadlineFormula } from '#core/stack/f
 import { oneFrameOrStack } from '#core/stack/one-frame-or-stack.ts';
 import { exposureTimeFromLuminance } from '#core/exposure/exposure-time-from-luminance.formula.ts';
 import { shutterOrFlash } from '#core/exposure/shutter-or-flash.ts';
-import { twinArm } from '#site/state/crate.ts';
+import { twinArm } from '#site/state/crate-light.ts';
 
 const ringForThis = numberFamily({
   id: 'ring-for-this-picture',

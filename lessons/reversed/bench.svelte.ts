@@ -17,7 +17,8 @@ import { magnificationOfReversedLensFormula } from '#core/rig/magnification-of-r
 import { remainingRearProtrusion } from '#core/rig/rear-protrusion.ts';
 import { workingDistanceOfRackedOutReversedLensFormula } from '#core/rig/working-distance-of-racked-out-reversed-lens.formula.ts';
 import { Bench, choiceOf, keptChoice, startsOf } from '#site/state/bench.svelte.ts';
-import { bodies, lenses, parts } from '#site/state/crate.ts';
+import { bodies, lenses } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 import { infinite, noneAtInfinity, roomInWords } from '#site/state/edges.ts';
 import { claws } from '#site/state/stands-out.ts';
 import { ofLens, ownLenses } from './figures/gear.ts';

@@ -2,7 +2,8 @@ import type { Chain } from '#site/chain/chain.ts';
 import { matchedTo, type Alike } from './match.ts';
 import { measuresOf, placedChain, type ImpossibleLinks, type PlacedChain } from './placed.ts';
 import type { BenchState } from './state.ts';
-import { answerText, reachWords } from './words.ts';
+import { reachWords } from './compared-words.ts';
+import { answerText } from './words.ts';
 
 /** A second chain as it stands, and what is to be said of how it was set. */
 export interface Beside {

@@ -22,9 +22,10 @@ import AnswersView from './Answers.svelte';
 import { builtChain, groups, type AnsweredName, type BuiltChain } from './answers.ts';
 import { usualConditions } from './conditions.ts';
 import { drawnChain, shownOf } from './drawn.ts';
+import { benchGlass, glassOf } from './glass.ts';
 import { readState as readCard } from '#site/field-card/state.ts';
 import { readState } from './read-state.ts';
-import { queryForCard, writeState } from './state.ts';
+import { queryForCard, writeState } from './state-in-address.ts';
 import { workingOf } from './working.ts';
 
 const names = Object.values(groups).flat() as readonly AnsweredName[];
@@ -70,6 +71,13 @@ function expectAlike(both: BothWays): BuiltChain {
   return found;
 }
 
+/** The page's sheet on a desk, in the hand, on the wall. */
+const boxes = [
+  { width: 740, height: 640, text: 14.5, small: 12.3 },
+  { width: 354, height: 318, text: 12.5, small: 10.6 },
+  { width: 1229, height: 510, text: 28.8, small: 28.8 },
+];
+
 describe('a thousand chains by chance', () => {
   it('have the answers that the core has, and no number that is none', () => {
     const kinds = new Set<string>();
@@ -85,11 +93,6 @@ describe('a thousand chains by chance', () => {
   });
 
   it('are drawn with no word on another, nor beside the sheet', () => {
-    const boxes = [
-      { width: 740, height: 640, text: 14.5, small: 12.3 },
-      { width: 354, height: 318, text: 12.5, small: 10.6 },
-      { width: 1229, height: 510, text: 28.8, small: 28.8 },
-    ];
     fc.assert(
       fc.property(fc.constantFrom(...boxes), fc.array(benchChains, { minLength: 1, maxLength: 2 }), (box, all) => {
         const chains = all.map((both) => drawnChain({ chain: both.chain, placed: built(both) }));
@@ -106,6 +109,38 @@ describe('a thousand chains by chance', () => {
       }),
       { seed: 12, numRuns: 1000 },
     );
+  });
+});
+
+describe('a chain with glass', () => {
+  const texts = [
+    'body-36,ring-24,reversing-ring,lens-28:turned',
+    'body-36,bellows:e120,reversing-ring,lens-28:turned',
+    'body-36,lens-100,coupling-ring,lens-50:turned',
+    'body-36,lens-100,close-up-4',
+    'body-36,ring-36,lens-28',
+    'body-36,ring-12,lens-60:m0.4',
+  ];
+  it.each(texts)('has no word on it, nor on the subject: %s', (text) => {
+    const { chain } = readChain(text);
+    const placed = built({ chain, parts: [] });
+    for (const box of boxes) {
+      const layout = sideViewLayout({
+        box,
+        title: 'The chain, from the side',
+        chains: [{ ...drawnChain({ chain, placed }), ...glassOf(chain, placed) }],
+        shown: { ...shownOf(['rays', 'planes', 'foci', 'pupils']), glass: benchGlass.drawn },
+        handles: [],
+      });
+      const { labels, strokes, sharp, place } = layout.chains[0]!;
+      const glass = strokes.flatMap((stroke) => stroke.box ?? []);
+      expect(glass.length).toBeGreaterThan(2);
+      const { x, half } = sharp!;
+      const subject = { left: x, right: x, top: place.axisY - half, bottom: place.axisY + half };
+      const on = labels.filter((label) => [...glass, subject].some((other) => meet(label.box, other)));
+      expect(on.map((label) => label.text)).toEqual([]);
+      expect(labels.length).toBeGreaterThan(3);
+    }
   });
 });
 

@@ -1,7 +1,6 @@
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { quantityOf } from '#core/quantity/vocabulary.ts';
-import type { Range } from '#site/state/address.ts';
-import { holdings } from '#site/state/crate.ts';
+import { holdings } from '#site/state/crate-light.ts';
 
 /** What answers lean on besides the chain: the light, the subject, how the camera is held. Where they begin. */
 const starts = {
@@ -23,18 +22,3 @@ export type Conditions = Readonly<Record<keyof typeof starts, number>> & {
 };
 
 export const usualConditions: Conditions = starts;
-
-/** Which condition stands in which group of answers. */
-export const conditionsOf: Readonly<Record<string, readonly ConditionName[]>> = {
-  depth: ['circle-of-confusion', 'subject-depth', 'overlap'],
-  diffraction: ['wavelength'],
-  movement: ['shake-rate', 'sideways-speed', 'subject-speed', 'stabilisation', 'sway'],
-};
-
-/** In which range each is accepted. */
-export function rangeOfCondition(name: ConditionName): Range {
-  const { least, most } = quantityOf(name);
-  return name === 'overlap' ? { least: 0, most: 0.9 } : { least, most };
-}
-
-export const conditionNames = [...Object.keys(starts), 'circle-of-confusion'] as readonly ConditionName[];

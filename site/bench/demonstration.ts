@@ -1,5 +1,7 @@
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { AnsweredName, BuiltChain } from './answers.ts';
+import type { Ranges } from './ranges.ts';
+import { spanText } from './span-text.ts';
 import { answerText } from './words.ts';
 
 /** One question for the room about the chains as they stand, its answer, and what the figure leaves out until then. */
@@ -61,16 +63,27 @@ const withheldWith: Readonly<Partial<Record<AnsweredName, readonly QuantityName[
   magnification: ['field-width'],
 };
 
-/** Questions about one chain or two, as far as they have answers, in the order in which one photographs. */
-export function demonstration(chains: readonly BuiltChain[]): readonly Asked[] {
+/** Questions about one chain or two, as far as they have answers, in the order in which one photographs; answers with their ranges, where those are given. */
+export function demonstration(chains: readonly BuiltChain[], ranges: readonly Ranges[] = []): readonly Asked[] {
   return plans.flatMap(({ name, alone, two, says }) => {
     const values = chains.map(({ answers }) => answers[name]);
     if (values.length === 0 || values.some((value) => value === undefined)) return [];
     const said = values.map((value) => says(answerText(name, value!)));
+    const between = said.map((words, at) => {
+      const span = ranges[at]?.spans[name];
+      return span ? `${words} (${spanText(name, span)})` : words;
+    });
     // What both have alike, because it was set so or is, is no question.
     if (said.length > 1 && said[0] === said[1]) return [];
-    const caption = said.length === 1 ? `${said[0]}.` : `Above ${said[0]}, below ${said[1]}.`;
-    return [{ question: said.length === 1 ? alone : two, caption, withheld: [name, ...(withheldWith[name] ?? [])] }];
+    const caption = between.length === 1 ? `${between[0]}.` : `Above ${between[0]}, below ${between[1]}.`;
+    const because = new Set(ranges.flatMap(({ spans, because }) => (spans[name] ? because : [])));
+    return [
+      {
+        question: said.length === 1 ? alone : two,
+        caption: [caption, ...because].join(' '),
+        withheld: [name, ...(withheldWith[name] ?? [])],
+      },
+    ];
   });
 }
 

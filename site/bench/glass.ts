@@ -3,6 +3,7 @@ import { glassPositions, glassRays } from '#core/rig/glass-positions.ts';
 import { ImpossibleChain } from '#core/rig/impossible-chain.ts';
 import type { RigPositions } from '#core/rig/positions.ts';
 import type { Chain } from '#site/chain/chain.ts';
+import { glassOnSheet } from '#site/figures/side-view/glass-on-sheet.ts';
 import type { SideViewChain } from '#site/figures/side-view/side-view.ts';
 import { glassLenses, type GlassSlug } from '#site/state/glass.ts';
 import type { PlacedChain } from './placed.ts';
@@ -24,6 +25,11 @@ export function glassOf(chain: Chain, { positions, linkOf }: PlacedChain): Pick<
     known.length === 1 ? tried(() => glassRays(withGlass, known[0]!.part, { field: 0, count: 5 })) : undefined;
   return { glass, ...(rays && { glassRays: rays }) };
 }
+
+/** All that draws glass. */
+export const benchGlass = { of: glassOf, drawn: glassOnSheet };
+
+export type BenchGlass = typeof benchGlass;
 
 /** Places with the surfaces of one lens: what stands where stays. */
 function prescribed(positions: RigPositions, at: number, slug: GlassSlug): RigPositions {

@@ -6,7 +6,8 @@ import { compared } from './compared.ts';
 import { usualConditions } from './conditions.ts';
 import { demonstration, withoutQuestions } from './demonstration.ts';
 import { matchedTo, measured } from './match.ts';
-import { differenceText, reachWords } from './words.ts';
+import { rangesOf } from './ranges.ts';
+import { differenceText, reachWords } from './compared-words.ts';
 
 const chain = (text: string) => readChain(text).chain;
 const built = (text: string) => {
@@ -112,6 +113,16 @@ describe('questions about chains', () => {
     expect(asked).toContain('depth-of-field');
     expect(asked).not.toContain('magnification');
     expect(demonstration([first]).map(({ withheld }) => withheld[0])).toContain('magnification');
+  });
+
+  it('are answered with a range where a lens leaves one open, and say why', () => {
+    const lens = 'my-lens:name=Fifty:focal-length=50:focus-magnification=0.15:focusing=whole:register-distance=44';
+    const one = chain(`body-36,ring-24,${lens}:max-aperture=1.8:iris=camera`);
+    const found = builtChain(one, usualConditions);
+    if (found.kind !== 'built') throw new Error(found.why);
+    const [size, , room] = demonstration([found], [rangesOf(one, found, usualConditions)]);
+    expect(size!.caption).toBe('0.63× as large on the sensor.');
+    expect(room!.caption).toMatch(/^w = \d.*mm \(.* to .*mm\)\. Fifty: P, .* of this lens are assumed\.$/);
   });
 
   it('are none of two alike, and of one without a picture', () => {

@@ -1,9 +1,12 @@
+import { render } from 'svelte/server';
 import { describe, expect, it } from 'vitest';
 import { readChain } from '#site/chain/chain-text.ts';
 import { builtChain } from './answers.ts';
 import { bestOf } from './best.ts';
+import Compared from './Compared.svelte';
 import { usualConditions } from './conditions.ts';
-import { bestRange, rangesOf } from './ranges.ts';
+import { bestRange, rangesOf, type Ranges } from './ranges.ts';
+import { spanText } from './span-text.ts';
 
 /** A zoom of which its owner knows what is printed on it. */
 const kit =
@@ -34,5 +37,18 @@ describe('what leans on what is assumed of a lens', () => {
     const { chain, built, best } = found('body-36,ring-24,lens-50');
     expect(rangesOf(chain, built, usualConditions)).toEqual({ spans: {}, because: [] });
     expect(bestRange(chain, usualConditions, best, bestOf)).toBeUndefined();
+  });
+});
+
+describe('two chains compared', () => {
+  it('show the range of each number that has one', () => {
+    const [one, other] = [found(kit), found('body-36,ring-24,lens-50')];
+    const ranges = [one, other].map(({ chain, built }) => rangesOf(chain, built, usualConditions)) as [Ranges, Ranges];
+    const { body } = render(Compared, {
+      props: { first: one.built.answers, second: other.built.answers, ranges },
+    });
+    const row = /<tr data-quantity="working-distance"[^]*?<\/tr>/.exec(body)![0];
+    expect(row.match(/class="range/g)).toHaveLength(1);
+    expect(row).toContain(spanText('working-distance', ranges[0].spans['working-distance']!));
   });
 });

@@ -1,7 +1,8 @@
 import { readChainBy, type ReadOwn } from '#site/chain/chain-from-text.ts';
 import { firstChain } from '#site/chain/chain.ts';
 import { readAddress } from '#site/state/address.ts';
-import { conditionNames, rangeOfCondition, usualConditions } from './conditions.ts';
+import { conditionNames, rangeOfCondition } from './condition-fields.ts';
+import { usualConditions } from './conditions.ts';
 import { layers, usualLayers, type Layer } from './drawn.ts';
 import type { Alike } from './match.ts';
 import type { BenchState } from './state.ts';

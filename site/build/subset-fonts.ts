@@ -3,18 +3,23 @@ import { createRequire } from 'node:module';
 import { basename, dirname, join, relative, sep } from 'node:path';
 import subsetFont from 'subset-font';
 import type { Plugin } from 'vite';
-import { italicLetters, shownCharacters } from './shown-characters.ts';
+import { everyFormulaMarkup, formulaParts } from './formula-markup.ts';
+import { shownCharacters } from './shown-characters.ts';
 
 const font = /\.woff2(?:\?url)?$/;
 const inStyles = /url\((["']?)([^"')]+\.woff2)\1\)/g;
 /** Of this face the styles take one figure. */
 const zeroOnly = /work-sans/;
-/** Formulas set nothing but letters in this face. */
-const lettersOnly = /KaTeX_Math-/;
+/** A face of formulas, by its name. */
+const ofFormulas = /KaTeX_([\w-]+)\.woff2$/;
 /** Weights that the styles use. */
 const weights = { wght: { min: 400, max: 700 } };
 /** What pairs of letters keep between them, and figures of one width; nothing here is set with loose accents. */
 const keepFeatures = ['kern', 'liga', 'tnum'];
+/** How programs that list fonts name their weights. */
+const forMenus = ['STAT'];
+/** Spaces between two characters: one has none. */
+const forPairs = ['GDEF', 'GPOS'];
 
 const resolveFrom = createRequire(import.meta.url).resolve;
 
@@ -25,12 +30,12 @@ const resolveFrom = createRequire(import.meta.url).resolve;
 export function subsetFonts(folder = 'node_modules/.cache/ring-and-ruler-fonts'): Plugin {
   let root = process.cwd();
   let characters = '';
-  let letters: Promise<string> | undefined;
   const made = new Map<string, Promise<string>>();
 
   async function charactersOf(file: string): Promise<string> {
     if (zeroOnly.test(file)) return '0';
-    if (lettersOnly.test(file)) return (letters ??= italicLetters());
+    const face = ofFormulas.exec(file)?.[1];
+    if (face !== undefined) return formulaParts(await everyFormulaMarkup()).faces.get(face) ?? '';
     return (characters ||= shownCharacters());
   }
 
@@ -43,6 +48,7 @@ export function subsetFonts(folder = 'node_modules/.cache/ring-and-ruler-fonts')
       variationAxes,
       keepFeatures,
       noHinting: true,
+      dropTables: zeroOnly.test(file) ? [...forMenus, ...forPairs] : forMenus,
     });
     mkdirSync(dirname(target), { recursive: true });
     writeFileSync(target, part);

@@ -23,13 +23,13 @@ export const unescaped = (text: string) =>
 /** Foreign text is quoted back in part. */
 export const quoted = (text: string) => `“${text.length > 30 ? `${text.slice(0, 30)}…` : text}”`;
 
-/** Makes a thing of what a link spells out: its kind, and words such as `extension=13`; undefined, and said why, where it cannot. */
-export type ReadOwn = (
-  kind: string,
-  index: number,
-  words: readonly string[],
-  say: (what: string) => void,
-) => Thing | undefined;
+/** What reads a reader's own parts. */
+export interface ReadOwn {
+  /** Makes a thing of what a link spells out: its kind, and words such as `extension=13`; undefined, and said why, where it cannot. */
+  (kind: string, index: number, words: readonly string[], say: (what: string) => void): Thing | undefined;
+  /** The things of a chain, each of one's own with a name that no other has. */
+  readonly apart: (things: readonly Thing[]) => readonly Thing[];
+}
 
 /** Whether a text spells out parts of a reader's own: only then has anybody to read them. */
 export const spellsOut = (text: string) => text.includes(own);
@@ -59,7 +59,9 @@ export function readChainBy(text: string, readOwn: ReadOwn | undefined): ChainRe
   if (cameras.length > 1) notices.push(`A chain has one camera: ${cameras[0]!.thing.name} is kept.`);
   if (cameras.length === 0) notices.push('The link names no camera: the crate’s first is taken.');
   const camera = cameras[0] ?? firstChain()[0]!;
-  return { chain: [camera, ...links.filter(({ thing }) => thing.kind !== 'camera')], notices };
+  const chain = [camera, ...links.filter(({ thing }) => thing.kind !== 'camera')];
+  const things = readOwn?.apart(chain.map(({ thing }) => thing));
+  return { chain: things ? chain.map((link, at) => ({ ...link, thing: things[at]! })) : chain, notices };
 }
 
 function readLink(piece: string, index: number, notices: string[], readOwn: ReadOwn | undefined): Link | undefined {

@@ -4,7 +4,7 @@ import type { Part } from '#core/rig/part.ts';
 import { converterPoints } from '#site/kit/converter-points.ts';
 import { engravedObjective } from '#site/kit/engraved-objective.ts';
 import { numberIn, wordsIn } from '#site/kit/part.ts';
-import { parts as owned } from '#site/state/crate.ts';
+import { parts as owned } from '#site/state/crate-parts.ts';
 import { crateThing } from './crate-things.ts';
 import type { ChainKind, Thing } from './thing.ts';
 

@@ -8,7 +8,8 @@ import {
   crateRing,
 } from '#site/kit/crate-parts.ts';
 import type { NewPart } from '#site/kit/part.ts';
-import { bodies, closeUpPowers, lenses, nameOf, parts, rings, type LensSlug } from '#site/state/crate.ts';
+import { bodies, lenses, nameOf, rings, type LensSlug } from '#site/state/crate.ts';
+import { closeUpPowers, parts } from '#site/state/crate-parts.ts';
 import { crateLens, marks } from '#site/state/lens-marks.ts';
 import { standsOut } from '#site/state/stands-out.ts';
 import type { ChainKind, Thing } from './thing.ts';

@@ -4,11 +4,10 @@ import { acceptedWords, rangeOf } from '#site/kit/field.ts';
 import { planOf, type Field } from '#site/kit/kinds.ts';
 import type { KitValue, NewPart } from '#site/kit/part.ts';
 import { quoted, unescaped, type ReadOwn } from './chain-from-text.ts';
-import { thingOf } from './own-thing.ts';
+import { thingOf, thingsApart } from './own-thing.ts';
 import { chainKinds, isChainKind, type ChainKind } from './thing.ts';
 
-/** Reads a part that a link spells out; no words make it throw. */
-export const readOwn: ReadOwn = (kind, index, words, say) => {
+const readThing = (kind: string, index: number, words: readonly string[], say: (what: string) => void) => {
   if (!isChainKind(kind)) {
     say(`there is no such kind of part. It is left out. There are ${chainKinds.map((one) => `my-${one}`).join(', ')}.`);
     return undefined;
@@ -17,6 +16,9 @@ export const readOwn: ReadOwn = (kind, index, words, say) => {
   if (!part) return undefined;
   return thingOf(part, `link-${index}`);
 };
+
+/** Reads parts that a link spells out; no words make it throw. */
+export const readOwn: ReadOwn = Object.assign(readThing, { apart: thingsApart });
 
 /** What a part of a kit has to say, and one of a link may leave out: then nothing is said that leans on it. */
 const spared = ['lens.max-aperture'];

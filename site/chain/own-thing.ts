@@ -2,6 +2,7 @@ import { OutOfRange } from '#core/quantity/errors.ts';
 import { possibleLenses } from '#core/rig/assumed/possible-lenses.ts';
 import { knownLens, registerOf } from '#site/kit/known-lens.ts';
 import { numberIn, type Kit, type KitPart, type NewPart } from '#site/kit/part.ts';
+import { namesApart, nameInKit } from '#site/kit/told-apart.ts';
 import { refusalInWords } from '#site/state/answer.ts';
 import { isChainKind, type ChainKind, type Thing } from './thing.ts';
 
@@ -11,9 +12,10 @@ const made = new WeakMap<NewPart, { readonly register: number | undefined; reado
 export function ownThing(part: KitPart, kit: Kit): Thing | undefined {
   if (!isChainKind(part.kind)) return undefined;
   const register = part.kind === 'lens' ? registerOf(part, kit) : undefined;
+  const name = nameInKit(kit, part);
   const known = made.get(part);
-  if (known && known.register === register) return known.thing;
-  const thing = thingOf(part, `my-${part.id}`, register);
+  if (known && known.register === register && known.thing.name === name) return known.thing;
+  const thing = { ...thingOf(part, `my-${part.id}`, register), name };
   made.set(part, { register, thing });
   return thing;
 }
@@ -34,4 +36,11 @@ export function thingOf(part: NewPart, slug: string, registerOfMount?: number): 
     if (!(error instanceof OutOfRange)) throw error;
     return { ...thing, part: said, fault: refusalInWords(error) };
   }
+}
+
+/** Things of a reader's own that stand side by side without their kit, each with a name that no other has. */
+export function thingsApart(things: readonly Thing[]): readonly Thing[] {
+  const own = things.filter(({ isOwn }) => isOwn);
+  const names = namesApart(own.map(({ part }) => part));
+  return things.map((thing) => (thing.isOwn ? { ...thing, name: names[own.indexOf(thing)]! } : thing));
 }

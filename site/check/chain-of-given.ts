@@ -1,6 +1,6 @@
 import { plainNumber } from '#core/quantity/plain-number.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
-import { conditionNames, rangeOfCondition } from '#site/bench/conditions.ts';
+import { conditionNames, rangeOfCondition } from '#site/bench/condition-fields.ts';
 import { addressOfChain } from '#site/chain/chain-in-text.ts';
 import type { Chain, Link } from '#site/chain/chain.ts';
 import { crateThing } from '#site/chain/crate-things.ts';
@@ -11,7 +11,7 @@ import { rangeOf } from '#site/kit/field.ts';
 import { planOf } from '#site/kit/kinds.ts';
 import { numberIn, type NewPart } from '#site/kit/part.ts';
 import { crateRegister } from '#site/state/lens-marks.ts';
-import { parts } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 
 type Given = Readonly<Partial<Record<QuantityName, number>>>;
 

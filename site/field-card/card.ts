@@ -6,7 +6,8 @@ import { builtChain, type AnsweredName, type BuiltChain } from '#site/bench/answ
 import { withSet } from '#site/bench/change.ts';
 import type { Conditions } from '#site/bench/conditions.ts';
 import { matchedTo } from '#site/bench/match.ts';
-import { caution, reachWords, refusal } from '#site/bench/words.ts';
+import { reachWords } from '#site/bench/compared-words.ts';
+import { caution, refusal } from '#site/bench/words.ts';
 import { fNumbersOf, mainLensAt, type Chain } from '#site/chain/chain.ts';
 import { numberIn } from '#site/kit/part.ts';
 

@@ -1,7 +1,8 @@
 import { plainNumber, readPlainNumber } from '#core/quantity/plain-number.ts';
 import { quantityOf } from '#core/quantity/vocabulary.ts';
 import { readQuantity } from '#core/quantity/read.ts';
-import { conditionNames, rangeOfCondition, usualConditions, type Conditions } from '#site/bench/conditions.ts';
+import { conditionNames, rangeOfCondition } from '#site/bench/condition-fields.ts';
+import { usualConditions, type Conditions } from '#site/bench/conditions.ts';
 import { chainInAddress, readChain } from '#site/chain/chain-text.ts';
 import { firstChain, type Chain } from '#site/chain/chain.ts';
 import { readAddress } from '#site/state/address.ts';

@@ -2,7 +2,7 @@ import { plainNumber } from '#core/quantity/plain-number.ts';
 import { percent, printQuantity } from '#core/quantity/print.ts';
 import { shutterTimeSeries } from '#core/quantity/nominal.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
-import { holdings } from '#site/state/crate.ts';
+import { holdings } from '#site/state/crate-light.ts';
 import type { Conditions } from '#site/bench/conditions.ts';
 import { assumedLetters } from '#site/kit/range-words.ts';
 import type { Chain } from '#site/chain/chain.ts';
@@ -119,12 +119,11 @@ export function conditionsInWords(conditions: Conditions, circles: readonly numb
 
 /** Which numbers of the lenses are assumed, a sentence for each lens; the bench says how far answers may be off. */
 export function assumedInWords(chains: readonly Chain[]): string {
-  const lenses = new Map(chains.flat().map(({ thing }) => [thing.name, thing.lenses]));
-  const sentences = [...lenses].flatMap(([name, found]) => {
-    const letters = found ? assumedLetters(found) : '';
+  const sentences = chains.flat().flatMap(({ thing: { name, lenses } }) => {
+    const letters = lenses ? assumedLetters(lenses) : '';
     return letters === '' ? [] : [`Assumed of ${name}: ${letters}.`];
   });
-  return sentences.join(' ');
+  return [...new Set(sentences)].join(' ');
 }
 
 /** What the chains lack to be held together, each thing once; the optics are as they would be. */

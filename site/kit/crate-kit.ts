@@ -1,4 +1,5 @@
-import { bodies, closeUpPowers, lenses, nameOf, parts, rings, type LensSlug } from '#site/state/crate.ts';
+import { bodies, lenses, nameOf, rings, type LensSlug } from '#site/state/crate.ts';
+import { closeUpPowers, parts } from '#site/state/crate-parts.ts';
 import { crateLens, crateRegister, marks } from '#site/state/lens-marks.ts';
 import { stateAt } from '#core/rig/lens-in-use.ts';
 import { kitOf } from './change.ts';

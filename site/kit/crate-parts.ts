@@ -1,4 +1,5 @@
-import { parts, type bodies } from '#site/state/crate.ts';
+import type { bodies } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 import type { NewPart } from './part.ts';
 
 /*

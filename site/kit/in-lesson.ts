@@ -44,7 +44,7 @@ export function kitIn(bench: AnyBench, opened: string): KitInLesson {
       () => undefined,
     );
     ownRings.lengths = partsOf(kit, 'ring').map((ring) => numberIn(ring, 'extension')!);
-    const isUsable = ['lens', 'sensor'].some((choice) => firstUsable(offers, choice) !== undefined);
+    const isUsable = Object.keys(offers).some((choice) => firstUsable(offers, choice) !== undefined);
     for (const button of document.querySelectorAll('[data-example-switch]')) {
       button.textContent = isUsable ? 'Work it with my own kit' : 'Work it with the figure’s numbers';
     }

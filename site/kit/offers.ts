@@ -10,6 +10,7 @@ import { knownLens, registerOf } from './known-lens.ts';
 import { planOf, type Kind } from './kinds.ts';
 import { broughtBy, type Given, type Setting } from './own-lens.ts';
 import { numberIn, partsOf, wordsIn, type Kit, type KitPart } from './part.ts';
+import { nameInKit } from './told-apart.ts';
 
 /** What of a lesson's bench decides which parts of a kit can be chosen in it. */
 export interface OfferingBench {
@@ -67,9 +68,10 @@ type Plan = ChoicePlan<QuantityName>;
 
 function offerOf(part: KitPart, plan: Plan, bench: OfferingBench, kit: Kit): Offer {
   const { fills, brings } = Object.values(plan.options).find(({ own }) => !own)!;
+  const label = nameInKit(kit, part);
   const given = bench.starts as never;
   const names = Object.keys(typeof fills === 'function' ? fills(given) : fills) as QuantityName[];
-  const apart = (why: string): Offer => ({ option: { label: part.name, fills: {}, own: true, apart: why } });
+  const apart = (why: string): Offer => ({ option: { label, fills: {}, own: true, apart: why } });
   const isLens = part.kind === 'lens';
   const found = isLens ? lensesOf(part, plan, kit) : undefined;
   if (typeof found === 'string') return apart(found);
@@ -97,7 +99,7 @@ function offerOf(part: KitPart, plan: Plan, bench: OfferingBench, kit: Kit): Off
   const atStart = isFixed ? extremes?.(bench.starts) : undefined;
   return {
     option: {
-      label: part.name,
+      label,
       own: true,
       fills: isFixed ? all(found?.usual, bench.starts) : (at) => all(found?.usual, at),
       ...(extremes && { between: atStart ? () => atStart : extremes }),

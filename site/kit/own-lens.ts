@@ -2,7 +2,7 @@ import { magnificationAtFocusDistance } from '#core/gaussian/magnification-at-fo
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { closestMagnification, stateAt } from '#core/rig/lens-in-use.ts';
 import type { Lens } from '#core/rig/lens.ts';
-import { parts } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 import { numberIn, type KitPart } from './part.ts';
 
 /** How a lens stands that is chosen in a lesson. */

@@ -6,11 +6,12 @@ import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { ownThing } from '#site/chain/own-thing.ts';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import type { Option } from '#site/state/choice.ts';
-import { parts } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 import { ownParts, type OwnCamera, type OwnParts } from '#site/state/own-parts.svelte.ts';
 import { converterPoints } from './converter-points.ts';
 import { registerOf } from './known-lens.ts';
 import { numberIn, partsOf, wordsIn, type Kit, type KitPart } from './part.ts';
+import { nameInKit } from './told-apart.ts';
 
 /** More are not gone through while a hand moves. */
 export const mostChains = 100_000;
@@ -39,7 +40,7 @@ export function searchedParts(kit: Kit, edition: number): OwnParts | string {
   return {
     edition,
     cameras: usable,
-    names: Object.fromEntries(rows.map(({ part, id }) => [id, nameInChain(part)])),
+    names: Object.fromEntries(rows.map(({ part, id }) => [id, nameInChain(part, kit)])),
     things: Object.fromEntries(things),
   };
 }
@@ -130,7 +131,8 @@ function rowOf(
   }
 }
 
-const nameInChain = ({ kind, name }: KitPart) => (kind === 'reversing-ring' || kind === 'coupling-ring' ? '' : name);
+const nameInChain = (part: KitPart, kit: Kit) =>
+  part.kind === 'reversing-ring' || part.kind === 'coupling-ring' ? '' : nameInKit(kit, part);
 
 let edition = 0;
 

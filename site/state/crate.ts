@@ -1,6 +1,4 @@
 import { circleOfConfusionByWidth } from '#core/depth/circle-of-confusion-by-width.formula.ts';
-import { degree } from '#core/quantity/units.ts';
-import { quantityOf } from '#core/quantity/vocabulary.ts';
 
 /**
  * The Saltmarsh Camera Club's lending crate: invented gear with the sizes such gear has. Every lesson's numbers start here.
@@ -135,63 +133,3 @@ export const nameOf = (slug: LensSlug) => lenses[slug].label.replace(', at life 
 
 /** Lengths of the three extension rings. */
 export const rings = [12, 24, 36] as const;
-
-/** Powers of the two single close-up lenses, dpt; the cemented pair has the larger. */
-export const closeUpPowers = [2, 4] as const;
-
-/** What else the crate has to put between or before, by slug. Lengths in mm; the ways beyond life size start with these. */
-export const parts = {
-  bellows: { label: 'bellows', shortest: 40, longest: 150 },
-  'reversing-ring': { label: 'reversing ring', extension: 4 },
-  'coupling-ring': { label: 'coupling ring', extension: 2 },
-  /** How far before the rim a close-up lens bends light. */
-  'close-up-seat': { label: 'seat of a close-up lens', extension: 5 },
-  'close-up-2': { label: '+2 close-up lens', 'close-up-power': 2, 'abbe-number': 58 },
-  'close-up-4': { label: '+4 close-up lens', 'close-up-power': 4, 'abbe-number': 58 },
-  /** As a thin lens with so large an Abbe number that what colour is left comes out right. */
-  'close-up-pair-4': { label: '+4 close-up lens, cemented pair', 'close-up-power': 4, 'abbe-number': 2000 },
-  'converter-1.4': { label: '×1.4 converter', 'converter-factor': 1.4, 'converter-length': 20 },
-  'converter-2': { label: '×2 converter', 'converter-factor': 2, 'converter-length': 40 },
-  'objective-4': {
-    label: '4×/0.10 objective',
-    'objective-magnification': 4,
-    'numerical-aperture': 0.1,
-    'tube-focal-length': 200,
-    'working-distance': 30,
-  },
-  'objective-10': {
-    label: '10×/0.25 objective',
-    'objective-magnification': 10,
-    'numerical-aperture': 0.25,
-    'tube-focal-length': 200,
-    'working-distance': 10.5,
-  },
-} as const;
-
-const least = (name: 'shake-rate' | 'sideways-speed' | 'sway') => quantityOf(name).least;
-
-/** How the camera is held. Assumed; hands-on parts measure one's own. On a tripod nothing is left that counts. */
-export const holdings = {
-  hand: { label: 'by hand, standing', 'shake-rate': 1.5 * degree, 'sideways-speed': 3, sway: 1 },
-  elbows: { label: 'elbows on knees', 'shake-rate': 0.5 * degree, 'sideways-speed': 1, sway: 0.4 },
-  tripod: {
-    label: 'on a tripod',
-    'shake-rate': least('shake-rate'),
-    'sideways-speed': least('sideways-speed'),
-    sway: least('sway'),
-  },
-} as const;
-
-/** The twin-arm flash: its guide number, and the shortest time that the club's cameras stand open for. */
-export const twinArm = { 'guide-number': 14, 'sync-speed': 1 / 200 } as const;
-
-/** How wide the lights are, mm: the flash's own head, and what is held in front of it. */
-export const lampWidths = { head: 60, paper: 100, bowl: 160, card: 300 } as const;
-
-/** Brightness of a mid-tone, cd/m². */
-export const lights = {
-  sun: { label: 'in the sun', luminance: 4096 },
-  shade: { label: 'in the shade', luminance: 512 },
-  window: { label: 'beside a window', luminance: 64 },
-  room: { label: 'in a lit room', luminance: 8 },
-} as const;

@@ -1,5 +1,6 @@
 import type { KitLens, KitRow } from '#core/rig/kit/kit.ts';
-import { closeUpPowers, lenses, nameOf, parts, rings, type LensSlug } from './crate.ts';
+import { lenses, nameOf, rings, type LensSlug } from './crate.ts';
+import { closeUpPowers, parts } from './crate-parts.ts';
 import { crateLens, crateRegister, marks } from './lens-marks.ts';
 import { ownParts, type OwnCamera } from './own-parts.svelte.ts';
 

@@ -6,7 +6,7 @@ export function isTheme(value: unknown): value is Theme {
   return value === 'system' || value === 'light' || value === 'dark';
 }
 
-/** The reader's choice of colours; the same key is read by `public/theme.js` before the first paint. */
+/** The reader's choice of colours; the same key is read in the head of `site/layouts/Page.astro` before the first paint. */
 export const theme = stored<Theme>({
   key: 'theme',
   words: 'choice of colours',

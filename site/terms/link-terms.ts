@@ -7,8 +7,8 @@ export function entryAddress(id: string, base: string): string {
 }
 
 /**
- * Remark plugin: the first place of each part where a term stands leads to its entry in the glossary, and carries the plain sentence that
- * `show-meaning.ts` shows in place.
+ * Remark plugin: the first place of each part where a term stands leads to its entry in the glossary, whose plain sentence `show-meaning.ts`
+ * shows in place.
  *
  * @param base where the site lies: `/` or `/course/`
  */
@@ -20,7 +20,7 @@ export function linkTerms({ base }: { readonly base: string }) {
       const link: Link = {
         type: 'link',
         url: entryAddress(term.id, base),
-        data: { hProperties: { className: ['term'], 'data-plain': term.plain } },
+        data: { hProperties: { className: ['term'] } },
         children: [{ type: 'text', value: text.value.slice(from, to) }],
       };
       const after: Text = { type: 'text', value: text.value.slice(to) };

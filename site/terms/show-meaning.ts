@@ -1,20 +1,17 @@
-/** A term of the prose, which leads to its entry by itself, or a letter of a formula, which the page's list explains. */
+/** A term of the prose, which leads to its entry by itself, or a letter of a formula. */
 type Asked = HTMLElement;
 
 const isTerm = (asked: Asked): asked is HTMLAnchorElement => asked instanceof HTMLAnchorElement;
 
-/** What is said of a letter, with its entry's address; its line in the list that no reader sees. */
-const lineOf = (letter: Asked) =>
-  document.querySelector<HTMLAnchorElement>(`[data-letter="${letter.dataset['quantity']!}"] a`);
-
 /** What can be asked at a place of the page. */
 function askedAt(target: EventTarget | null): Asked | undefined {
-  if (!(target instanceof Element)) return undefined;
-  const term = target.closest<HTMLAnchorElement>('a.term');
-  if (term) return term;
-  const letter = target.closest<HTMLElement>('.katex-html [data-quantity]');
-  return letter && lineOf(letter) ? letter : undefined;
+  return target instanceof Element
+    ? (target.closest<HTMLElement>('a.term, .lesson .katex-html [data-quantity]') ?? undefined)
+    : undefined;
 }
+
+/** Most visits ask nothing: what all terms and letters mean is fetched with the first. */
+const fetchMeanings = () => import('./meaning-of.ts');
 
 /**
  * Shows a term's plain sentence beside the term, and what a letter means beside the letter: under a mouse, at a touch, a term's at the
@@ -43,18 +40,29 @@ export function showMeanings(): void {
   function close() {
     clearTimeout(waiting);
     term?.removeAttribute('aria-describedby');
-    if (term) bubble.hidePopover();
+    if (bubble.matches(':popover-open')) bubble.hidePopover();
     term = undefined;
   }
 
-  function show(asked: Asked) {
+  /** Does *otherwise* where the network does not give what it means. */
+  async function show(asked: Asked, otherwise?: () => void) {
     clearTimeout(waiting);
     if (asked === term) return;
     close();
     term = asked;
-    const source = isTerm(asked) ? asked : lineOf(asked)!;
-    sentence.textContent = source.dataset['plain']!;
-    onward.href = source.href;
+    const meaning = await fetchMeanings().then(
+      ({ meaningOf }) => meaningOf(asked),
+      () => undefined,
+    );
+    // Something else may have been looked at since.
+    if (term !== asked) return;
+    if (!meaning) {
+      term = undefined;
+      otherwise?.();
+      return;
+    }
+    sentence.textContent = meaning.sentence;
+    onward.href = meaning.entry;
     if (isTerm(asked)) asked.setAttribute('aria-describedby', bubble.id);
     bubble.showPopover();
     place(bubble, asked);
@@ -64,30 +72,32 @@ export function showMeanings(): void {
     if (pointerType === 'touch') return;
     const asked = askedAt(target);
     clearTimeout(waiting);
-    if (asked) waiting = setTimeout(() => show(asked), 200);
+    if (asked) waiting = setTimeout(() => void show(asked), 200);
     else if (target instanceof Node && !bubble.contains(target)) waiting = setTimeout(close, 300);
   });
   document.addEventListener('focusin', ({ target }) => {
     const asked = askedAt(target);
     // A finger's focus comes with its click.
-    if (asked?.matches(':focus-visible')) show(asked);
+    if (asked?.matches(':focus-visible')) void show(asked);
     else if (target instanceof Node && !bubble.contains(target)) close();
   });
   document.addEventListener('click', (event) => {
     const asked = askedAt(event.target);
     const isTouch = (event as PointerEvent).pointerType === 'touch';
-    if (asked && !isTerm(asked)) show(asked);
+    if (asked && !isTerm(asked)) void show(asked);
     else if (asked && isTouch && asked !== term) {
       event.preventDefault();
-      show(asked);
+      void show(asked, () => location.assign((asked as HTMLAnchorElement).href));
     } else if (event.target instanceof Node && !bubble.contains(event.target)) close();
   });
   document.addEventListener('keydown', ({ key }) => {
     if (key === 'Escape') close();
+    // Who hears the page is told a term's meaning as the focus comes to it: it has to be here by then.
+    else if (key === 'Tab') fetchMeanings().catch(() => undefined);
   });
   /** The bubble goes with its term, which the keyboard's focus may just have brought into view, and ends with it. */
   function follow() {
-    if (!term) return;
+    if (!term || !bubble.matches(':popover-open')) return;
     const { top, bottom } = term.getBoundingClientRect();
     if (bottom < 0 || top > document.documentElement.clientHeight) close();
     else place(bubble, term);

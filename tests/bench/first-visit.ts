@@ -1,10 +1,19 @@
 /** What a first visit brings over the wire, as the browser counts it: headers and fonts included. */
 import type { Browser } from '@playwright/test';
 
+/** One answer to the page: its address, what the browser takes it for (Document, Script, Stylesheet, Font …), its bytes. */
+export interface Received {
+  readonly address: string;
+  readonly kind: string;
+  readonly bytes: number;
+}
+
 export interface FirstVisit {
   /** Bytes received in all, and of fonts alone. */
   readonly total: number;
   readonly fonts: number;
+  /** All that came, heaviest first. */
+  readonly received: readonly Received[];
   readonly requests: number;
   /** Addresses outside the site; there must be none. */
   readonly elsewhere: readonly string[];
@@ -17,11 +26,11 @@ export async function firstVisit(browser: Browser, address: string): Promise<Fir
     const page = await context.newPage();
     const network = await context.newCDPSession(page);
     await network.send('Network.enable');
-    const kinds = new Map<string, string>();
+    const answers = new Map<string, { address: string; kind: string }>();
     const sizes = new Map<string, number>();
     const elsewhere = new Set<string>();
     network.on('Network.responseReceived', ({ requestId, type, response }) => {
-      kinds.set(requestId, type);
+      answers.set(requestId, { address: response.url, kind: type });
       if (/^https?:/.test(response.url) && new URL(response.url).origin !== new URL(address).origin)
         elsewhere.add(response.url);
     });
@@ -39,11 +48,15 @@ export async function firstVisit(browser: Browser, address: string): Promise<Fir
     });
     await page.waitForLoadState('networkidle');
 
-    const sum = (ids: Iterable<string>) => [...ids].reduce((total, id) => total + (sizes.get(id) ?? 0), 0);
+    const received = [...sizes]
+      .map(([id, bytes]) => ({ address: '', kind: '', ...answers.get(id), bytes }))
+      .sort((one, other) => other.bytes - one.bytes);
+    const sum = (some: readonly Received[]) => some.reduce((total, { bytes }) => total + bytes, 0);
     return {
-      total: sum(sizes.keys()),
-      fonts: sum([...sizes.keys()].filter((id) => kinds.get(id) === 'Font')),
-      requests: sizes.size,
+      total: sum(received),
+      fonts: sum(received.filter(({ kind }) => kind === 'Font')),
+      received,
+      requests: received.length,
       elsewhere: [...elsewhere],
     };
   } finally {

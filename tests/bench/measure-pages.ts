@@ -24,12 +24,8 @@ export async function measurePages(wanted: readonly string[]): Promise<Omit<Resu
   const pageResults: PageResult[] = [];
   for (const page of pages) {
     process.stdout.write(`bytes of /${page}\n`);
-    pageResults.push({
-      page,
-      lesson: lessons.includes(page),
-      weight: weightOf(page),
-      firstVisit: await firstVisit(browser, address + page),
-    });
+    const { received: _, ...visit } = await firstVisit(browser, address + page);
+    pageResults.push({ page, lesson: lessons.includes(page), weight: weightOf(page), firstVisit: visit });
   }
   const lessonResults: LessonResult[] = [];
   for (const page of lessons) {

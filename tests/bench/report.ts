@@ -11,7 +11,7 @@ export interface PageResult {
   readonly page: string;
   readonly lesson: boolean;
   readonly weight: Weight;
-  readonly firstVisit: FirstVisit;
+  readonly firstVisit: Omit<FirstVisit, 'received'>;
 }
 
 export interface LessonResult extends LessonResponsiveness {

@@ -1,4 +1,6 @@
 import { expect, test } from '@playwright/test';
+import { glossary } from '#core/quantity/glossary.ts';
+import { terms } from '#core/quantity/terms.ts';
 import { lessons, sharing } from './pages.ts';
 
 const [path] = sharing;
@@ -14,7 +16,8 @@ test.describe('a term in a lesson', () => {
   }) => {
     const term = page.locator('#idea a.term').first();
     const meaning = page.locator('#meaning');
-    const plain = (await term.getAttribute('data-plain'))!;
+    const entry = (await term.getAttribute('href'))!.split('#')[1];
+    const { plain } = terms.find(({ id }) => id === entry)!;
     await term.hover();
     await expect(meaning).toBeVisible();
     await expect(meaning).toContainText(plain);
@@ -57,14 +60,12 @@ test.describe('a letter of a formula', () => {
   test('has a line to say in every lesson, in prose and in workings', async ({ request }) => {
     for (const lesson of lessons) {
       const html = await (await request.get(lesson)).text();
-      const idsOf = (mark: RegExp) => new Set([...html.matchAll(mark)].map(([, id]) => id!));
-      const said = idsOf(/data-letter="([^"]+)"/g);
       const letters = [...html.matchAll(/<span class="katex-html".*?(?=<span class="katex-mathml"|<\/div>)/gs)].flatMap(
         ([formula]) => [...formula.matchAll(/data-quantity="([^"]+)"/g)].map(([, id]) => id!),
       );
       expect(letters.length, lesson).toBeGreaterThan(0);
       expect(
-        letters.filter((id) => !said.has(id)),
+        letters.filter((id) => !(id.slice(id.lastIndexOf('.') + 1) in glossary)),
         lesson,
       ).toEqual([]);
     }
@@ -85,6 +86,14 @@ test.describe('under a finger', () => {
     expect(box.x + box.width).toBeLessThanOrEqual(390);
     expect(page.url()).toContain(path!);
     await meaning.getByRole('link').tap();
+    await expect(page).toHaveURL(/glossary\/#/);
+  });
+
+  test('a term leads to its entry where the network does not give its sentence', async ({ page }) => {
+    await page.route('**/meaning-of*', (route) => route.abort());
+    await page.goto(path!);
+    await expect(page.locator('#meaning')).toBeAttached();
+    await page.locator('#formula a.term, #limits a.term').first().tap();
     await expect(page).toHaveURL(/glossary\/#/);
   });
 

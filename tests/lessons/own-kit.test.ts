@@ -86,9 +86,12 @@ it.each(withLight)('%s offers the kit’s lights, and of its flashes those whose
 
 describe.each(withChoice)('%s', (_, bench) => {
   it('answers with every part of a kit that can be chosen, and says why another cannot', () => {
-    offered(bench, kitOf(camera, byMarks, macro, ...crateKit().parts), (offers) => {
+    const twin = { ...byMarks, 'max-aperture': 5.6 };
+    offered(bench, kitOf(camera, byMarks, twin, macro, ...crateKit().parts), (offers) => {
       expect(Object.keys(offers).length).toBeGreaterThan(0);
       for (const [choice, some] of Object.entries(offers)) {
+        const labels = Object.values(some).map(({ option }) => option.label);
+        expect(new Set(labels).size, labels.join()).toBe(labels.length);
         for (const [slug, { option }] of Object.entries(some)) {
           if (option.apart !== undefined) {
             expect(option.apart).toMatch(/^[A-Z].*\.$/);

@@ -3,6 +3,8 @@ import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { rigPositions } from '#core/rig/positions.ts';
 import { rigSpans, type AxialSpan } from '#core/rig/spans.ts';
+import { aboutSubject } from '#site/figures/side-view/around-subject.ts';
+import { farRays, ruledRays } from '#site/figures/side-view/ruled-rays.ts';
 import type { SideViewPlan } from '#site/figures/side-view/layout.ts';
 import type { SideViewChain } from '#site/figures/side-view/side-view.ts';
 import { buildableRigs } from './chains.ts';
@@ -69,7 +71,7 @@ export const sideViewPlans: fc.Arbitrary<SideViewPlan> = fc
           })),
     box: { ...box, onPaper },
     title: 'Rings on a lens, from above',
-    shown: { rays: ['construction', 'cone', 'chief', 'edge'], planes, foci: true, pupils: true },
+    shown: { rays: [ruledRays, 'cone', 'chief', farRays], planes, foci: true, pupils: true, about: aboutSubject },
     handles: [
       { ...handle, at: chains[0].positions.parts.length - 1, label: 'Lens: move it' },
       { ...handle, at: 'subject', label: 'Subject: move it' },

@@ -1,7 +1,8 @@
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { startsOf } from '#site/state/bench.svelte.ts';
 import type { ChoicePlan } from '#site/state/choice.ts';
-import { lenses, nameOf, parts, type LensSlug } from '#site/state/crate.ts';
+import { lenses, nameOf, type LensSlug } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 import { crateRegister, marks } from '#site/state/lens-marks.ts';
 import { standsOut } from '#site/state/stands-out.ts';
 

@@ -1,6 +1,6 @@
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { asking, type Asking } from '#site/state/asking.ts';
-import { lights } from '#site/state/crate.ts';
+import { lights } from '#site/state/crate-light.ts';
 
 /** What a subject asks for. */
 export const ofSubject = [

@@ -6,7 +6,7 @@ import {
   lensPart,
   type DrawnChain,
 } from '#site/figures/side-view/lens-on-camera.ts';
-import { parts } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 
 /** What of the bench the chains are put together from. */
 export const ofChain = [

@@ -1,4 +1,5 @@
-import { closeUpPowers, lenses, nameOf, parts, type LensSlug } from '#site/state/crate.ts';
+import { lenses, nameOf, type LensSlug } from '#site/state/crate.ts';
+import { closeUpPowers, parts } from '#site/state/crate-parts.ts';
 import { marks } from '#site/state/lens-marks.ts';
 
 /** What a lens brings along. */

@@ -1,6 +1,7 @@
 import { quantityOf } from '#core/quantity/vocabulary.ts';
 import type { ChoicePlan } from '#site/state/choice.ts';
-import { lenses, twinArm } from '#site/state/crate.ts';
+import { lenses } from '#site/state/crate.ts';
+import { twinArm } from '#site/state/crate-light.ts';
 
 /** How long the crate's twin-arm flash shines (t0.1) at some of its powers, s. */
 const shines = [

@@ -3,6 +3,7 @@ import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { dimensionLabelBox, levelPitch, stackDimensions, type Span } from '#site/figures/dimension/stack.ts';
 import { isWithin, meet, type Box } from '#site/figures/sheet/boxes.ts';
 import { labelBox } from '#site/figures/sheet/labels.ts';
+import { aboutSubject } from '#site/figures/side-view/around-subject.ts';
 import { sideViewLayout } from '#site/figures/side-view/layout.ts';
 import { bench } from '../bench.svelte.ts';
 import Bench from './Bench.svelte';
@@ -126,7 +127,7 @@ function inSide(area: Area): Named[] {
     box: area,
     title: 'The plan',
     chains: [chain],
-    shown: { rays: ['cone'] },
+    shown: { rays: ['cone'], about: aboutSubject },
     handles: dragged(),
   });
   const light = { flashDistance: bench.inputs['flash-distance'], sourceSize: bench.inputs['source-size'] };

@@ -1,7 +1,8 @@
 import type { Named } from '#core/quantity/formula.ts';
 import type { RigPositions } from '#core/rig/positions.ts';
 import { cameraPart, contradiction, drawnWithRim, lensPart } from '#site/figures/side-view/lens-on-camera.ts';
-import { parts, rings } from '#site/state/crate.ts';
+import { rings } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 import type { OfOneLens } from './own-lens.ts';
 
 /** A chain as it is drawn. */

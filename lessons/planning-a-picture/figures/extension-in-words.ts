@@ -1,4 +1,5 @@
-import { parts, rings } from '#site/state/crate.ts';
+import { rings } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 
 /** All lengths that some of *lengths* come to, shortest first. */
 const sumsOf = (lengths: readonly number[]) =>

@@ -1,6 +1,6 @@
 import { printQuantity } from '#core/quantity/print.ts';
 import { startsOf } from '#site/state/bench.svelte.ts';
-import { lampWidths } from '#site/state/crate.ts';
+import { lampWidths } from '#site/state/crate-light.ts';
 import { lensAt } from '#site/state/lens-in-use.ts';
 import { bench, ofLens } from '../bench.svelte.ts';
 import { changes, type Change } from './changes.ts';

@@ -1,5 +1,5 @@
 import { asking, type Asking } from '#site/state/asking.ts';
-import { lampWidths, lights } from '#site/state/crate.ts';
+import { lampWidths, lights } from '#site/state/crate-light.ts';
 
 const luminance = (light: keyof typeof lights) => lights[light].luminance;
 

@@ -10,7 +10,8 @@ import {
   type DrawnChain,
 } from '#site/figures/side-view/lens-on-camera.ts';
 import type { SideViewChain } from '#site/figures/side-view/side-view.ts';
-import { lenses, parts, type LensSlug } from '#site/state/crate.ts';
+import { lenses, type LensSlug } from '#site/state/crate.ts';
+import { parts } from '#site/state/crate-parts.ts';
 import { glassLenses } from '#site/state/glass.ts';
 import { marks } from '#site/state/lens-marks.ts';
 import { claws } from '#site/state/stands-out.ts';

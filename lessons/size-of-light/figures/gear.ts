@@ -1,5 +1,5 @@
 import type { Arrangement } from '#core/light/lights-around-ball.ts';
-import { lampWidths } from '#site/state/crate.ts';
+import { lampWidths } from '#site/state/crate-light.ts';
 
 /** The crate's lights, width in mm: the flash's own head, and what is held in front of it. */
 export const lamps = {

@@ -1,4 +1,5 @@
-import { lampWidths, lenses } from '#site/state/crate.ts';
+import { lenses } from '#site/state/crate.ts';
+import { lampWidths } from '#site/state/crate-light.ts';
 
 /** What shines on the film, by how wide it is, mm. */
 export const sources = {

@@ -53,6 +53,8 @@ describe('labels', () => {
     expect(second!.x).toBe(100);
     const [, nearer] = placeLabels([label('a', [at(10, 50)], ['H′']), label('b', [at(20, 50)], ['+4'])], [], sheet);
     expect(nearer!.x).toBe(20);
+    const name = { ...label('b', [at(20, 50)], ['28 mm']), isApart: true };
+    expect(placeLabels([label('a', [at(10, 50)], ['H′']), name], [], sheet).map(({ key }) => key)).toEqual(['a']);
   });
 
   it('have boxes about their baseline, whichever end it is given by', () => {

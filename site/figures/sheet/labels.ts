@@ -19,6 +19,8 @@ export interface Wanted {
   /** The quantity that it names, for colour and lighting. */
   readonly quantity?: string;
   readonly className?: string;
+  /** Rather left out than close beside another, for it would read as one with that: a name beside a letter. */
+  readonly isApart?: boolean;
   /** Stands even across lines that no other label crosses: a caution. */
   readonly isNeeded?: boolean;
 }
@@ -42,6 +44,12 @@ export function labelBox(text: string, size: number, { x, y, anchor }: Spot): Bo
 /** What two labels side by side keep between them where there is room, in text sizes: nearer they read as one. */
 const wordSpace = 0.4;
 
+/** What a label takes with that. */
+export function withSpace({ box, size }: Pick<PlacedLabel, 'box' | 'size'>): Box {
+  const space = wordSpace * size;
+  return { ...box, left: box.left - space, right: box.right + space };
+}
+
 /**
  * Puts labels one after the other where they stand on nothing that is taken, nor on each other, and wholly inside *sheet*.
  *
@@ -59,13 +67,13 @@ export function placeLabels(
 ): PlacedLabel[] {
   const boxes = [...taken];
   const spaced = [...taken];
-  const find = ({ texts, size, spots, isNeeded }: Wanted) => {
+  const find = ({ texts, size, spots, isNeeded, isApart }: Wanted) => {
     const off = isNeeded ? [] : kept;
     for (const text of texts) {
       for (const without of [
         [...spaced, ...kept, ...crossed],
         [...spaced, ...off],
-        [...boxes, ...off],
+        ...(isApart ? [] : [[...boxes, ...off]]),
       ]) {
         for (const spot of spots) {
           const box = labelBox(text, size, spot);
@@ -79,8 +87,7 @@ export function placeLabels(
     const found = find(label);
     if (!found) return [];
     boxes.push(found.box);
-    const space = wordSpace * label.size;
-    spaced.push({ ...found.box, left: found.box.left - space, right: found.box.right + space });
+    spaced.push(withSpace({ box: found.box, size: label.size }));
     const { key, size, quantity, className } = label;
     return [{ ...found, key, size, ...(quantity && { quantity }), ...(className && { className }) }];
   });

@@ -3,6 +3,7 @@ import { assembleRig } from '#core/rig/assemble.ts';
 import { rigPositions } from '#core/rig/positions.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { camera, lens50, on, ring } from '#tests/support/rig-parts.ts';
+import { aboutSubject } from './around-subject.ts';
 import { sideViewLayout, type SideViewPlan } from './layout.ts';
 import type { SideViewChain } from './side-view.ts';
 
@@ -23,7 +24,7 @@ const layoutOf = (chain: Partial<SideViewChain>, changed: Partial<SideViewPlan> 
     box: { width: 695, height: 450, text: 14.5, small: 12.3 },
     title: 'Room',
     chains: [{ positions, around, hidesSky: true, ...chain }],
-    shown: {},
+    shown: { about: aboutSubject },
     handles: [handle],
     ...changed,
   });

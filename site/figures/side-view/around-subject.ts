@@ -24,7 +24,7 @@ function anglesOf(radius: number, { subjectX, axisY, bottom, width }: SheetPlace
 }
 
 /** The circle, as much of it as the sheet has room for: whole, its two sides, or the side towards the lens. */
-export function circleAround(chain: SideViewChain, place: SheetPlace) {
+function circleAround(chain: SideViewChain, place: SheetPlace) {
   const none = { strokes: [] as Stroke[], lettered: [] as Lettered[] };
   if (!chain.around || !isToScale(chain, place)) return none;
   const { name, radius, words = [] } = chain.around;
@@ -43,14 +43,14 @@ export function circleAround(chain: SideViewChain, place: SheetPlace) {
   const path = arc(-near, near) + (far > 0 ? arc(Math.PI - far, Math.PI + far) : '');
   const half = Math.min(0.75 * (place.bottom - place.axisY), r);
   return {
-    strokes: [{ key: 'around', path, className: 'around', quantity: name }],
+    strokes: [{ key: 'around', path, className: 'around', quantity: name, of: 'around' } as const],
     lettered:
       words.length === 0 ? [] : [{ key: 'around', letters: words, x: x + r, half, isLeft: false, quantity: name }],
   };
 }
 
 /** Where a hand may take hold of the circle, the best place first: on it, or where others stand there, beside it; none where it is not drawn. */
-export function spotsAround(chain: SideViewChain, place: SheetPlace, reach: number): Spot[] {
+function spotsAround(chain: SideViewChain, place: SheetPlace, reach: number): Spot[] {
   if (!chain.around || !isToScale(chain, place)) return [];
   const r = chain.around.radius * place.pixelsPerMillimetre;
   const angles = anglesOf(r, place);
@@ -68,7 +68,7 @@ export function spotsAround(chain: SideViewChain, place: SheetPlace, reach: numb
 }
 
 /** From the middle of the subject to the rim: what of the sky the lens hides from it. */
-export function hiddenSky(chain: SideViewChain, place: SheetPlace): Stroke[] {
+function hiddenSky(chain: SideViewChain, place: SheetPlace): Stroke[] {
   const foremost = chain.positions.parts.at(-1)!;
   const rimX = place.x(foremost.foremost);
   const length = rimX - place.subjectX;
@@ -79,3 +79,6 @@ export function hiddenSky(chain: SideViewChain, place: SheetPlace): Stroke[] {
     `M${place.subjectX.toFixed(1)} ${place.axisY.toFixed(1)}l${(share * length).toFixed(1)} ${(sign * share * radius).toFixed(1)}`;
   return [{ key: 'hidden sky', path: end(-1) + end(1), className: 'hidden-sky', quantity: 'lens-shadow' }];
 }
+
+/** All of it, for the figure that needs it. */
+export const aboutSubject = { circleAround, spotsAround, hiddenSky };

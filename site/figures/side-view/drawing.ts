@@ -1,6 +1,5 @@
 import type { Box } from '../sheet/boxes.ts';
-import { circleAround, hiddenSky } from './around-subject.ts';
-import { glassOf, thinGlass } from './glass-of-chain.ts';
+import { thinGlass } from './glass-of-chain.ts';
 import { principalPlanes, pupilsOf } from './marks-of-chain.ts';
 import { outlineOf, type Outline } from './outlines.ts';
 import { raysOf } from './rays-of-chain.ts';
@@ -19,33 +18,60 @@ export interface ChainDrawing {
   readonly sensor: { readonly half: number; readonly cut: boolean };
 }
 
+const none = { strokes: [], lettered: [] };
+
 export function drawChain(chain: SideViewChain, shown: SideViewShown, place: SheetPlace): ChainDrawing {
   const { positions } = chain;
   const { sharpPlane, field, sensor, solved } = positions;
-  const outlines = positions.parts.map((part) => outlineOf(part, place));
+  const outlines = positions.parts.map((part, at) => outlineOf(part, place, `part ${at}`));
   const planes = principalPlanes(chain, shown, outlines, place);
-  const pupils = shown.pupils ? pupilsOf(chain, place) : { strokes: [], lettered: [] };
-  const circle = circleAround(chain, place);
+  const pupils = shown.pupils ? pupilsOf(chain, place) : none;
+  const circle = shown.about?.circleAround(chain, place) ?? none;
   const isOnSheet = sharpPlane !== null && place.subjectX > 0 && (solved.sharpPlane === 'in front' || sharpPlane > 0);
+  const sharp = isOnSheet ? { x: place.subjectX, ...place.half(field!.width / 2) } : null;
+  const onSensor = place.half(sensor.width / 2);
   return {
     outlines,
     strokes: [
       ...thinGlass(chain, outlines, place),
-      ...glassOf(chain, place),
+      ...(shown.glass?.surfaces(chain, place) ?? []),
       ...planes.strokes,
       ...raysOf(chain, shown, place),
       ...pupils.strokes,
-      ...hiddenSky(chain, place),
+      ...(shown.about?.hiddenSky(chain, place) ?? []),
       ...circle.strokes,
+      ...endsOf(onSensor, sharp, place),
     ],
-    lettered: [...circle.lettered, ...planes.lettered, ...pupils.lettered, ...endsOf(chain, outlines, place)],
-    sharp: isOnSheet ? { x: place.subjectX, ...place.half(field!.width / 2) } : null,
-    sensor: place.half(sensor.width / 2),
+    lettered: [...circle.lettered, ...planes.lettered, ...pupils.lettered, ...namedEnds(chain, outlines, place)],
+    sharp,
+    sensor: onSensor,
   };
 }
 
+/** Sensor, break of the axis, and the sharp plane with the arrows of one that is higher than the sheet. */
+function endsOf(sensor: ChainDrawing['sensor'], sharp: ChainDrawing['sharp'], place: SheetPlace): Stroke[] {
+  const { sensorX, axisY, breakX } = place;
+  const upright = (x: number, half: number) => `M${x} ${axisY - half}v${2 * half}`;
+  const strokes: Stroke[] = [
+    { key: 'sensor', className: 'sensor', quantity: 'sensor-width', path: upright(sensorX, sensor.half) },
+  ];
+  const wave = 'l6 12l-6 6l6 12';
+  if (breakX !== null) {
+    const path = `M${breakX - 8} ${axisY - 16}${wave}M${breakX + 4} ${axisY - 16}${wave}`;
+    strokes.push({ key: 'break', className: 'break', path });
+  }
+  if (sharp) {
+    const { x, half, cut } = sharp;
+    const of = 'subject';
+    strokes.push({ key: 'sharp', className: 'sharp-plane', quantity: 'field-width', path: upright(x, half), of });
+    const arrows = `M${x - 5} ${axisY - half + 9}l5 -9l5 9M${x - 5} ${axisY + half - 9}l5 9l5 -9`;
+    if (cut) strokes.push({ key: 'sharp, cut', className: 'ray', path: arrows, of });
+  }
+  return strokes;
+}
+
 /** Names beside the ends of parts, on the side away from the part. */
-function endsOf({ ends = [] }: SideViewChain, outlines: readonly Outline[], place: SheetPlace): Lettered[] {
+function namedEnds({ ends = [] }: SideViewChain, outlines: readonly Outline[], place: SheetPlace): Lettered[] {
   return ends.map(({ at, name, part }) => {
     const { left, right, half } = outlines[part]!;
     const x = place.x(at);

@@ -1,29 +1,7 @@
 import { thinLens, type Outline } from './outlines.ts';
-import { clippedPath } from './rays-on-sheet.ts';
 import type { Stroke } from './shapes.ts';
 import type { SheetPlace } from './sheet-place.ts';
 import type { SideViewChain } from './side-view.ts';
-
-/** Glass as its surfaces, between each two that hold it; the stop as two strokes. */
-export function glassOf({ glass = [] }: SideViewChain, place: SheetPlace): Stroke[] {
-  const window = { left: 4, right: place.width - 4, top: place.top, bottom: place.bottom };
-  return glass.flatMap(({ part, surfaces, stop }) => {
-    const pieces = surfaces.slice(0, -1).flatMap((surface, index): Stroke[] => {
-      if (surface.index === 1) return [];
-      const outline = [...surface.outline, ...surfaces[index + 1]!.outline.toReversed(), surface.outline[0]!];
-      const path = clippedPath(
-        outline.map(({ z, y }) => [place.x(z), place.y(y)] as const),
-        window,
-      );
-      return [{ key: `glass ${part} ${index}`, path, className: 'glass' }];
-    });
-    const x = place.x(stop.at).toFixed(1);
-    const { half } = place.half(stop.radius);
-    const reach = Math.min(half + 10, place.axisY - place.top);
-    const path = `M${x} ${place.axisY - half}V${place.axisY - reach}M${x} ${place.axisY + half}V${place.axisY + reach}`;
-    return [...pieces, { key: `stop ${part}`, path, className: 'stop' }];
-  });
-}
 
 /** Room for a thin lens, pixels. */
 const thinnest = 8;

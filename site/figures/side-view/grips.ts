@@ -1,9 +1,8 @@
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { around, meet, type Box } from '../sheet/boxes.ts';
-import { spotsAround } from './around-subject.ts';
 import type { ChainDrawing } from './drawing.ts';
 import type { SheetPlace } from './sheet-place.ts';
-import type { SideViewChain, SideViewHandle } from './side-view.ts';
+import type { SideViewChain, SideViewHandle, SideViewShown } from './side-view.ts';
 
 /** A handle's mark. */
 export interface PlacedGrip {
@@ -20,6 +19,7 @@ export function placeGrips(
   drawings: readonly ChainDrawing[],
   places: readonly SheetPlace[],
   box: SheetBox,
+  { about }: SideViewShown,
 ): (PlacedGrip | undefined)[] {
   const taken: Box[] = [];
   const inside = (value: number, most: number) => Math.min(most - gripReach, Math.max(gripReach, value));
@@ -32,7 +32,7 @@ export function placeGrips(
     const spots: PlacedGrip[] = [];
     if (at === 'subject') spots.push({ x: inside(place.subjectX, box.width), y: place.axisY });
     else if (at === 'around') {
-      const around = spotsAround(chains[chain]!, place, gripReach);
+      const around = about?.spotsAround(chains[chain]!, place, gripReach) ?? [];
       if (around.length === 0) continue;
       spots.push(...around.map(({ x, y }) => ({ x: inside(x, box.width), y })));
     } else {

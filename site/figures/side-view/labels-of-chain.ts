@@ -5,7 +5,7 @@ import type { Box } from '../sheet/boxes.ts';
 import { placeLabels, type PlacedLabel, type Spot, type Wanted } from '../sheet/labels.ts';
 import type { ChainDrawing } from './drawing.ts';
 import { gripReach } from './grips.ts';
-import type { Lettered } from './shapes.ts';
+import type { Lettered, Stroke } from './shapes.ts';
 import type { SheetPlace } from './sheet-place.ts';
 import type { SideViewChain, SideViewDimension } from './side-view.ts';
 
@@ -56,8 +56,7 @@ export function labelsOf(
   wanted.push(...partLabels(chain, drawing, place, small));
   // What is said of the circle is said elsewhere too: names of parts go before it.
   wanted.push(...drawing.lettered.filter(isCircle).map((point) => letterOf(point, place, small)));
-  const edges = drawing.outlines.flatMap((outline) => outline.edges);
-  return placeLabels(wanted, grips, inside, linesOf(drawing, place), edges);
+  return placeLabels(wanted, grips, inside, marksOf(drawing, place), keptFree(drawing, place));
 }
 
 /** A letter beside its mark: within the outline near its rim, then outside of it, then on the other side of the mark. */
@@ -95,15 +94,26 @@ function breakLabel(isInfinite: boolean, x: number, place: SheetPlace, text: num
   return { key: 'broken', texts, size, className: 'quiet', spots: [...spots, ...atEdge] };
 }
 
-/** Lines that words had better not stand on, beside outlines: sensor, sharp plane and principal planes. */
-function linesOf({ sharp, sensor, lettered }: ChainDrawing, { axisY, sensorX }: SheetPlace): Box[] {
-  const upright = (x: number, half: number) => ({ left: x - 1, right: x + 1, top: axisY - half, bottom: axisY + half });
+const upright = (x: number, half: number, axisY: number): Box => ({
+  left: x - 1,
+  right: x + 1,
+  top: axisY - half,
+  bottom: axisY + half,
+});
+
+/** Where no word stands: across outlines, glass, sharp plane and sensor. */
+export function keptFree({ sharp, sensor, outlines, strokes }: ChainDrawing, { axisY, sensorX }: SheetPlace): Box[] {
   return [
-    ...lettered.map(({ x, half }) => upright(x, half)),
-    ...(sharp ? [upright(sharp.x, sharp.half)] : []),
-    upright(sensorX, sensor.half),
+    ...outlines.flatMap((outline) => outline.edges),
+    ...strokes.flatMap(({ box }) => box ?? []),
+    ...(sharp ? [upright(sharp.x, sharp.half, axisY)] : []),
+    upright(sensorX, sensor.half, axisY),
   ];
 }
+
+/** Principal planes, pupils and the like: words had better not stand on them. */
+export const marksOf = ({ lettered }: ChainDrawing, { axisY }: SheetPlace): Box[] =>
+  lettered.map(({ x, half }) => upright(x, half, axisY));
 
 function corners({ left, right, top, bottom }: Box, size: number): Spot[] {
   return [bottom - 0.3 * size, bottom - 1.6 * size, top + size, top + 2.3 * size].flatMap((y): Spot[] => [
@@ -159,13 +169,11 @@ function partLabel(index: number, label: string, { outlines }: ChainDrawing, pla
   const beside = index === outlines.length - 1 ? [-half + size, -0.4 * size, 1.2 * size, half - 0.4 * size] : [];
   for (const away of [0.4 * size, 0.4 * size + 2 * gripReach])
     spots.push(...beside.map((y): Spot => ({ x: left - away, y: place.axisY + y, anchor: 'end' })));
-  return { key: `part ${index}`, texts: [label], size, className: 'quiet', spots };
+  return { key: `part ${index}`, texts: [label], size, className: 'quiet', isApart: true, spots };
 }
 
 /** A dimension inside the outlines: a line with two ticks, and its letter. */
-export interface InsideLine {
-  readonly name: string;
-  readonly path: string;
+export interface InsideLine extends Stroke {
   readonly letter: Wanted;
 }
 
@@ -185,7 +193,13 @@ export function insideLines(
     const path = `M${to.toFixed(1)} ${y.toFixed(1)}H${from.toFixed(1)}m0 -4v8M${to.toFixed(1)} ${(y - 4).toFixed(1)}v8`;
     const spots = [y - 4, y + size].map((at): Spot => ({ x: (from + to) / 2, y: at, anchor: 'middle' }));
     return [
-      { name, path, letter: { key: `inside ${name}`, texts: [quantityOf(name).symbol], size, quantity: name, spots } },
+      {
+        key: `inside ${name}`,
+        className: 'inside-line',
+        quantity: name,
+        path,
+        letter: { key: `inside ${name}`, texts: [quantityOf(name).symbol], size, quantity: name, spots },
+      },
     ];
   });
 }

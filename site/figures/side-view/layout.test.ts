@@ -45,14 +45,26 @@ describe('the layout of a side view', () => {
     );
   });
 
-  it('has no word across the outline of a part, but for a caution', () => {
+  it('has no word across the outline of a part, its glass, the subject or the sensor, but for a caution', () => {
     let count = 0;
     fc.assert(
       fc.property(sideViewPlans, (any) => {
-        for (const { labels, outlines } of sideViewLayout(any).chains) {
+        for (const { labels, outlines, strokes, sharp, sensor, place } of sideViewLayout(any).chains) {
+          const upright = (x: number, half: number) => ({
+            left: x,
+            right: x,
+            top: place.axisY - half,
+            bottom: place.axisY + half,
+          });
+          const lines = [
+            ...outlines.flatMap(({ edges }) => edges),
+            ...strokes.flatMap(({ box }) => box ?? []),
+            ...(sharp ? [upright(sharp.x, sharp.half)] : []),
+            upright(place.sensorX, sensor.half),
+          ];
           for (const { text, box } of labels.filter(({ className }) => className !== 'caution')) {
             count++;
-            if (outlines.some(({ edges }) => edges.some((edge) => meet(box, edge)))) expect.fail(`${text} crosses`);
+            if (lines.some((line) => meet(box, line))) expect.fail(`${text} crosses`);
           }
         }
       }),

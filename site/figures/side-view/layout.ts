@@ -2,13 +2,13 @@ import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { dimensionLabelBox, levelPitch, stackDimensions } from '../dimension/stack.ts';
 import { labelOfPixels } from '../scale/drawing-scale.ts';
 import { around, type Box } from '../sheet/boxes.ts';
-import { placeLabels, type PlacedLabel } from '../sheet/labels.ts';
+import { placeLabels, withSpace, type PlacedLabel } from '../sheet/labels.ts';
 import { titleHeight, titleWidth } from '../sheet/title-block.ts';
 import { dimensionsThatFit, isAbove, levelsUsed, rowsOutside, type DimensionRows } from './dimension-rows.ts';
 import { boxOf, drawChain, type ChainDrawing } from './drawing.ts';
 import { frameOf, type DimensionLevels, type Frame, type HeldFrame } from './frame.ts';
 import { gripReach, placeGrips, type PlacedGrip } from './grips.ts';
-import { insideLines, labelsOf, partLabels, type InsideLine } from './labels-of-chain.ts';
+import { insideLines, keptFree, labelsOf, marksOf, partLabels } from './labels-of-chain.ts';
 import { sheetPlace, type SheetPlace } from './sheet-place.ts';
 import type { Alignment, SideViewChain, SideViewDimension, SideViewHandle, SideViewShown } from './side-view.ts';
 
@@ -17,8 +17,6 @@ export interface ChainLayout extends ChainDrawing {
   readonly place: SheetPlace;
   readonly labels: readonly PlacedLabel[];
   readonly dimensions: readonly DimensionRows[];
-  /** h and the like: lines inside the outlines. */
-  readonly insideLines: readonly InsideLine[];
 }
 
 export interface SideViewLayout {
@@ -153,7 +151,7 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
   );
   const { frame, places } = fitted(plan, band, dimensions);
   const drawings = chains.map((chain, index) => drawChain(chain, shown, places[index]!));
-  const grips = placeGrips(plan.handles, chains, drawings, places, box);
+  const grips = placeGrips(plan.handles, chains, drawings, places, box, shown);
   const gripBoxes = grips.flatMap((grip) => (grip ? [around(grip.x, grip.y, gripReach)] : []));
   const laidOut = chains.map((chain, index): ChainLayout => {
     const drawing = drawings[index]!;
@@ -163,9 +161,9 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
     const taken = [...labels.map((label) => label.box), ...gripBoxes];
     return {
       ...drawing,
+      strokes: [...drawing.strokes, ...lines],
       place,
       labels,
-      insideLines: lines,
       dimensions: rowsOutside(dimensions[index]!, chain, drawing, place, taken, box.text),
     };
   });
@@ -174,9 +172,11 @@ export function sideViewLayout(plan: SideViewPlan): SideViewLayout {
   const taken = [
     ...gripBoxes,
     ...dimensionBoxes.flat().flatMap(({ label, line }) => [label, line]),
-    ...laidOut.flatMap(({ labels, outlines, place }) => [
-      ...labels.map((label) => label.box),
-      ...outlines.flatMap((outline) => [boxOf(outline, place.axisY), ...outline.edges]),
+    ...laidOut.flatMap((one) => [
+      ...one.labels.map(withSpace),
+      ...one.outlines.map((outline) => boxOf(outline, one.place.axisY)),
+      ...keptFree(one, one.place),
+      ...marksOf(one, one.place),
     ]),
   ];
   const drawn = { left: 4, right: box.width - 4, top: 2, bottom: box.height - foot };

@@ -1,12 +1,11 @@
 import type { PlacedPart } from '#core/rig/positions.ts';
 import { bodyBehind } from './frame.ts';
 import type { Box } from '../sheet/boxes.ts';
+import type { Stroke } from './shapes.ts';
 import type { SheetPlace } from './sheet-place.ts';
 
 /** The outline of one part, pixels. */
-export interface Outline {
-  readonly path: string;
-  readonly className: string;
+export interface Outline extends Stroke {
   /** Half of its drawn height, and its ends. */
   readonly half: number;
   readonly left: number;
@@ -125,7 +124,7 @@ const classes: Partial<Record<PlacedPart['part']['part'], string>> = {
 };
 
 /** What a part looks like from the side: its outline to scale between its ends, cut with a break line where the sheet is too low. */
-export function outlineOf(placed: PlacedPart, place: SheetPlace): Outline {
+export function outlineOf(placed: PlacedPart, place: SheetPlace, key: string): Outline {
   const { half, cut } = place.half(placed.radius);
   const kind = placed.part.part;
   // Thin glass has a rim on the camera's side of its plane.
@@ -147,9 +146,12 @@ export function outlineOf(placed: PlacedPart, place: SheetPlace): Outline {
     edges.push(...edgesOf(standsOut, box));
   }
   const left = Math.min(front, place.x(placed.foremost));
+  const className = classes[kind] ?? 'outline';
   return {
+    key,
     path,
-    className: classes[kind] ?? 'outline',
+    className,
+    ...(className === 'ring' && { quantity: 'extension' }),
     half,
     left,
     right: rear,

@@ -1,4 +1,3 @@
-import type { PlacedRay } from '#core/rig/glass-positions.ts';
 import type { RayPath } from '#core/rig/ray-paths.ts';
 import { breakGap, type SheetPlace } from './sheet-place.ts';
 
@@ -9,7 +8,7 @@ interface Window {
   readonly bottom: number;
 }
 
-type Point = readonly [x: number, y: number];
+export type Point = readonly [x: number, y: number];
 
 /** The part of a straight line inside a window, or null; after Liang and Barsky. */
 export function clipLine([x0, y0]: Point, [x1, y1]: Point, window: Window): [Point, Point] | null {
@@ -64,16 +63,6 @@ export function rayOnSheet({ points, slope }: RayPath, place: SheetPlace, sharpP
   const start: Point = [place.subjectX, place.y(points.at(-1)!.y)];
   const end: Point = [place.width, start[1] + slope * (place.width - place.subjectX)];
   return near + clippedPath([start, end], { ...window, right: place.breakX! - breakGap });
-}
-
-/** An exact ray on the sheet; before a break, and from infinity, it comes in at the slope that it has in front of the glass. */
-export function glassRayOnSheet({ points }: PlacedRay, place: SheetPlace, sharpPlane: number | null): string {
-  const onSheet = points.map(({ z, y }): Point => [place.x(z), place.y(y)]);
-  const [[x, y], next] = [onSheet[0]!, onSheet[1]];
-  const isOpen = sharpPlane === null && next !== undefined && next[0] > x && x > 0;
-  const start: Point[] = isOpen ? [[0, y - (x * (next[1] - y)) / (next[0] - x)]] : [];
-  const left = place.breakX === null || isOpen ? 4 : place.breakX + breakGap;
-  return clippedPath([...start, ...onSheet], { left, right: place.width - 4, top: place.top, bottom: place.bottom });
 }
 
 /** The ground between two rays that run over the same places, clipped above and below. */

@@ -1,9 +1,15 @@
+import type { Box } from '../sheet/boxes.ts';
+
 /** A line or a ground on the sheet. */
 export interface Stroke {
   readonly key: string;
   readonly path: string;
   readonly className: string;
   readonly quantity?: string;
+  /** What a hand takes hold of by it. */
+  readonly of?: 'subject' | 'around';
+  /** What it takes of the sheet, where no word is to stand on it. */
+  readonly box?: Box;
 }
 
 /** A point whose letter is to stand beside it. */

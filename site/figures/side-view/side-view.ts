@@ -3,6 +3,10 @@ import type { RigPositions } from '#core/rig/positions.ts';
 import type { AxialSpan } from '#core/rig/spans.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Range } from '#site/state/address.ts';
+import type { aboutSubject } from './around-subject.ts';
+import type { glassOnSheet } from './glass-on-sheet.ts';
+import type { SheetPlace } from './sheet-place.ts';
+import type { Stroke } from './shapes.ts';
 
 /** One chain to be drawn: plain data, places in mm from the sensor as the rig engine gives them. */
 export interface SideViewChain {
@@ -17,13 +21,13 @@ export interface SideViewChain {
   readonly field?: string;
   /** What a reader must know of it that the rig does not say, in a few words. */
   readonly notice?: string;
-  /** The glass of lenses whose surfaces are known. */
+  /** The glass of lenses whose surfaces are known, drawn by what stands in `glass` of {@link SideViewShown}. */
   readonly glass?: readonly PlacedGlass[];
   /** Rays traced exactly through that glass. */
   readonly glassRays?: readonly PlacedRay[];
-  /** A circle about the subject. */
+  /** A circle about the subject; drawn by what stands in `about` of {@link SideViewShown}. */
   readonly around?: Around;
-  /** Whether lines from the subject to the rim show what of the sky the lens hides from it. */
+  /** Whether lines from the subject to the rim show what of the sky the lens hides from it, by `about`, too. */
   readonly hidesSky?: boolean;
   /** How high above the axis stands what a lesson lays over it, mm: the scale makes room for that where it can. */
   readonly reachesUp?: number;
@@ -60,19 +64,21 @@ export interface SideViewShown {
   readonly foci?: boolean;
   /** The limiting stop as subject and sensor see it. */
   readonly pupils?: boolean;
+  /** What draws circles about subjects and what a lens hides from them, `around-subject.ts`; and glass, `glass-on-sheet.ts`: from figures that have such, so that no other loads it. */
+  readonly about?: typeof aboutSubject;
+  readonly glass?: typeof glassOnSheet;
 }
 
 export type SideViewRays =
-  /** the ruler's rays, of which two are enough: parallel, and through H and H'; where foci are shown the third, through F */
-  | 'construction'
   /** the marginal rays, and the cone between them */
   | 'cone'
   /** through the middle of the stop to the end of the picture */
   | 'chief'
-  /** the marginal rays of the point at the end of the picture */
-  | 'edge'
-  /** light from far away as wide as the entrance pupil, dashed: it comes together in F′, wherever the lens is focused */
-  | 'far';
+  /** what `ruled-rays.ts` and the like draw, which other figures do not load */
+  | DrawnRays;
+
+/** Draws rays of a chain. */
+export type DrawnRays = (chain: SideViewChain, shown: SideViewShown, place: SheetPlace) => readonly Stroke[];
 
 /** Something that can be taken hold of. */
 export interface SideViewHandle {

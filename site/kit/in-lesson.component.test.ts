@@ -1,0 +1,41 @@
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { lessonIn } from '#site/lesson/lesson.ts';
+import { kitOf } from './change.ts';
+import { kitIn } from './in-lesson.ts';
+import { keptKit } from './kept-kit.ts';
+import { emptyKit, type NewPart } from './part.ts';
+
+// Other tests share what this page keeps.
+const button = document.createElement('button');
+beforeEach(() => {
+  button.dataset['exampleSwitch'] = '';
+  document.body.append(button);
+});
+afterEach(() => {
+  keptKit.write(emptyKit);
+  button.remove();
+});
+
+const words = (slug: string, ...parts: readonly NewPart[]) => {
+  const { bench } = lessonIn(slug);
+  keptKit.write(kitOf(...parts));
+  const kit = kitIn(bench, '');
+  const { textContent } = button;
+  kit.stop();
+  bench.offer({});
+  return textContent;
+};
+
+it('the example is worked with one’s own kit wherever something of it can be chosen', () => {
+  const paper: NewPart = { kind: 'light', name: 'Paper', 'source-size': 300 };
+  const camera: NewPart = {
+    kind: 'camera',
+    name: 'Mine',
+    'sensor-width': 36,
+    'sensor-height': 24,
+    'register-distance': 44,
+  };
+  expect(words('size-of-light', paper)).toBe('Work it with my own kit');
+  expect(words('extension', paper)).toBe('Work it with the figure’s numbers');
+  expect(words('extension', camera)).toBe('Work it with my own kit');
+});
