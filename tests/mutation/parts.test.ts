@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { linesOfPart } from './parts.ts';
+import { liesIn, linesOfPart } from './parts.ts';
 import { nameOf, partOf, scores, withResult, type Results } from './results.ts';
 
 describe('a part of a topic', () => {
@@ -18,6 +18,13 @@ describe('a part of a topic', () => {
     expect(new Set(files).size).toBeGreaterThan(5);
     for (const range of parts[1]!) expect(range).toMatch(/^core\/gaussian\/[\w./-]+(?<!\.test)\.ts:\d+-\d+$/);
   });
+});
+
+it('a change lies in a part where all its lines do, and in a topic wherever it is', () => {
+  const ranges = ['core/a.ts:10-20', 'core/b.ts:1-3'];
+  expect([liesIn(ranges, 'core/a.ts', 10, 20), liesIn(ranges, 'core/b.ts', 2, 2)]).toEqual([true, true]);
+  expect([liesIn(ranges, 'core/a.ts', 9, 12), liesIn(ranges, 'core/a.ts', 12, 21)]).toEqual([false, false]);
+  expect([liesIn(ranges, 'core/c.ts', 2, 2), liesIn(['core/a/**/*.ts'], 'core/a/c.ts', 2, 2)]).toEqual([false, true]);
 });
 
 describe('results', () => {

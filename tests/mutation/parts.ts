@@ -49,3 +49,11 @@ export function linesOfPart(topic: string, part: number, of: number): readonly s
   }
   return drawn.map(({ file, first, last }) => `${file}:${first}-${last}`);
 }
+
+/** True of lines of a file that are in one of these ranges, or where these are no ranges of lines. */
+export function liesIn(ranges: readonly string[], file: string, first: number, last: number): boolean {
+  return ranges.some((range) => {
+    const [, inFile, from, to] = /^(.*):(\d+)-(\d+)$/.exec(range) ?? [];
+    return inFile === undefined || (inFile === file && first >= Number(from) && last <= Number(to));
+  });
+}

@@ -13,7 +13,7 @@ import { existsSync, globSync, readFileSync, rmSync, writeFileSync } from 'node:
 import { dirname, join } from 'node:path';
 import { format } from 'prettier';
 import { root } from '../support/run.ts';
-import { linesOfPart } from './parts.ts';
+import { liesIn, linesOfPart } from './parts.ts';
 import { nameOf, partOf, scores, withResult, type Results } from './results.ts';
 import { summing } from './summing.ts';
 
@@ -41,8 +41,18 @@ function piecesOf(one: string): readonly (readonly string[])[] {
     : [[`core/${topic}/**/*.ts`]];
 }
 
-/** @param keptAs where the results are kept for `--again` */
-async function mutantsOf(piece: readonly string[], keptAs: string) {
+/** What of Stryker's report is read here. */
+interface Kept {
+  readonly files: Readonly<Record<string, { readonly mutants: readonly Change[] }>>;
+}
+
+interface Change {
+  readonly status: string;
+  readonly location: Readonly<Record<'start' | 'end', { readonly line: number }>>;
+}
+
+/** Changes *piece* and returns what became of each change; *keptAs* is where that is kept for `--again`. */
+async function statesOf(piece: readonly string[], keptAs: string): Promise<readonly string[]> {
   if (!isAgain) rmSync(keptAs, { force: true });
   const stryker = new Stryker({
     packageManager: 'npm',
@@ -68,18 +78,25 @@ async function mutantsOf(piece: readonly string[], keptAs: string) {
     allowConsoleColors: false,
     checkers: [],
   });
-  return stryker.runMutationTest();
+  await stryker.runMutationTest();
+  // What is kept has changes of earlier runs in it, where code has moved from one part to another since.
+  const { files } = JSON.parse(readFileSync(keptAs, 'utf8')) as Kept;
+  return Object.entries(files).flatMap(([file, { mutants }]) =>
+    mutants
+      .filter(({ location: { start, end } }) => liesIn(piece, file, start.line, end.line))
+      .map(({ status }) => status),
+  );
 }
 
 process.chdir(root);
 for (const one of wanted.length > 0 ? wanted : all) {
   process.env.MUTATED_TOPIC = nameOf(one);
-  const mutants: Awaited<ReturnType<typeof mutantsOf>> = [];
+  const states: string[] = [];
   for (const [index, piece] of piecesOf(one).entries()) {
     const name = `${one.replace(/\W/g, '-')}-${index}.json`;
-    mutants.push(...(await mutantsOf(piece, `node_modules/.cache/mutation/${name}`)));
+    states.push(...(await statesOf(piece, `node_modules/.cache/mutation/${name}`)));
   }
-  const count = (...states: string[]) => mutants.filter(({ status }) => states.includes(status)).length;
+  const count = (...of: string[]) => states.filter((state) => of.includes(state)).length;
   results = withResult(results, one, {
     killed: count('Killed', 'Timeout'),
     survived: count('Survived', 'NoCoverage'),
