@@ -326,6 +326,17 @@ export { chanceFrom } from './chance/chance-from.ts';
 export { swayFrom, type Band } from './chance/sway.ts';
 export { seedFromText } from './chance/seed-from-text.ts';
 
+export {
+  diagnose,
+  workedOut,
+  type CannotBeTold,
+  type Diagnosis,
+  type Enquiry,
+  type Grounds,
+  type Question as AskedOfGiven,
+  type WorkedOut,
+} from './diagnosis/diagnose.ts';
+export { readStatement, type Statement } from './diagnosis/statement.ts';
 export { practiceText, readPracticeText, type PracticeAddress, type PracticeReading } from './practice/address.ts';
 export {
   markAttempt,

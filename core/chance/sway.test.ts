@@ -51,3 +51,12 @@ describe('a sway', () => {
     expect(swayFrom(8, band)(3.5)).not.toBe(swayFrom(7, band)(3.5));
   });
 });
+
+it.each([
+  [{ slowest: 1, fastest: 2 }, NaN],
+  [{ slowest: 1, fastest: 2 }, Infinity],
+  [{ slowest: NaN, fastest: 2 }, 1],
+  [{ slowest: 1, fastest: Infinity }, 1],
+])('is nowhere in the band %o at %s s', (band, seconds) => {
+  expect(() => swayFrom(1, band)(seconds)).toThrow(RangeError);
+});

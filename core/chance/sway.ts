@@ -19,6 +19,8 @@ const waves = 32;
  * @returns a function of the seconds, any finite number. Over a long time its mean is 0, its standard deviation 1, and it is spread as a bell curve
  *   is. Two moments τ apart go together by sinc((fastest − slowest) τ) cos(π (fastest + slowest) τ), so those that are a few waves apart hardly at all.
  *
+ * @throws RangeError, the function returned, for a moment or a band that is no number
+ *
  * Source: a stationary Gaussian process as a sum of harmonics, Rice, Mathematical analysis of random noise, Bell Syst. Tech. J. 23 (1944), 282 (from memory).
  */
 export function swayFrom(seed: number, { slowest, fastest }: Band): (seconds: number) => number {
@@ -28,5 +30,9 @@ export function swayFrom(seed: number, { slowest, fastest }: Band): (seconds: nu
     phase: 2 * Math.PI * chance(),
   }));
   const height = Math.sqrt(2 / waves);
-  return (seconds) => height * all.reduce((sum, { turn, phase }) => sum + Math.cos(turn * seconds + phase), 0);
+  return (seconds) => {
+    const x = height * all.reduce((sum, { turn, phase }) => sum + Math.cos(turn * seconds + phase), 0);
+    if (Number.isNaN(x)) throw new RangeError(`no sway at ${seconds} s`);
+    return x;
+  };
 }

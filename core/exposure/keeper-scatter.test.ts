@@ -32,3 +32,7 @@ describe('the scatter of a count of keepers', () => {
     expect(() => keeperScatter({ frames: 40, keeperShare })).toThrow(OutOfRange);
   });
 });
+
+it.each([NaN, -1, Infinity])('refuses %s frames by name', (frames) => {
+  expect(() => keeperScatter({ frames, keeperShare: 0.1 })).toThrow(/frame-count is/);
+});

@@ -20,7 +20,7 @@ export const flatReceptorConstants: MeteringConstant = { least: 240, most: 400, 
 /** *C* of meters under a white dome, lx s at ISO 1: the dome takes light from all sides as a round subject would. Source as above. */
 export const domeReceptorConstants: MeteringConstant = { least: 320, most: 540, common: 330 };
 
-/** The reflectance of a surface at which two meters agree, one pointed at it and one held at it: π K/C. 0.157 for 12.5 and 250. */
+/** The reflectance of a surface at which two meters agree, one pointed at it and one held at it: π K/C. 0.157 for 12.5 and 250. Throws OutOfRange for a constant not finite and above zero. */
 export function agreedReflectance(reflected: number, incident: number): number {
   return (
     (Math.PI * requirePositive('reflected-light-constant', reflected)) /

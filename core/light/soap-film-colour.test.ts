@@ -95,6 +95,10 @@ describe('soapFilmColour', () => {
     expect(() => soapFilmColour({ ...film, filmThickness })).toThrow(OutOfRange);
   });
 
+  it('refuses an index that no film has, before it adds up ripples without end', () => {
+    expect(() => soapFilmColour({ ...film, refractiveIndex: 1e6 })).toThrow(/refractive-index is 1000000/);
+  });
+
   it('refuses a white of nothing', () => {
     expect(() => soapFilmColour(film, { whiteAt: 0 })).toThrow(/film-reflectance is 0/);
   });

@@ -74,7 +74,7 @@ const almostFlat = Math.PI / 2 - 1e-12;
  * @param film as for {@link soapFilmReflectance}
  * @param view see {@link FilmView}
  * @returns see {@link FilmColour}
- * @throws OutOfRange as {@link soapFilmReflectance} does, for a film thicker than 0.1 mm, and for a white of 0 or less;
+ * @throws OutOfRange as {@link soapFilmReflectance} does, for a film thicker than 0.1 mm or of an index above 10, and for a white of 0 or less;
  *   RangeError for an illuminant that is none
  *
  * Assumes what {@link soapFilmReflectance} assumes, and a film smooth and thin enough that light reaches across it in step: in daylight
@@ -105,6 +105,7 @@ function requireThin(filmThickness: number): void {
 
 /** Eight samples at least to each ripple of the spectrum; ripples are closest at its short end, λ²/(2 n d) apart. */
 function partsFor({ refractiveIndex, filmThickness }: Film): number {
+  if (refractiveIndex > 10) throw new OutOfRange('refractive-index', refractiveIndex, 'at most 10: no film is denser');
   const ripple = shortest ** 2 / (2 * refractiveIndex * filmThickness);
   return Math.max(1, Math.ceil((8 * tableStep) / ripple));
 }

@@ -65,3 +65,8 @@ describe('encodedSrgb', () => {
     );
   });
 });
+
+it.each([NaN, Infinity])('refuses %s for light', (light) => {
+  for (const of of [linearSrgb, luminanceOf, encodedSrgb, showable])
+    expect(() => of([0.2, light, 0.1])).toThrow(/the light is/);
+});

@@ -7,10 +7,12 @@ export type Rgb = readonly [red: number, green: number, blue: number];
  * The light of a screen's three primaries that gives a colour: linear sRGB.
  *
  * @returns in proportion to light; below 0 or above 1 where the screen cannot show the colour
+ * @throws RangeError for light that is no number
  *
  * Source: IEC 61966-2-1:1999, section 5.3 with the digits of its amendment 1 (from memory); white is D65.
  */
-export function linearSrgb([x, y, z]: Tristimulus): Rgb {
+export function linearSrgb(colour: Tristimulus): Rgb {
+  const [x, y, z] = required(colour);
   return [
     3.2406255 * x - 1.537208 * y - 0.4986286 * z,
     -0.9689307 * x + 1.8757561 * y + 0.0415175 * z,
@@ -21,9 +23,9 @@ export function linearSrgb([x, y, z]: Tristimulus): Rgb {
 /** How much each primary adds to luminance: the second row of the inverse, IEC 61966-2-1. */
 const luminanceShares: Rgb = [0.2126, 0.7152, 0.0722];
 
-/** Y of a linear colour, 1 for the screen's white. */
+/** Y of a linear colour, 1 for the screen's white. Throws RangeError for light that is no number. */
 export function luminanceOf(linear: Rgb): number {
-  return linear.reduce((total, light, primary) => total + light * luminanceShares[primary]!, 0);
+  return required(linear).reduce((total, light, primary) => total + light * luminanceShares[primary]!, 0);
 }
 
 /** True where a screen can show a linear colour as it is. */
@@ -36,6 +38,7 @@ export function isShowable(linear: Rgb): boolean {
  *
  * @param linear any linear colour
  * @returns the colour itself where {@link isShowable}; white where it is brighter than white, black where it has no luminance
+ * @throws RangeError for light that is no number
  */
 export function showable(linear: Rgb): Rgb {
   const grey = luminanceOf(linear);
@@ -53,13 +56,20 @@ export function showable(linear: Rgb): Rgb {
  *
  * @param linear each from 0 to 1; see {@link showable}
  * @returns each from 0 to 1; times 255 for a byte
+ * @throws RangeError for light that is no number
  *
  * Source: IEC 61966-2-1:1999, section 5.2 (from memory).
  */
 export function encodedSrgb(linear: Rgb): Rgb {
-  return linear.map((light) =>
+  return required(linear).map((light) =>
     light <= 0.0031308 ? 12.92 * light : 1.055 * light ** (1 / 2.4) - 0.055,
   ) as unknown as Rgb;
+}
+
+function required<Light extends readonly number[]>(colour: Light): Light {
+  const wrong = colour.find((light) => !Number.isFinite(light));
+  if (wrong !== undefined) throw new RangeError(`the light is ${wrong}; accepted: a finite number`);
+  return colour;
 }
 
 /** Rounding alone can leave a primary just outside. */

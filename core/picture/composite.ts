@@ -10,6 +10,7 @@ export interface Layers {
   readonly left: Float32Array;
 }
 
+/** Nothing gathered yet, and the whole aperture open. */
 export function emptyLayers(columns: number, rows: number, channels: number): Layers {
   const plane = () => new Float32Array(columns * rows);
   return {

@@ -57,6 +57,7 @@ describe('the number of a problem', () => {
       { seed: 1 },
     );
     expect([nextSeed(1), nextSeed(mostSeed)]).toEqual([2, 1]);
+    expect(() => nextSeed(NaN)).toThrow(RangeError);
   });
 
   it('is whole and a number', () => {

@@ -6,7 +6,9 @@ export function isSeed(value: unknown): value is number {
   return Number.isInteger(value) && (value as number) >= 1 && (value as number) <= mostSeed;
 }
 
-/** The number after *seed*; after the last comes the first. */
+/** The number after *seed*; after the last comes the first. Throws RangeError for a number that no problem may have. */
 export function nextSeed(seed: number): number {
+  if (!isSeed(seed))
+    throw new RangeError(`a problem has no number ${seed}; accepted: a whole number from 1 to ${mostSeed}`);
   return (seed % mostSeed) + 1;
 }

@@ -143,3 +143,12 @@ describe('outline', () => {
     expect(() => outline(surface, 0, 10, 1)).toThrow(/number of places is 1/);
   });
 });
+
+it.each([
+  { radius: 50, thickness: 3, index: NaN },
+  { radius: 50, thickness: 3, index: 0 },
+  { radius: 50, thickness: Infinity, index: 1.5 },
+])('refuses the glass $index, $thickness mm thick, by its place', (surface) => {
+  const surfaces = [surface, { radius: -50, thickness: 0, index: 1 }];
+  expect(() => exactRay(surfaces, { z: -100, y: 0 }, 0.01)).toThrow(/surface 0/);
+});

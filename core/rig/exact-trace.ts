@@ -1,5 +1,6 @@
 import { requireCount } from '#core/quantity/count.ts';
 import { OutOfRange, requireFinite, requirePositive } from '#core/quantity/errors.ts';
+import { FaultyPrescription } from './faulty-prescription.ts';
 import { sag, type Surface } from './prescription.ts';
 
 /** A point in the plane through the axis: *z* along it from the first vertex towards the sensor, *y* above it, mm. */
@@ -50,7 +51,7 @@ const rounding = 1e-9;
  * @param angle with the axis, rad, positive upwards, below a right angle
  * @param stop what the ray must pass besides the clear apertures, if given
  * @returns its path to the last surface, and on what it was lost where it does not get there
- * @throws OutOfRange for a start that is no place and an angle that is not below a right one
+ * @throws OutOfRange for a start that is no place and an angle that is not below a right one; FaultyPrescription for glass that is none
  *
  * Source: Welford, Aberrations of Optical Systems, section 4.3 (from memory). Derived in [README](README.md#exact-rays).
  */
@@ -67,6 +68,9 @@ export function exactRay(surfaces: readonly Surface[], from: Place, angle: numbe
   let before = 1;
   for (let index = 0; index < surfaces.length; index++) {
     const { radius, thickness, index: behind, clearAperture = Infinity } = surfaces[index] as Surface;
+    if (!(behind > 0 && behind < Infinity && Number.isFinite(thickness))) {
+      throw new FaultyPrescription(index, `the glass behind it has the index ${behind} and is ${thickness} mm thick`);
+    }
     const curvature = 1 / radius;
     const lostTo = (why: RayLoss): TracedRay => ({
       path,

@@ -36,6 +36,7 @@ export interface Mounted {
   objective: boolean;
 }
 
+/** Before the first part. */
 export function nothingMounted(): Mounted {
   return { lens: 'none', tubeLens: false, closeUpLens: false, objective: false };
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
 import { prescriptionNames, prescriptions } from '#tests/support/prescriptions.ts';
-import { requirePrescription } from './faulty-prescription.ts';
+import { FaultyPrescription, requirePrescription } from './faulty-prescription.ts';
 import { glassPoints, glassPupils } from './paraxial-trace.ts';
 import { reversedPrescription } from './reversed-prescription.ts';
 
@@ -51,4 +51,12 @@ describe('reversedPrescription', () => {
       { radius: Infinity, thickness: 0, index: 1 },
     ]);
   });
+});
+
+it('refuses what no lens can have', () => {
+  const lens = prescriptions['triplet-50'];
+  expect(() => reversedPrescription({ ...lens, stop: NaN })).toThrow(/the stop is at surface NaN/);
+  expect(() =>
+    reversedPrescription({ ...lens, surfaces: lens.surfaces.with(0, { ...lens.surfaces[0]!, radius: NaN }) }),
+  ).toThrow(FaultyPrescription);
 });

@@ -1,3 +1,4 @@
+import { requirePrescription } from './faulty-prescription.ts';
 import type { Prescription, Surface } from './prescription.ts';
 
 /**
@@ -8,10 +9,12 @@ import type { Prescription, Surface } from './prescription.ts';
  *
  * @param prescription the lens, at one setting
  * @returns the reversed lens, sensor at its back focus left to be found: its last thickness is 0
+ * @throws FaultyPrescription for what no lens can have
  *
  * Source: light does not mind which way it goes. See [README](README.md#surface-by-surface).
  */
-export function reversedPrescription({ surfaces, stop }: Prescription): Prescription {
+export function reversedPrescription(prescription: Prescription): Prescription {
+  const { surfaces, stop } = requirePrescription(prescription);
   const indexBefore = surfaces[stop - 1]?.index ?? 1;
   const plane: Surface = { radius: Infinity, thickness: 0, index: indexBefore };
   const withPlane = [...surfaces.slice(0, stop), plane, ...surfaces.slice(stop)];

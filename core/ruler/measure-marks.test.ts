@@ -69,3 +69,10 @@ describe('measureMarks', () => {
     expect(marksOf(drawn(0), 0).lean).toEqual({ value: 0, standardError: 0 });
   });
 });
+
+it.each([{ cycles: 0 }, { cycles: Infinity }, { cycles: 1e30 }, { drift: NaN }, { drift: 0.9 }])(
+  'has no places for the comb %o',
+  (wrong) => {
+    expect(() => placesOfMarks({ cycles: 20, drift: 0, phase: 0, ...wrong })).toThrow(/a comb of/);
+  },
+);

@@ -95,6 +95,7 @@ describe('rulerScale', () => {
       { spacing: 0 },
       { sensorWidth: -1 },
       { pixelsAcross: NaN },
+      { pixelsAcross: 6000.5 },
       { focalLength: 0 },
       { pupilMagnification: 0 },
     ])
@@ -105,6 +106,7 @@ describe('rulerScale', () => {
     const line = { from: { x: 100, y: 400 }, to: { x: 900, y: 400 } };
     expect(offAxisOf({ columns: 900, rows: 600 }, line)).toBe(50);
     expect(offAxisOf({ columns: 900, rows: 600 }, { from: line.to, to: line.from })).toBe(-50);
+    expect(() => offAxisOf({ columns: 900, rows: 600 }, { from: line.to, to: line.to })).toThrow(RangeError);
   });
 });
 
@@ -129,7 +131,7 @@ describe('twoPlacesScale', () => {
   });
 
   it('refuses what is no distance', () => {
-    for (const bad of [{ length: 0 }, { distance: -1 }, { setTo: 0 }, { sensorWidth: NaN }])
+    for (const bad of [{ length: 0 }, { distance: -1 }, { setTo: 0 }, { sensorWidth: NaN }, { pixelsAcross: 6000.5 }])
       expect(() => twoPlacesScale({ ...given, ...bad })).toThrow(OutOfRange);
   });
 });

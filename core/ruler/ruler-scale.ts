@@ -1,3 +1,4 @@
+import { pixelPitch } from '#core/gaussian/pixel-pitch.ts';
 import { requirePositive } from '#core/quantity/errors.ts';
 import type { Estimate } from '#core/rig/fit/lens-fit.ts';
 import { densityAt, type CombShape } from './comb.ts';
@@ -42,7 +43,7 @@ export interface RulerScale {
  *
  * @param marks see {@link ScaleOfMarks}; *d*, *W_x* and *n* are taken as exact
  * @returns with standard errors, to first order
- * @throws OutOfRange for a spacing, a sensor or a focal length that is none
+ * @throws OutOfRange for a spacing, a sensor, a number of pixels or a focal length that is none
  *
  * Assumes marks square to the ruler's length, a flat sensor square to the axis, the axis in the middle of the picture (the whole picture, not a part of it), no
  * distortion, and a ruler that leans along the line. Source: central projection through the entrance pupil; derived in [README](README.md#tilt).
@@ -53,7 +54,7 @@ export function rulerScale(marks: ScaleOfMarks): RulerScale {
   const { cycles, drift, length, offAxis, spacing, sensorWidth, pixelsAcross, focalLength } = marks;
   requirePositive('extension', spacing);
   requirePositive('sensor-width', sensorWidth);
-  const pitch = requirePositive('pixel-pitch', sensorWidth / pixelsAcross);
+  const pitch = pixelPitch({ sensorWidth, pixelsAcross });
   const pupil = requirePositive('pupil-magnification', marks.pupilMagnification ?? 1);
   const foot = -offAxis / length;
   const seen = (length * pitch * Math.cos(marks.lean.value)) / (spacing * densityAt({ cycles, drift }, foot));
@@ -93,12 +94,15 @@ export function rulerScale(marks: ScaleOfMarks): RulerScale {
   };
 }
 
-/** From the foot of the axis, the middle of the photograph, to the middle of a line, along the line: what {@link rulerScale} asks for. */
+/** From the foot of the axis, the middle of the photograph, to the middle of a line, along the line: what {@link rulerScale} asks for. Throws RangeError for a line of no length. */
 export function offAxisOf(
   { columns, rows }: { readonly columns: number; readonly rows: number },
   { from, to }: { readonly from: { x: number; y: number }; readonly to: { x: number; y: number } },
 ): number {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const [x, y] = [(from.x + to.x - columns) / 2, (from.y + to.y - rows) / 2];
-  return (x * (to.x - from.x) + y * (to.y - from.y)) / length;
+  const off = (x * (to.x - from.x) + y * (to.y - from.y)) / length;
+  if (!Number.isFinite(off))
+    throw new RangeError(`the line is ${length} pixels long; accepted: a finite length above 0`);
+  return off;
 }

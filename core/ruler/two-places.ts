@@ -1,3 +1,4 @@
+import { pixelPitch } from '#core/gaussian/pixel-pitch.ts';
 import { requirePositive } from '#core/quantity/errors.ts';
 import type { RulerScale } from './ruler-scale.ts';
 
@@ -20,7 +21,7 @@ export interface TwoPlaces {
  *
  * @param given see {@link TwoPlaces}; all above 0
  * @returns as `rulerScale` does; a tilt does not show in two places, and 5° of it makes m 0.4 % too small
- * @throws OutOfRange for anything not finite and above zero
+ * @throws OutOfRange for anything not finite and above zero, and for pixels that are no whole number
  *
  * Source: two independent errors add as squares; [README](README.md#two-places).
  *
@@ -37,7 +38,7 @@ export function twoPlacesScale({
   requirePositive('image-width', length);
   requirePositive('defocus-blur', setTo);
   requirePositive('sensor-width', sensorWidth);
-  const pitch = requirePositive('pixel-pitch', sensorWidth / pixelsAcross);
+  const pitch = pixelPitch({ sensorWidth, pixelsAcross });
   const magnification = (length * pitch) / distance;
   const share = (Math.SQRT2 * setTo) / length;
   const estimate = (value: number) => ({ value, standardError: share * value });

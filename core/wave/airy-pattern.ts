@@ -49,7 +49,7 @@ export function encircledEnergy(given: InAiryPattern): number {
   return Math.max(0, 1 - besselJ0(v) ** 2 - besselJ1(v) ** 2);
 }
 
-/** v = π r/(λ N_w): the radius in the pure number in which every circular pupil's pattern is the same. */
+/** v = π r/(λ N_w): the radius in the pure number in which every circular pupil's pattern is the same. Throws OutOfRange as {@link encircledEnergy}. */
 export function opticalRadius({ imageRadius, wavelength, effectiveFNumber }: InAiryPattern): number {
   requireNotNegative('image-radius', imageRadius);
   requirePositive('wavelength', wavelength);

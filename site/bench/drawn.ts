@@ -2,7 +2,8 @@ import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { rigSpans } from '#core/rig/spans.ts';
 import type { Chain } from '#site/chain/chain.ts';
-import type { SideViewChain, SideViewShown } from '#site/figures/side-view/side-view.ts';
+import type { SideViewShown } from '#site/figures/side-view/shown.ts';
+import type { SideViewChain } from '#site/figures/side-view/side-view.ts';
 import { measuresOf, type PlacedChain } from './placed.ts';
 import { shortName } from './short-names.ts';
 

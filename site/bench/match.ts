@@ -1,5 +1,5 @@
 import { drawOf, type Chain, type Link } from '#site/chain/chain.ts';
-import { focusingsOf } from '#site/chain/focusing.ts';
+import { focusingsOf, settingBetween, triedSettings, type Tried } from '#site/chain/focusing.ts';
 import { measuresOf, placedChain } from './placed.ts';
 
 /** What two chains may have alike. */
@@ -14,9 +14,8 @@ export type Matched =
   /** Nothing in it can be set. */
   | { readonly kind: 'fixed' };
 
-/** So many settings are tried between the ends; between two of them that lie on both sides the rest is halving. */
+/** So many steps are tried between the ends. */
 const tries = 48;
-const halvings = 60;
 
 /** *name* of the chain; undefined where it has none, or where no picture is to be had. */
 export function measured(chain: Chain, name: Alike | 'focus-distance'): number | undefined {
@@ -51,22 +50,19 @@ export function matchedTo(chain: Chain, name: Alike | 'focus-distance', value: n
     const ask = (setting: number) => reached(set(chain, setting), name);
     const from = current(chain[at]!, least, most);
     const roots: number[] = [];
-    let before: { setting: number; found: number } | undefined;
-    for (let index = 0; index <= tries; index++) {
-      const setting = least + ((most - least) * index) / tries;
-      const found = ask(setting);
-      if (found === undefined) {
-        before = undefined;
-        continue;
+    let before: Tried | undefined;
+    for (const tried of triedSettings(ask, { least, most }, tries)) {
+      if (tried) {
+        low = Math.min(low, tried.found);
+        high = Math.max(high, tried.found);
+        if (isSame(tried.found, value)) roots.push(tried.setting);
+        else if (before && tried.found >= value !== before.found >= value) {
+          const root = settingBetween(ask, before, tried, value);
+          // A jump from one side to the other is no way through the middle.
+          if (root !== undefined && Math.abs((ask(root) ?? NaN) - value) <= 1e-6 * Math.abs(value)) roots.push(root);
+        }
       }
-      low = Math.min(low, found);
-      high = Math.max(high, found);
-      if (isSame(found, value)) roots.push(setting);
-      else if (before && found > value !== before.found > value) {
-        const root = between(ask, before.setting, setting, value);
-        if (root !== undefined) roots.push(root);
-      }
-      before = { setting, found };
+      before = tried;
     }
     if (roots.length > 0) {
       const root = roots.reduce((best, one) => (Math.abs(one - from) < Math.abs(best - from) ? one : best));
@@ -81,20 +77,4 @@ const isSame = (one: number, other: number) => Math.abs(one - other) <= 1e-9 * M
 function current(link: Link, least: number, most: number): number {
   if (link.thing.kind === 'bellows') return drawOf(link);
   return Math.min(most, Math.max(least, link.focus ?? most));
-}
-
-function between(ask: (setting: number) => number | undefined, one: number, other: number, value: number) {
-  let [low, high] = [one, other];
-  const lowIsAbove = (ask(low) ?? NaN) > value;
-  for (let step = 0; step < halvings; step++) {
-    const middle = (low + high) / 2;
-    const found = ask(middle);
-    if (found === undefined) return undefined;
-    if (found > value === lowIsAbove) low = middle;
-    else high = middle;
-  }
-  const root = (low + high) / 2;
-  const found = ask(root);
-  // A jump from one side to the other is no way through the middle.
-  return found !== undefined && Math.abs(found - value) <= 1e-6 * Math.abs(value) ? root : undefined;
 }

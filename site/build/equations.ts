@@ -9,8 +9,14 @@ import { numericFormula, symbolicFormula } from '#site/controls/formula/render.t
 const root = resolve(import.meta.dirname, '../..');
 const name = 'virtual:equations';
 
-/** Every equation as a page shows it, by the name of its file: in letters, and with places for its numbers. */
-export async function everyEquation(): Promise<Readonly<Record<string, readonly [letters: string, numbers: string]>>> {
+type Equations = Readonly<Record<string, readonly [letters: string, numbers: string]>>;
+
+let rendered: Promise<Equations> | undefined;
+
+/** Every equation as a page shows it, by the name of its file: in letters, and with places for its numbers. A build asks twice, and they are rendered once. */
+export const everyEquation = (): Promise<Equations> => (rendered ??= renderedEquations());
+
+async function renderedEquations(): Promise<Equations> {
   const files = globSync('core/*/*.formula.ts', { cwd: root }).sort();
   const formulas = await Promise.all(
     files.map(async (file): Promise<[string, Formula<never>]> => {

@@ -8,6 +8,8 @@ declare module 'subset-font' {
       /** Four letters each, as OpenType names features; the others are left out. */
       keepFeatures?: readonly string[];
       noHinting?: boolean;
+      /** Four letters each, as OpenType names tables. */
+      dropTables?: readonly string[];
     },
   ): Promise<Buffer>;
   export { subsetFont as default };

@@ -59,7 +59,7 @@ export function readChainBy(text: string, readOwn: ReadOwn | undefined): ChainRe
   if (cameras.length > 1) notices.push(`A chain has one camera: ${cameras[0]!.thing.name} is kept.`);
   if (cameras.length === 0) notices.push('The link names no camera: the crate’s first is taken.');
   const camera = cameras[0] ?? firstChain()[0]!;
-  const chain = [camera, ...links.filter(({ thing }) => thing.kind !== 'camera')];
+  const chain = [camera, ...links.filter(({ thing }) => thing.kind !== 'camera')].slice(0, mostLinks);
   const things = readOwn?.apart(chain.map(({ thing }) => thing));
   return { chain: things ? chain.map((link, at) => ({ ...link, thing: things[at]! })) : chain, notices };
 }

@@ -107,6 +107,7 @@ describe('a chain as a text', () => {
     expect(chain.length).toBeLessThanOrEqual(mostLinks);
     expect(notices.join(' ')).toMatch(/parts at most/);
     expect(readChain('ring-12,'.repeat(5000)).notices.join(' ')).toMatch(/longer than any chain/);
+    expect(readChain(Array(60).fill('ring-24').join()).chain).toHaveLength(mostLinks);
   });
 
   it('makes of anything a chain that begins with its one camera', () => {

@@ -29,3 +29,43 @@ export function focusingsOf(chain: Chain, lensOf: (thing: Thing) => Lens = usual
   );
   return [...focused, ...drawn];
 }
+
+/** A setting that was tried, and what the chain gave with it. */
+export interface Tried {
+  readonly setting: number;
+  readonly found: number;
+}
+
+/** Settings evenly from end to end, each with what it gives; undefined for one that gives nothing. */
+export function* triedSettings(
+  ask: (setting: number) => number | undefined,
+  { least, most }: Pick<Focusing, 'least' | 'most'>,
+  steps: number,
+): Generator<Tried | undefined, void> {
+  for (let step = 0; step <= steps; step++) {
+    const setting = least + ((most - least) * step) / steps;
+    const found = ask(setting);
+    yield found === undefined ? undefined : { setting, found };
+  }
+}
+
+/** So often that no digit is left of the stretch between two settings that were tried. */
+const halvings = 52;
+
+/** Between two settings that give more and less than *wanted* the one where it goes past, by halving; undefined where some setting between gives nothing. */
+export function settingBetween(
+  ask: (setting: number) => number | undefined,
+  one: Tried,
+  other: Tried,
+  wanted: number,
+): number | undefined {
+  let [low, high] = [one.setting, other.setting];
+  for (let step = 0; step < halvings; step++) {
+    const middle = (low + high) / 2;
+    const found = ask(middle);
+    if (found === undefined) return undefined;
+    if (found >= wanted === one.found >= wanted) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

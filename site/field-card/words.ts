@@ -32,7 +32,7 @@ export const lines: Readonly<
   },
   'frame-step': {
     short: 'step Δ',
-    full: 'step between the frames of a stack, reckoned from frame Z',
+    full: 'step between the frames of a stack, computed for frame Z',
     quantity: 'frame-step',
     isLength: true,
   },

@@ -29,7 +29,7 @@ export const limits = {
    */
   chainsJs: 28_600,
   /** Of the bench: its figure. Lists, buttons and numbers, what hands do, what writes its address and what sets a second chain come once that stands. */
-  benchJs: 60_000,
+  benchJs: 57_000,
   /** Of the other pages beside the lessons, by the name of each; the field card has chains, which plans share with it. */
   pagesJs: { kit: 51_900, 'field-card': 81_900, check: 31_600, practice: 56_700, workshop: 45_700 },
   /** Of the page that measures photographs, before one is opened. */

@@ -49,6 +49,28 @@ describe('the linter', () => {
     ['a barrel', core, `export * from './conjugates.ts';`, 'no-restricted-syntax'],
     ['a vague name', core, `export function calcDepth() {}`, 'no-restricted-syntax'],
     ['a vague name of an arrow', core, `export const getData = () => 1;`, 'no-restricted-syntax'],
+    ['props handed on unnamed', lesson, `<rect {...{ x: 1 }} />`, 'no-restricted-syntax'],
+    [
+      'props taken as a rest',
+      lesson,
+      `<script>const { a, ...rest } = $props();</script>{a}{rest.b}`,
+      'no-restricted-syntax',
+    ],
+    [
+      'a field that is bound',
+      lesson,
+      `<script>let v = $state('');</script><input bind:value={v} />`,
+      'no-restricted-syntax',
+    ],
+    ['an action', lesson, `<script>const act = () => {};</script><p use:act>x</p>`, 'no-restricted-syntax'],
+    ['a class as a directive', lesson, `<p class:a={1}>x</p>`, 'no-restricted-syntax'],
+    ['a style with a value', lesson, `<p style="left: {1}px">x</p>`, 'no-restricted-syntax'],
+    [
+      'a list kept at a value',
+      lesson,
+      `<select value="a"><option value="a">a</option></select>`,
+      'no-restricted-syntax',
+    ],
     ['a note left for later', core, `// TO${''}DO: round`, 'no-warning-comments'],
     [
       'an assertion on a page that nobody waits for',

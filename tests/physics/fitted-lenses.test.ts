@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { chanceFrom } from '#core/chance/chance-from.ts';
 import { fitLens } from '#core/rig/fit/fit-lens.ts';
 import type { FittedLens } from '#core/rig/fit/lens-fit.ts';
 import type { RulerPhotograph } from '#core/rig/fit/photograph.ts';
@@ -23,13 +24,10 @@ const made: fc.Arbitrary<MadeUp> = fc.record({
     return Math.max(...all) - Math.min(...all) > 10;
   }),
 });
-/** Evenly from 0 to 1, the same every time: property-test arbitraries favour the ends of their ranges. */
+/** Evenly from above 0 to 1, the same every time: property-test arbitraries favour the ends of their ranges. */
 function evenNumbers(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return (state + 0.5) / 2 ** 32;
-  };
+  const chance = chanceFrom(seed);
+  return () => 1 - chance();
 }
 
 /** Photographs of a made-up lens, each number off by so many of its standard errors. */

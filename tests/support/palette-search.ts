@@ -3,11 +3,11 @@
  * as far apart as it can get them for the worst of four eyes, while letters in them stay legible. Simulated annealing; seconds.
  */
 import { converter, displayable, formatHex, wcagContrast, type Oklch } from 'culori';
+import { chanceFrom } from '#core/chance/chance-from.ts';
 import { dark, light, type Palette } from '#site/styles/palette.ts';
 import { dichromats, distance, trichromat } from './eyes.ts';
 
 const count = Number(process.argv[2] ?? 6);
-let state = Number(process.argv[3] ?? 1);
 const steps = 60_000;
 
 /** Beyond the test's own limits: no letter so dark or grey that it passes for ink, no line so strong that the page shouts. */
@@ -26,13 +26,8 @@ type Seen = ReturnType<typeof seenBy>;
 /** One hue in both themes. */
 type Hue = readonly { readonly colour: Oklch; readonly seen: Seen }[];
 
-/** Mulberry32: the same seed, the same search. */
-function random(): number {
-  state = (state + 0x6d2b79f5) | 0;
-  let t = Math.imul(state ^ (state >>> 15), 1 | state);
-  t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-  return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
-}
+/** The same seed, the same search. */
+const random = chanceFrom(Number(process.argv[3] ?? 1));
 
 const between = ({ least, most }: { least: number; most: number }) => least + random() * (most - least);
 const turn = (one: Oklch, other: Oklch) => Math.abs((((((one.h ?? 0) - (other.h ?? 0)) % 360) + 540) % 360) - 180);

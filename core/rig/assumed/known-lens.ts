@@ -56,6 +56,7 @@ export interface PossibleLenses {
   readonly measured: readonly AssumedOfLens[];
 }
 
+/** Whether a number comes with an error of its own. */
 export function isMeasured(value: KnownNumber | undefined): boolean {
   return typeof value === 'object' && (value.standardError ?? 0) > 0;
 }

@@ -1,4 +1,4 @@
-import type { WeightedPoint } from './straight-line.ts';
+import { requireReadings, type WeightedPoint } from './straight-line.ts';
 
 /** A reading that belongs to one of several lines of the same slope. */
 export interface GroupedPoint extends WeightedPoint {
@@ -32,11 +32,14 @@ const same = 1e-9;
  * @param readings *x*, *y*, weight and group of each
  * @returns null where no group has two different *x*: the slope is open
  *
+ * @throws RangeError for a reading that is none
+ *
  * Source: analysis of covariance; Draper and Smith, Applied Regression Analysis, ch. 14 (from memory). Derived in [README](README.md#several-settings).
  *
  * @example parallelLines([{ x: 0, y: 1, weight: 1, group: 'a' }, { x: 2, y: 2, weight: 1, group: 'a' }]).slope // 0.5
  */
 export function parallelLines(readings: readonly GroupedPoint[]): ParallelLines | null {
+  requireReadings(readings);
   const middles = new Map<string, { weight: number; meanX: number; meanY: number }>();
   for (const { group, x, y, weight } of readings) {
     const middle = middles.get(group) ?? { weight: 0, meanX: 0, meanY: 0 };

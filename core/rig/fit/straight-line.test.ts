@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
 import { straightLine } from './straight-line.ts';
+import { parallelLines } from './parallel-lines.ts';
 
 const at = (x: number, y: number, weight = 1) => ({ x, y, weight });
 const rounding = { absolute: 1e-9, because: 'rounding' };
@@ -51,3 +52,12 @@ describe('straightLine', () => {
     expect(straightLine([at(0, 1), at(0, 2)], { intercept: 0 })).toBeNull();
   });
 });
+
+it.each([at(NaN, 1), at(1, Infinity), at(1, 1, 0), at(1, 1, NaN)])(
+  'refuses the reading $y at $x of weight $weight',
+  (reading) => {
+    const readings = [reading, at(2, 1), at(3, 2)];
+    expect(() => straightLine(readings)).toThrow(/a reading is/);
+    expect(() => parallelLines(readings.map((one) => ({ ...one, group: 'a' })))).toThrow(/a reading is/);
+  },
+);

@@ -6,6 +6,16 @@ export interface WeightedPoint {
   readonly weight: number;
 }
 
+/** Throws RangeError unless every reading is one: *x* and *y* finite, the weight above 0. */
+export function requireReadings(readings: readonly WeightedPoint[]): void {
+  for (const { x, y, weight } of readings) {
+    if (!(Number.isFinite(x) && Number.isFinite(y) && weight > 0 && weight < Infinity))
+      throw new RangeError(
+        `a reading is ${y} at ${x} with the weight ${weight}; accepted: finite numbers, a weight above 0`,
+      );
+  }
+}
+
 /** The straight line y = a + b x nearest to some readings, and how well they fix it. */
 export interface StraightLine {
   /** *a*; the one that was given, where it was. */
@@ -34,6 +44,8 @@ const same = 1e-9;
  * @param known.intercept *a*, where it need not be found
  * @returns the line, or null where the readings leave its slope open: too few of them, or all at one *x*
  *
+ * @throws RangeError for a reading that is none
+ *
  * Assumes errors in *y* alone, independent of one another. Taken about the mean, so that large numbers far from zero lose no digits.
  * Source: derived in [README](README.md#straight-lines).
  *
@@ -43,6 +55,7 @@ export function straightLine(
   readings: readonly WeightedPoint[],
   known: { readonly intercept?: number } = {},
 ): StraightLine | null {
+  requireReadings(readings);
   const total = sum(readings, ({ weight }) => weight);
   const free = known.intercept === undefined;
   const middleX = free ? sum(readings, ({ x, weight }) => weight * x) / total : 0;

@@ -24,5 +24,6 @@ describe('studentTails', () => {
     expect(() => studentTails(NaN, 3)).toThrow(/t is NaN/);
     expect(() => studentTails(1, 0)).toThrow(/0 degrees/);
     expect(() => studentTails(1, 1.5)).toThrow(/1.5 degrees/);
+    expect(() => studentTails(1, 1e30)).toThrow(/1e\+30 degrees/);
   });
 });

@@ -1,10 +1,13 @@
+/** A term of the sum for every second one: more are never met, and take long. */
+const mostFreedom = 1e6;
+
 /**
  * How likely chance alone brings a number as far from 0 as this, to either side, by Student's distribution.
  *
  * 1 − A(t|ν), with θ = arctan(t/√ν) and a finite sum for every whole ν
  *
  * @param t finite, of either sign
- * @param degreesOfFreedom *ν*, a whole number from 1 up
+ * @param degreesOfFreedom *ν*, a whole number from 1 to a million
  * @returns from 0 to 1: 1 for t = 0
  * @throws RangeError in words for a *t* or *ν* that is none
  *
@@ -14,8 +17,10 @@
  */
 export function studentTails(t: number, degreesOfFreedom: number): number {
   if (!Number.isFinite(t)) throw new RangeError(`t is ${t}; accepted: a finite number`);
-  if (!(Number.isInteger(degreesOfFreedom) && degreesOfFreedom >= 1))
-    throw new RangeError(`there are ${degreesOfFreedom} degrees of freedom; accepted: a whole number from 1 up`);
+  if (!(Number.isInteger(degreesOfFreedom) && degreesOfFreedom >= 1 && degreesOfFreedom <= mostFreedom))
+    throw new RangeError(
+      `there are ${degreesOfFreedom} degrees of freedom; accepted: a whole number from 1 to 1000000`,
+    );
   const angle = Math.atan(Math.abs(t) / Math.sqrt(degreesOfFreedom));
   const [sine, square] = [Math.sin(angle), Math.cos(angle) ** 2];
   const isOdd = degreesOfFreedom % 2 === 1;

@@ -62,6 +62,7 @@ describe('kitReach', () => {
 
   it('refuses a single setting', () => {
     expect(() => kitReach(kit, 1)).toThrow(RangeError);
+    expect(() => kitReach(kit, 1e6)).toThrow(/10000/);
     expect(() => kitReachByFront(kit, 1).next()).toThrow(RangeError);
   });
 });

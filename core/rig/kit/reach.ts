@@ -10,13 +10,16 @@ export interface ChainReach {
   readonly chains: number;
 }
 
+/** More would take minutes. */
+const mostSettings = 10_000;
+
 /**
  * The reach of every chain of a kit, each different one once.
  *
  * @param kit as `searchKit` accepts it: it is not looked through for faults
- * @param settings how many settings of each lens are tried, 2 or more: closer together towards infinity, where m changes fastest for its size
+ * @param settings how many settings of each lens are tried, 2 to 10000: closer together towards infinity, where m changes fastest for its size
  * @returns in the order of the chains' numbers; a lens turned round has one place only, for its rim is mounted and not its flange
- * @throws RangeError for less than two settings
+ * @throws RangeError for less than two settings or more than 10000
  *
  * Source: the walk of the search, at other settings. See [README](README.md#judging).
  */
@@ -29,11 +32,11 @@ export function kitReach(kit: readonly KitRow[], settings: number): readonly Cha
  *
  * @param kit as `kitReach` takes it; @param settings as there
  * @returns the pieces in order: laid end to end they are what `kitReach` returns
- * @throws RangeError for less than two settings, before the first piece
+ * @throws RangeError for less than two settings or more than 10000, before the first piece
  */
 export function* kitReachByFront(kit: readonly KitRow[], settings: number): Generator<readonly ChainReach[], void> {
-  if (!(Number.isInteger(settings) && settings >= 2)) {
-    throw new RangeError(`${settings} settings; accepted: whole numbers from 2`);
+  if (!(Number.isInteger(settings) && settings >= 2 && settings <= mostSettings)) {
+    throw new RangeError(`${settings} settings; accepted: whole numbers from 2 to ${mostSettings}`);
   }
   for (const { camera, front, backs } of blocksOf(kit)) {
     const walk = walkOf(front);

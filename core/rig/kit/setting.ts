@@ -23,6 +23,7 @@ export interface Setting {
   fNumberDrift: number;
 }
 
+/** A lens set to infinity, with room for any other setting. */
 export function settingOf(lens: Lens): Setting {
   const { focusing, principalSeparation } = lens;
   const setting: Setting = {

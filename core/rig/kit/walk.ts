@@ -37,6 +37,7 @@ export interface Walk {
   inverseByOther: number;
 }
 
+/** A front with its main lens at infinity, nothing behind it yet. */
 export function walkOf({ lens, reversingRing, closeUpLenses, coupled }: Front): Walk {
   return {
     main: settingOf(lens.lens),

@@ -4,6 +4,7 @@ import { plotFrame } from '#site/figures/plot/frame.ts';
 import { around } from '#site/figures/sheet/boxes.ts';
 import { labelBox, placeLabels, type Wanted } from '#site/figures/sheet/labels.ts';
 import type { Asked } from './searches.ts';
+import { linePath } from './line-path.ts';
 
 /** What the plot holds: magnification, and working distance in mm. */
 const sizes = [0.05, 12] as const;
@@ -43,16 +44,12 @@ type Frame = ReturnType<typeof reachFrame>;
 
 /** A chain from one end of its focusing to the other, as far as the plot goes; a lens that cannot be focused is a dot. */
 function pathOf({ places }: Pick<ChainReach, 'places'>, { x, y }: Frame): string {
-  let path = '';
-  let drawn = 0;
-  for (const [m, w] of places) {
-    if (!isInside(m, sizes) || !isInside(w, rooms)) {
-      if (drawn > 0) break;
-      continue;
-    }
-    path += `${drawn++ === 0 ? 'M' : 'L'}${x.at(m).toFixed(1)} ${y.at(w).toFixed(1)}`;
-  }
-  return drawn === 1 ? `${path}h.1` : path;
+  const isOn = ([m, w]: (typeof places)[number]) => isInside(m, sizes) && isInside(w, rooms);
+  const from = places.findIndex(isOn);
+  if (from < 0) return '';
+  const off = places.findIndex((place, index) => index > from && !isOn(place));
+  const path = linePath(places.slice(from, off < 0 ? undefined : off).map(([m, w]) => [x.at(m), y.at(w)]));
+  return path.includes('L') ? path : `${path}h.1`;
 }
 
 /** All lines of a kit as one path, what lies on another once. */

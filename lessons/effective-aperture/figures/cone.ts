@@ -56,16 +56,5 @@ export function coneOf(way: Way, given: ConeGiven): Cone {
   return { pupil: { at: f * (P + (way === 'focusing' ? m : focusMagnification)), half }, faraway };
 }
 
-/** The same for the magnification that puts the opening *at* mm from the sensor: what a hand has pulled. */
-export function magnificationWithPupilAt(at: number, way: Exclude<Way, 'close-up-lens'>, given: ConeGiven): number {
-  const { pupilMagnification: P, converterFactor: k } = given;
-  const f = drawnFocalLength;
-  if (way === 'reversed') return at / f - 1 / P;
-  if (way === 'focusing') return at / f - P;
-  const beyond = at - (k - 1) * usualReach;
-  const alone = reachOf(beyond) === usualReach ? beyond : at / (1 + nearShare * (k - 1));
-  return k * (alone / f - P);
-}
-
 const nearShare = 0.6;
 const reachOf = (alone: number) => Math.min(usualReach, nearShare * alone);

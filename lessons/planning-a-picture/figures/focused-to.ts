@@ -2,12 +2,11 @@ import type { Lens } from '#core/rig/lens.ts';
 import type { Rig } from '#core/rig/rig.ts';
 import { solveRig } from '#core/rig/solve.ts';
 import { mainLensAt, usualLens, type Chain } from '#site/chain/chain.ts';
-import { focusingsOf } from '#site/chain/focusing.ts';
+import { focusingsOf, settingBetween, triedSettings, type Tried } from '#site/chain/focusing.ts';
 import type { Thing } from '#site/chain/thing.ts';
 
-/** So many settings are tried from end to end; between two on both sides of what is wanted the rest is halving. */
+/** So many steps are tried from end to end. */
 const tries = 24;
-const halvings = 48;
 
 /** What is turned or drawn out: the focus of the lens nearest to the camera, if it is the right way round, and bellows, with that lens at its closest. */
 const settingsOf = (chain: Chain, lensOf: (thing: Thing) => Lens) =>
@@ -37,34 +36,19 @@ export function focusedTo(
   for (const { least, most, set } of settingsOf(chain, lensOf)) {
     const ask = (value: number) => sizeOf(set(now, value));
     let best = { value: most, off: Infinity };
-    let before: { readonly value: number; readonly size: number } | undefined;
-    for (let step = 0; step <= tries; step++) {
-      const value = least + ((most - least) * step) / tries;
-      const size = ask(value);
-      if (size === undefined) {
-        before = undefined;
-        continue;
+    let before: Tried | undefined;
+    for (const tried of triedSettings(ask, { least, most }, tries)) {
+      if (tried) {
+        const { setting, found } = tried;
+        const root =
+          before && found >= wanted !== before.found >= wanted ? settingBetween(ask, before, tried, wanted) : undefined;
+        if (root !== undefined) return set(now, root);
+        const off = found > 0 ? Math.abs(Math.log(found / wanted)) : Number.MAX_VALUE;
+        if (off < best.off) best = { value: setting, off };
       }
-      if (before && size >= wanted !== before.size >= wanted) {
-        return set(now, between(ask, before.value, value, wanted));
-      }
-      const off = size > 0 ? Math.abs(Math.log(size / wanted)) : Number.MAX_VALUE;
-      if (off < best.off) best = { value, off };
-      before = { value, size };
+      before = tried;
     }
     now = set(now, best.value);
   }
   return now;
-}
-
-function between(ask: (value: number) => number | undefined, one: number, other: number, wanted: number): number {
-  let [low, high] = [one, other];
-  const isAbove = ask(low)! >= wanted;
-  for (let step = 0; step < halvings; step++) {
-    const middle = (low + high) / 2;
-    const size = ask(middle);
-    if (size !== undefined && size >= wanted === isAbove) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
 }

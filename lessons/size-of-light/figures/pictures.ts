@@ -2,12 +2,10 @@ import { effectiveFNumber } from '#core/gaussian/effective-f-number.formula.ts';
 import { holeOfRing } from '#core/light/lights-around-ball.ts';
 import { sourceAngle } from '#core/light/source-angle.formula.ts';
 import type { Lamp } from '#core/picture/subjects/lamp.ts';
+import { viewOfFlyHead } from '#site/figures/picture/fly-head.ts';
 import type { PictureJob } from '#site/figures/picture/job.ts';
 import type { Lit } from './ball-shading.ts';
 
-/** The head of the fly over half the height of the picture: what that shows of the scene, and the place in focus, mm. */
-const seen = { height: 4.4, focusHeight: 1.7 };
-const [columns, rows] = [300, 300];
 const [magnification, pupilMagnification] = [3, 0.85];
 
 /** How the pictures are taken, whatever the light. */
@@ -29,16 +27,11 @@ export function jobOf(lit: Lit): PictureJob {
     subject: 'hoverfly-head',
     seed: 1,
     lamps: lampsOf(lit),
-    view: {
+    view: viewOfFlyHead({
       magnification,
       effectiveFNumber: works,
       pupilMagnification,
       entrancePupilDistance: 72.5 * (1 / magnification + 1 / pupilMagnification),
-      focusHeight: seen.focusHeight,
-      pitch: (magnification * seen.height) / rows,
-      columns,
-      rows,
-      colour: true,
-    },
+    }),
   };
 }

@@ -33,7 +33,7 @@ export function* mergeFrames(
     const only = planned[Math.min(planned.length - 1, stack.only)]!;
     return { picture: yield* renderSteps(scene, only, { slices }), view: only };
   }
-  const taken = planned.filter((_, index) => !stack.lost.includes(index));
+  const taken = planned.slice(0, stack.taken).filter((_, index) => !stack.lost.includes(index));
   if (taken.length === 0) throw new RangeError('Every frame of the stack is lost, so there is nothing to merge.');
   const reference = narrowestOf(taken);
   if (atOnce) {

@@ -66,6 +66,12 @@ describe('developing', () => {
     expect(likenessOf(half, true)).toBeLessThan(likenessOf([], false) - 5);
   });
 
+  test('leaves out what is not taken, as if it were lost', () => {
+    const pictureOf = (missing: object) => rendered({ ...job, stack: { ...stack, ...missing } }).result.picture;
+    expect(pictureOf({ taken: 12 })).toEqual(pictureOf({ lost: [12, 13, 14, 15] }));
+    expect(pictureOf({ taken: 12 })).not.toEqual(pictureOf({}));
+  });
+
   test('merges a stack to what no frame of it is', () => {
     const one = rendered({ ...job, compare: true, stack: { ...stack, only: 8 } }).result;
     const merged = rendered({ ...job, compare: true, stack }).result;

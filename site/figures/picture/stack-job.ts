@@ -13,6 +13,8 @@ export interface StackJob {
   readonly scale: 'known' | 'estimated' | 'uncorrected';
   /** Frames that are missing, counted from 0. */
   readonly lost: readonly number[];
+  /** How many are taken at all, from the first on; all where left out. */
+  readonly taken?: number;
   /** One frame alone is wanted, counted from 0, instead of the merged picture. */
   readonly only?: number;
 }

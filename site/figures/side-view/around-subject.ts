@@ -1,5 +1,6 @@
 import type { Lettered, Stroke } from './shapes.ts';
 import type { SheetPlace } from './sheet-place.ts';
+import type { AboutSubject } from './shown.ts';
 import type { SideViewChain } from './side-view.ts';
 
 interface Spot {
@@ -81,4 +82,4 @@ function hiddenSky(chain: SideViewChain, place: SheetPlace): Stroke[] {
 }
 
 /** All of it, for the figure that needs it. */
-export const aboutSubject = { circleAround, spotsAround, hiddenSky };
+export const aboutSubject: AboutSubject = { circleAround, spotsAround, hiddenSky };

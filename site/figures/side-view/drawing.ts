@@ -5,7 +5,8 @@ import { outlineOf, type Outline } from './outlines.ts';
 import { raysOf } from './rays-of-chain.ts';
 import type { Lettered, Stroke } from './shapes.ts';
 import type { SheetPlace } from './sheet-place.ts';
-import type { SideViewChain, SideViewShown } from './side-view.ts';
+import type { SideViewShown } from './shown.ts';
+import type { SideViewChain } from './side-view.ts';
 
 /** Everything of one chain that has a shape. */
 export interface ChainDrawing {

@@ -1,7 +1,9 @@
 import type { RigPositions } from '#core/rig/positions.ts';
 import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { drawingScale } from '#site/figures/scale/drawing-scale.ts';
-import type { Alignment } from './side-view.ts';
+
+/** How several chains stand above each other. */
+export type Alignment = 'sensor' | 'subject';
 
 /** Scale and places that stay while a hand drags. */
 export interface HeldFrame {

@@ -2,6 +2,7 @@ import type { PlacedRay } from '#core/rig/glass-positions.ts';
 import { clippedPath, type Point } from './rays-on-sheet.ts';
 import type { Stroke } from './shapes.ts';
 import { breakGap, type SheetPlace } from './sheet-place.ts';
+import type { GlassOnSheet } from './shown.ts';
 import type { SideViewChain } from './side-view.ts';
 
 /** Glass as its surfaces, between each two that hold it; the stop as two strokes. */
@@ -42,4 +43,4 @@ const raysOf = ({ glassRays = [], positions }: SideViewChain, place: SheetPlace)
   });
 
 /** All of it, for the figure that has lenses whose surfaces are known. */
-export const glassOnSheet = { surfaces: surfacesOf, rays: raysOf };
+export const glassOnSheet: GlassOnSheet = { surfaces: surfacesOf, rays: raysOf };

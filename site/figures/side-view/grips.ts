@@ -2,7 +2,8 @@ import type { SheetBox } from '#site/controls/workbench/workbench.ts';
 import { around, meet, type Box } from '../sheet/boxes.ts';
 import type { ChainDrawing } from './drawing.ts';
 import type { SheetPlace } from './sheet-place.ts';
-import type { SideViewChain, SideViewHandle, SideViewShown } from './side-view.ts';
+import type { SideViewShown } from './shown.ts';
+import type { SideViewChain, SideViewHandle } from './side-view.ts';
 
 /** A handle's mark. */
 export interface PlacedGrip {

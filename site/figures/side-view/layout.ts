@@ -6,11 +6,12 @@ import { placeLabels, withSpace, type PlacedLabel } from '../sheet/labels.ts';
 import { titleHeight, titleWidth } from '../sheet/title-block.ts';
 import { dimensionsThatFit, isAbove, levelsUsed, rowsOutside, type DimensionRows } from './dimension-rows.ts';
 import { boxOf, drawChain, type ChainDrawing } from './drawing.ts';
-import { frameOf, type DimensionLevels, type Frame, type HeldFrame } from './frame.ts';
+import { frameOf, type Alignment, type DimensionLevels, type Frame, type HeldFrame } from './frame.ts';
 import { gripReach, placeGrips, type PlacedGrip } from './grips.ts';
 import { insideLines, keptFree, labelsOf, marksOf, partLabels } from './labels-of-chain.ts';
 import { sheetPlace, type SheetPlace } from './sheet-place.ts';
-import type { Alignment, SideViewChain, SideViewDimension, SideViewHandle, SideViewShown } from './side-view.ts';
+import type { SideViewShown } from './shown.ts';
+import type { SideViewChain, SideViewDimension, SideViewHandle } from './side-view.ts';
 
 /** One chain with everything that belongs to it, placed. */
 export interface ChainLayout extends ChainDrawing {

@@ -2,7 +2,8 @@ import type { ElementPoints, PlacedPupil, PrincipalPoints } from '#core/rig/elem
 import type { Outline } from './outlines.ts';
 import type { Lettered, Stroke } from './shapes.ts';
 import type { SheetPlace } from './sheet-place.ts';
-import type { SideViewChain, SideViewShown } from './side-view.ts';
+import type { SideViewShown } from './shown.ts';
+import type { SideViewChain } from './side-view.ts';
 
 /** The lens by whose height principal planes are drawn, pixels. */
 function lensHalf(outlines: readonly Outline[], { positions }: SideViewChain, part: number): number {

@@ -2,7 +2,8 @@ import { rayThrough, type RayPath } from '#core/rig/ray-paths.ts';
 import { coneOnSheet, rayOnSheet } from './rays-on-sheet.ts';
 import type { Stroke } from './shapes.ts';
 import type { SheetPlace } from './sheet-place.ts';
-import type { SideViewChain, SideViewShown } from './side-view.ts';
+import type { SideViewShown } from './shown.ts';
+import type { SideViewChain } from './side-view.ts';
 
 /** All rays that are asked for. */
 export function raysOf(chain: SideViewChain, shown: SideViewShown, place: SheetPlace): readonly Stroke[] {

@@ -1,7 +1,8 @@
 import { constructionRays } from '#core/rig/construction-rays.ts';
 import { strokeOf } from './rays-of-chain.ts';
 import type { SheetPlace } from './sheet-place.ts';
-import type { DrawnRays, SideViewChain } from './side-view.ts';
+import type { DrawnRays } from './shown.ts';
+import type { SideViewChain } from './side-view.ts';
 
 /** How much of the height that sensor and sheet allow the point of the ruler's rays takes. */
 const pointHeight = 0.8;

@@ -3,10 +3,6 @@ import type { RigPositions } from '#core/rig/positions.ts';
 import type { AxialSpan } from '#core/rig/spans.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import type { Range } from '#site/state/address.ts';
-import type { aboutSubject } from './around-subject.ts';
-import type { glassOnSheet } from './glass-on-sheet.ts';
-import type { SheetPlace } from './sheet-place.ts';
-import type { Stroke } from './shapes.ts';
 
 /** One chain to be drawn: plain data, places in mm from the sensor as the rig engine gives them. */
 export interface SideViewChain {
@@ -21,11 +17,11 @@ export interface SideViewChain {
   readonly field?: string;
   /** What a reader must know of it that the rig does not say, in a few words. */
   readonly notice?: string;
-  /** The glass of lenses whose surfaces are known, drawn by what stands in `glass` of {@link SideViewShown}. */
+  /** The glass of lenses whose surfaces are known, drawn by `glass` of what is shown. */
   readonly glass?: readonly PlacedGlass[];
   /** Rays traced exactly through that glass. */
   readonly glassRays?: readonly PlacedRay[];
-  /** A circle about the subject; drawn by what stands in `about` of {@link SideViewShown}. */
+  /** A circle about the subject; drawn by `about` of what is shown. */
   readonly around?: Around;
   /** Whether lines from the subject to the rim show what of the sky the lens hides from it, by `about`, too. */
   readonly hidesSky?: boolean;
@@ -55,31 +51,6 @@ export interface Around {
   readonly words?: readonly string[];
 }
 
-/** What is drawn besides bodies, sensor, sharp plane and axis. */
-export interface SideViewShown {
-  readonly rays?: readonly SideViewRays[];
-  /** H and H' of the rig as one lens, or of everything in it that bends light. */
-  readonly planes?: 'rig' | 'each';
-  /** F and F' of the same. */
-  readonly foci?: boolean;
-  /** The limiting stop as subject and sensor see it. */
-  readonly pupils?: boolean;
-  /** What draws circles about subjects and what a lens hides from them, `around-subject.ts`; and glass, `glass-on-sheet.ts`: from figures that have such, so that no other loads it. */
-  readonly about?: typeof aboutSubject;
-  readonly glass?: typeof glassOnSheet;
-}
-
-export type SideViewRays =
-  /** the marginal rays, and the cone between them */
-  | 'cone'
-  /** through the middle of the stop to the end of the picture */
-  | 'chief'
-  /** what `ruled-rays.ts` and the like draw, which other figures do not load */
-  | DrawnRays;
-
-/** Draws rays of a chain. */
-export type DrawnRays = (chain: SideViewChain, shown: SideViewShown, place: SheetPlace) => readonly Stroke[];
-
 /** Something that can be taken hold of. */
 export interface SideViewHandle {
   /** The subject, the circle about it, or a part by its place in the chain. */
@@ -101,6 +72,3 @@ export interface SideViewHandle {
   /** The hand is *moved* pixels from where it took hold, and has let go there once *isHeld* is false: for what may be pulled off the drawing. */
   readonly onpull?: (moved: { readonly x: number; readonly y: number }, isHeld: boolean) => void;
 }
-
-/** How several chains stand above each other. */
-export type Alignment = 'sensor' | 'subject';
