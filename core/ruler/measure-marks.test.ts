@@ -4,6 +4,7 @@ import { closeTo } from '#tests/support/close-to.ts';
 import { noCombWords } from './find-comb.ts';
 import { measureMarks } from './measure-marks.ts';
 import type { GreyPhotograph } from './photograph.ts';
+import { placesOfMarks } from './places-of-marks.ts';
 
 describe('measureMarks', () => {
   it('says in words that it finds none beside the ruler, on a line too short, and on an even ground', () => {
