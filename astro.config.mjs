@@ -15,7 +15,6 @@ import { ownCopies } from './site/build/own-copies.ts';
 import { partsInOrder } from './site/build/parts-in-order.ts';
 import { problemTexts } from './site/build/problem-texts.ts';
 import { setWithinExamples } from './site/build/set-within-examples.ts';
-import { spareSvelte } from './site/build/spare-svelte.ts';
 import { stylesOnce } from './site/build/styles-once.ts';
 import { plainImports } from './site/build/plain-imports.ts';
 import { plainMarkup } from './site/build/plain-markup.ts';
@@ -40,7 +39,7 @@ const storedChunk = {
 const practiceChunk = {
   name: 'practice',
   // Sheets and reviews of many lessons are of the page that has them.
-  test: /core.practice.(?!review|versions)|site.(?:controls.practice|state.progress)/,
+  test: /core.practice.(?!review|versions)|site.(?:controls.practice.(?!working)|state.progress)/,
 };
 
 /** By itself: a figure may deal with chance, too, and shall not bring the problems with it. */
@@ -153,7 +152,6 @@ export default defineConfig({
       katexWoff2(),
       subsetFonts(),
       leavePrintedTextBehind(),
-      spareSvelte(),
       stylesOnce(),
       plainImports(),
     ],

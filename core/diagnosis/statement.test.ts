@@ -40,12 +40,149 @@ describe('a statement', () => {
     expect(fine('shutter 1/125')).toBe(0);
   });
 
+  it.each([
+    ['24 MP', 'pixel-pitch 0.006'],
+    ['24 MP on 23.5 x 15.6 mm', 'sensor-width 23.5?; sensor-height 15.6; pixel-pitch 0.00390832'],
+    ['full frame, 24 megapixels', 'sensor-width 36; sensor-height 24; pixel-pitch 0.006'],
+    ['6000 px, sensor 36 mm wide', 'sensor-width 36; pixel-pitch 0.006'],
+    ['500 px, sensor width 10 mm', 'sensor-width 10; pixel-pitch 0.02'],
+    ['499 px, sensor width 10 mm', 'edge-shift 499; sensor-width 10'],
+    ['edge shift 600 px', 'edge-shift 600'],
+    ['1200 px', 'pixel-pitch 0.03'],
+    ['1199 px', 'unread 1199 px'],
+    ['3456 MP', 'pixel-pitch 0.0005'],
+    ['3457 MP', 'unread 3457 MP'],
+    ['24 MP, pixel pitch 4 µm', 'pixel-pitch 0.004'],
+    ['24 MP, 45 MP', 'pixel-pitch 0.006'],
+  ])('takes pixels for how far they are apart, on 36 × 24 mm where no sensor is spoken of: %s', (text, expected) => {
+    expect(read(text)).toBe(expected);
+  });
+
+  it('says how wide pixels would be that there are none of', () => {
+    expect(readStatement('1000 px').unread[0]?.because).toMatch(/36.µm/);
+  });
+
   it('says what a refused number may be', () => {
     const [refused] = readStatement('magnification 1000').unread;
     expect(refused?.quantity).toBe('magnification');
     expect(refused?.because).toContain('Magnification takes');
     expect(readStatement('0.72').unread[0]?.because).toContain('Of what is it?');
     expect(readStatement('APS-C, 60 mm').unread[0]?.because).toContain('width and height');
+  });
+
+  it('keeps the words of a number, the number, and what else these words and it could be', () => {
+    const [converter, long] = readStatement('2x converter 40 mm long').numbers;
+    expect(converter).toMatchObject({ written: '2× converter', number: '2×', isSaid: true, alsoNamed: [] });
+    expect(long).toMatchObject({ quantity: 'converter-length', written: '40 mm long', alsoNamed: ['subject-width'] });
+    const [flash, away] = readStatement('guide number 12, 300 mm away').numbers;
+    expect(flash?.quantity).toBe('guide-number');
+    expect(away).toMatchObject({ quantity: 'flash-distance', value: 300, alsoNamed: ['working-distance'] });
+    expect(readStatement('300 mm away').numbers[0]).toMatchObject({ quantity: 'working-distance', isSaid: true });
+    expect(readStatement('36 x 24').numbers).toMatchObject([
+      { quantity: 'sensor-width', isSaid: false },
+      { quantity: 'sensor-height', isSaid: true },
+    ]);
+    expect(readStatement('1000 x 2000 mm').numbers).toMatchObject([
+      { quantity: 'field-width', value: 1000 },
+      { quantity: 'field-height', value: 2000 },
+    ]);
+  });
+
+  it('adds rings and close-up lenses, and takes one of anything else', () => {
+    expect(readStatement('ring 12 mm, tube 20 mm').numbers).toMatchObject([
+      { value: 32, written: 'ring 12 mm + tube 20 mm', number: expect.stringMatching(/^32.mm$/) as string },
+    ]);
+    expect(readStatement('close-up lenses +2 and +4 on a 200 mm lens').numbers.map(({ value }) => value)).toEqual([
+      6, 200,
+    ]);
+    const twice = readStatement('w 100 and w 200');
+    expect(twice.numbers.map(({ value }) => value)).toEqual([100]);
+    expect(twice.unread).toEqual([
+      { written: 'w 200', because: '“w 200” is the second of its kind: only one can be used.' },
+    ]);
+    // The wider of two openings is what the lens has at most, if it is said first.
+    expect(read('aperture f/2.8, aperture f/8')).toBe('max-aperture 2.8; f-number 8');
+    expect(read('aperture f/8, aperture f/2.8')).toBe('f-number 8; unread aperture f/2.8');
+  });
+
+  it.each([
+    ['two 10 dpt', 'close-up-power 20; setup close-up lens'],
+    ['2 +3,5 diopter', 'close-up-power 7; setup close-up lens'],
+    ['two 3dpt close-up lenses', 'close-up-power 6; setup close-up lens'],
+    ['two 2 dioptres', 'close-up-power 4; setup close-up lens'],
+    ['two rings of 12.5 mm', 'extension 25'],
+    ['two rings of 12mm', 'extension 24'],
+    ['close-up lens, 100 mm, +3', 'focal-length 100?; close-up-power 3; setup close-up lens'],
+    ['+3', 'unread +3'],
+    [
+      '28 mm reversed, 24 mm f/8',
+      'reversed-lens.focal-length 28?; main-lens.focal-length 24; f-number 8; setup reversed lens',
+    ],
+  ])(
+    'adds what there are two of, and takes a sign for a close-up lens where one is spoken of: %s',
+    (text, expected) => {
+      expect(read(text)).toBe(expected);
+    },
+  );
+
+  it.each([
+    [
+      'own magnification 0.2, 100 mm lens at 1:2 with 36 mm rings',
+      'focus-magnification 0.2; focal-length 100; magnification 0.5?; extension 36',
+    ],
+    ['100 mm lens at f/8, 1:2, 36 mm rings', 'focal-length 100; f-number 8; magnification 0.5?; extension 36'],
+    ['closest focus 0.3 m, 1:2', 'focus-distance 300; magnification 0.5?'],
+    ['closest focus to 1:2', 'focus-magnification 0.5?'],
+    ['nearest focusing at 0.5x', 'focus-magnification 0.5?'],
+    ['100mm at 1:2, 20 mm ring', 'focal-length 100?; focus-magnification 0.5?; extension 20'],
+    ['lens focused at 1:2, 20 mm ring', 'focus-magnification 0.5?; extension 20'],
+    ['focussed to 1:2, 20 mm ring', 'focus-magnification 0.5?; extension 20'],
+    ['prime at 1:4, ring 12 mm', 'focus-magnification 0.25?; extension 12'],
+  ])('knows by what stands before it whether a lens by itself gives it: %s', (text, expected) => {
+    expect(read(text)).toBe(expected);
+  });
+
+  it.each([
+    ['wavelength 550', 'wavelength 0.00055'],
+    ['wavelength 0.00055', 'wavelength 0.00055'],
+    ['pixel pitch 4', 'pixel-pitch 0.004'],
+    ['pixel pitch 0.004', 'pixel-pitch 0.004'],
+    ['2x converter, 300 mm long', 'converter-factor 2; subject-width 300'],
+    ['50 mm lens 40 mm long', 'focal-length 50; subject-width 40'],
+    ['gn 12, far away 300 mm', 'guide-number 12; working-distance 300; setup far subject'],
+    ['a wall 300 mm away, gn 12', 'working-distance 300; guide-number 12'],
+    ['36 x 24 mm, 23 x 15 mm', 'sensor-width 36?; sensor-height 24; unread 23 mm; unread 15 mm'],
+    ['n = 1.5, n', 'refractive-index 1.5; asks frame-count'],
+  ])('takes a bare number in the unit of screens or of books, and a word where it stands: %s', (text, expected) => {
+    expect(read(text)).toBe(expected);
+  });
+
+  it('tells what a lens gives by itself from what it gives with something on it', () => {
+    expect(read('100 mm lens at 1:2')).toBe('focal-length 100; magnification 0.5?');
+    expect(read('100 mm lens at 1:2 with 36 mm rings')).toBe(
+      'focal-length 100; focus-magnification 0.5?; extension 36',
+    );
+    expect(read('magnification 1:2 with 36 mm rings')).toBe('magnification 0.5; extension 36');
+    expect(readStatement('closest focus at 1:2').numbers).toMatchObject([
+      { quantity: 'focus-magnification', others: ['magnification'] },
+    ]);
+    expect(read('closest focus 0.15x, closest focus?')).toBe('focus-magnification 0.15?');
+    expect(read('closest focus 0.3 m')).toBe('focus-distance 300');
+  });
+
+  it('asks of a size that is none, unless another says it', () => {
+    expect(readStatement('APS-C').unread).toMatchObject([{ written: 'APS-C', quantity: 'sensor-width' }]);
+    expect(read('APS-C, crop factor 1.5')).toBe('crop-factor 1.5');
+    expect(read('full frame')).toBe('sensor-width 36; sensor-height 24');
+    expect(readStatement('m 1000').unread).toMatchObject([{ written: 'm 1000', quantity: 'magnification' }]);
+    expect(readStatement('0.72').unread[0]).not.toHaveProperty('quantity');
+  });
+
+  it('asks for what is named and has no number', () => {
+    expect(read('what magnification?')).toBe('asks magnification');
+    expect(read('magnification, m 0.5')).toBe('magnification 0.5');
+    expect(read('m 1000, magnification')).toBe('unread m 1000');
+    expect(read('n 1.5, magnification')).toContain('asks magnification');
   });
 
   it('offers what else an unnamed length could be', () => {

@@ -144,8 +144,13 @@ export function readStatement(text: string): Statement {
       quantity: 'sensor-width',
     });
   }
+  const pitches = pitchOf(pixels, numbers);
+  for (const { value, written } of pitches.filter(({ value }) => !isPitch(value))) {
+    const pitch = printQuantity('pixel-pitch', value);
+    unread.push({ written, because: `“${written}” would be pixels ${pitch} wide: sensors have some of 0.5 to 30 µm.` });
+  }
   return {
-    numbers: [...numbers, ...pitchOf(pixels, numbers)],
+    numbers: [...numbers, ...pitches.filter(({ value }) => isPitch(value))],
     asked: askedIn(tidy, written).filter(
       (id) =>
         ![...numbers, ...unread].some(({ quantity }) => quantity === id) &&
@@ -333,8 +338,11 @@ const pixelUnits = /^(?:mp|mpx|megapixels?|px|pixels?)$/;
 function countsPixels({ number, before, after }: Clause): boolean {
   if (namedBy(number.text, before, after).some((id) => quantityOf(id).base === 'px')) return false;
   if (/^ ?(?:per|\/) ?mm/i.test(after)) return false;
-  return pixelUnits.test(number.unit) && (/^m/.test(number.unit) || asPlainNumber(number) >= 500);
+  return pixelUnits.test(number.unit) && (number.unit.startsWith('m') || asPlainNumber(number) >= 500);
 }
+
+/** mm; what lies beyond is a slip of the pen, or no sensor. */
+const isPitch = (value: number): boolean => value >= 0.0005 && value <= 0.03;
 
 function pitchOf(clauses: readonly Clause[], numbers: readonly StatedNumber[]): readonly StatedNumber[] {
   const [first] = clauses;
@@ -342,9 +350,8 @@ function pitchOf(clauses: readonly Clause[], numbers: readonly StatedNumber[]): 
   const side = (id: QuantityName, usual: number) => numbers.find(({ quantity }) => quantity === id)?.value ?? usual;
   const [width, height] = [side('sensor-width', 36), side('sensor-height', 24)];
   const count = asPlainNumber(first.number);
-  const isTotal = /^m/.test(first.number.unit);
+  const isTotal = first.number.unit.startsWith('m');
   const value = isTotal ? Math.sqrt((width * height) / (count * 1e6)) : width / count;
-  if (!(value >= 0.0005 && value <= 0.03)) return [];
   return [{ ...nothingElse, written: first.number.text, number: first.number.text, quantity: 'pixel-pitch', value }];
 }
 
@@ -355,8 +362,12 @@ function inNumbers(text: string): string {
     /\b(?:two|2) (\+?\d+(?:[.,]\d+)?) ?-?(dpt|d|dioptres?|diopters?)\b/gi,
     '$1 $2 close-up lens and $1 $2',
   );
+  const ringed = twice.replace(
+    /\b(?:two|2) (?:extension )?(?:rings|tubes) of (\d+(?:[.,]\d+)? ?mm)\b/gi,
+    '$1 of rings and $1 of rings',
+  );
   return sizesInWords
-    .reduce((all, [words, size]) => all.replace(words, ` ${size} `), twice)
+    .reduce((all, [words, size]) => all.replace(words, ` ${size} `), ringed)
     .replace(/ +/g, ' ')
     .trim();
 }

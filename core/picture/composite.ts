@@ -78,7 +78,7 @@ export function closeSurface({ open, left }: Layers): void {
 export function fillOpen({ light, open }: Layers): void {
   for (let at = 0; at < open.length; at++) {
     const met = 1 - open[at]!;
-    if (met < 0.01 || met === 1) continue;
+    if (met < 0.01) continue;
     for (const plane of light) plane[at] = plane[at]! / met;
   }
 }

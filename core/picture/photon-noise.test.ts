@@ -49,6 +49,12 @@ describe('withNoise', () => {
     expect(400 * mean).toEqual(closeTo(100, { absolute: (5 * Math.sqrt(500)) / Math.sqrt(1200), because }));
   });
 
+  it('is the counts themselves where reading adds nothing', () => {
+    const chance = chanceFrom(3);
+    const { light } = withNoise(picture, { ...lifeSize, electronsAtWhite: 400, seed: 3 });
+    expect(light).toEqual(picture.light.map(() => count(100, chance) / 400));
+  });
+
   it('draws the same light whether reading adds to it or not at all', () => {
     const view = { ...lifeSize, electronsAtWhite: 400, seed: 3 };
     expect(withNoise(picture, { ...view, readNoise: 0 }).light).toEqual(withNoise(picture, view).light);

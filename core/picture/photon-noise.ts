@@ -31,10 +31,8 @@ export function withNoise(picture: Picture, { electronsAtWhite, readNoise = 0, s
  * curve of the same variance (Box and Muller) and rounded: the skewness that this leaves out is 1/√expected, an eighth and less.
  */
 export function count(expected: number, chance: () => number): number {
-  if (!(expected > 0)) return 0;
-  if (expected >= many) {
-    return Math.max(0, Math.round(expected + Math.sqrt(expected) * bell(chance)));
-  }
+  // Of 32 random bits no bell curve reaches eight of its deviations: such a count is never below zero.
+  if (expected >= many) return Math.round(expected + Math.sqrt(expected) * bell(chance));
   const least = Math.exp(-expected);
   let electrons = 0;
   for (let product = chance(); product > least; product *= chance()) electrons++;

@@ -42,6 +42,26 @@ describe('a projected surface', () => {
     }
   });
 
+  it('finds the place of a height on what is twisted, too', () => {
+    const twisted = (x: number, y: number) => 4 + x / 20 + y / 30 + (x * y) / 300;
+    const across = seen({ light: (x) => 0.5 + x / 200, height: twisted });
+    const down = seen({ light: (_, y) => 0.5 + y / 200, height: twisted });
+    for (let y = -20; y <= 20; y += 5)
+      for (let x = -30; x <= 30; x += 5) {
+        const at = (y + 20) * 61 + x + 30;
+        const [placeX, placeY] = [across.light[0]!, down.light[0]!].map((light) => (light[at]! - 0.5) * 200);
+        const height = twisted(placeX!, placeY!);
+        expect(across.height[at]).toEqual(closeTo(height, { absolute: 0.01, because: 'the search stops there' }));
+        for (const [place, seenAt] of [
+          [placeX!, x],
+          [placeY!, y],
+        ] as const)
+          expect(place * scaleAt(view, height)).toEqual(
+            closeTo(seenAt, { absolute: 0.02, because: 'the search stops at a hundredth of a sample' }),
+          );
+      }
+  });
+
   it('looks the same from the left and from the right of an outline that stands high', () => {
     const { coverage } = seen({
       light: () => 1,

@@ -62,11 +62,11 @@ function finer(samples: Float64Array, spacing: number, times: number, highest: n
     const c = samples[k + 1]!;
     const d = samples[k + 2]!;
     const a = k > 0 ? samples[k - 1]! : 3 * b - 3 * c + d;
-    for (let j = 0; j < times && k * times + j < values.length; j++) {
+    for (let j = 0; j < times; j++) {
       const x = j / times;
       values[k * times + j] = b + 0.5 * x * (c - a + x * (2 * a - 5 * b + 4 * c - d + x * (3 * (b - c) + d - a)));
     }
   }
-  if (known * times < values.length) values[known * times] = samples[known]!;
+  values[known * times] = samples[known]!;
   return { step, values };
 }

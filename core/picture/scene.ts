@@ -30,7 +30,8 @@ export function requireScene({ columns, rows, pitch, surfaces }: Scene): {
   readonly high: number;
 } {
   const size = columns * rows;
-  if (!(Number.isInteger(size) && size > 0 && pitch > 0 && pitch < Infinity && surfaces.length > 0))
+  const isGrid = [columns, rows].every((count) => Number.isInteger(count) && count > 0);
+  if (!(isGrid && pitch > 0 && pitch < Infinity && surfaces.length > 0))
     throw new RangeError(
       `a scene of ${columns} × ${rows} samples ${pitch} mm apart on ${surfaces.length} surfaces is none`,
     );

@@ -55,6 +55,22 @@ describe('slicesOf', () => {
     expect(ratio(0)).toEqual(closeTo(ratio(1), { relative: 0.05, because: 'sinh is nearly an exponential there' }));
   });
 
+  it('takes steps by what a pixel and diffraction hide together', () => {
+    for (const [pitch, effectiveFNumber] of [
+      [0.03, 8],
+      [0.002, 64],
+    ] as const) {
+      // The pixel, and twice λN: 8.9 and 71 µm.
+      const hidden = Math.hypot(pitch, 2 * 0.000555 * effectiveFNumber);
+      const { blurs } = slicesOf({ ...view, pitch, effectiveFNumber }, 0, 10, 24);
+      const places = blurs.map((blur) => Math.asinh(blur / hidden));
+      const steps = places.slice(1).map((place, k) => place - places[k]!);
+      const sharp = blurs.findIndex((blur) => Math.abs(blur) < 1e-12);
+      for (const side of [steps.slice(0, sharp), steps.slice(sharp)])
+        for (const step of side) expect(step).toEqual(closeTo(side[0]!, { relative: 1e-9, because: 'rounding' }));
+    }
+  });
+
   it('is one slice for what is flat, and few where depth hardly shows', () => {
     expect(slicesOf(view, 2, 2, 24).blurs).toHaveLength(1);
     expect(slicesOf(view, 2, 2, 24).blurs[0]).toEqual(

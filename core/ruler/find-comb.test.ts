@@ -41,34 +41,27 @@ describe('findComb', () => {
     );
   });
 
-  const kinds: Readonly<Record<string, (chance: () => number) => () => number>> = {
-    noise: (chance) => chance,
-    'smooth noise': (chance) => {
-      let value = 0;
-      return () => (value = 0.8 * value + chance() - 0.5);
-    },
-    'a wandering tone': (chance) => {
-      let value = 0;
-      return () => (value += chance() - 0.5);
-    },
-    'uneven bars': (chance) => {
-      let [value, left] = [0, 0];
-      return () => {
-        if (left-- <= 0) [value, left] = [1 - value, 2 + 12 * chance()];
-        return value + 0.02 * chance();
-      };
-    },
-    'one edge': (chance) => {
-      let at = 0;
-      return () => (at++ > 150 ? 1 : 0) + 0.01 * chance();
-    },
-  };
-  it.each(Object.entries(kinds))('finds no comb in %s', (_, make) => {
-    const found = Array.from({ length: 25 }, (_, seed) => {
-      const next = make(chanceFrom(seed));
-      return findComb(Float64Array.from({ length: 300 + 20 * seed }, next)).outcome;
-    });
-    expect(found.filter((outcome) => outcome === 'comb').length).toBeLessThanOrEqual(0);
+  it('finds the comb that it is told to be near, and none but that', () => {
+    const shape = { cycles: 60.5, drift: 0.1 };
+    const profile = profileOf(shape, 900, 0.02, 1);
+    const found = findComb(profile, { cycles: 60.6, drift: 0.1 });
+    expect(found).toMatchObject({ outcome: 'comb', cycles: closeTo(60.5, { relative: 1e-3, because: 'noise' }) });
+    expect(findComb(profile, { cycles: 100, drift: 0 })).toEqual({ outcome: 'no comb', because: 'no pattern' });
+  });
+
+  it('finds none in noise, and none of so few marks or so fine ones that chance would do', () => {
+    const chance = chanceFrom(5);
+    const noise = Float64Array.from({ length: 400 }, chance);
+    expect(findComb(noise)).toEqual({ outcome: 'no comb', because: 'no pattern' });
+    const of = (cycles: number) => findComb(profileOf({ cycles, drift: 0 }, 400, 0.001, 1), { cycles, drift: 0 });
+    expect(of(7)).toEqual({ outcome: 'no comb', because: 'too short' });
+    expect(of(8).outcome).toBe('comb');
+    // Seen aslant, so that marks 2.55 samples apart in the middle are 2.3 apart at one end.
+    const aslant = { cycles: 399 / 2.55, drift: 0.1 };
+    const fine = Float64Array.from({ length: 400 }, (_, at) =>
+      Math.cos(2 * Math.PI * marksAt(aslant, sampleAt(at, 400))),
+    );
+    expect(findComb(fine, aslant)).toEqual({ outcome: 'no comb', because: 'too fine' });
   });
 
   it('says that a line is too short, and that one tone has no marks', () => {

@@ -118,6 +118,11 @@ describe('twoPlacesScale', () => {
     expect(magnification.value).toEqual(closeTo(0.6, rounding));
     expect(fieldWidth.value).toEqual(closeTo(60, rounding));
     expect(magnification.standardError).toEqual(closeTo((0.6 * Math.SQRT2) / 3000, rounding));
+    // 6000 pixels on 60 mm; and what is set to two pixels is half as well known.
+    expect(twoPlacesScale(given).pixelsPerMillimetre.value).toEqual(closeTo(100, rounding));
+    expect(twoPlacesScale({ ...given, setTo: 2 }).magnification.standardError).toEqual(
+      closeTo((1.2 * Math.SQRT2) / 3000, rounding),
+    );
   });
 
   it('agrees with the marks between the two places', () => {

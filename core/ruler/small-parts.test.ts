@@ -43,6 +43,25 @@ describe('solveSymmetric', () => {
 });
 
 describe('withoutSlowPart', () => {
+  it('takes the mean over one mark away, at the ends that of the nearest whole one', () => {
+    // A step in the middle, marks ten samples wide: by hand, a mean over ten that takes in n of the upper ones is n/10.
+    const step = Float64Array.from({ length: 101 }, (_, at) => Number(at >= 50));
+    const level = withoutSlowPart(step, { cycles: 10, drift: 0 });
+    const rounding = { absolute: 1e-12, because: 'rounding' };
+    expect([0, 5, 44, 56, 100].map((at) => Math.abs(level[at]!) < 1e-12)).toEqual([true, true, true, true, true]);
+    expect(level[49]).toEqual(closeTo(-0.45, rounding));
+    expect(level[50]).toEqual(closeTo(1 - 0.55, rounding));
+    expect(level[53]).toEqual(closeTo(1 - 0.85, rounding));
+    const slope = withoutSlowPart(
+      step.map((_, at) => at),
+      { cycles: 10, drift: 0 },
+    );
+    expect(slope[0]).toEqual(closeTo(0 - 4.5, rounding));
+    expect(slope[3]).toEqual(closeTo(3 - 4.5, rounding));
+    expect(slope[60]).toEqual(closeTo(0, { absolute: 1e-9, because: 'rounding' }));
+    expect(slope[100]).toEqual(closeTo(100 - 95.5, { absolute: 1e-9, because: 'rounding' }));
+  });
+
   it('leaves a comb as it is and takes a shadow away', () => {
     const comb = wave(() => 1);
     const level = withoutSlowPart(
@@ -90,5 +109,36 @@ describe('longRunVariance', () => {
     const [alone] = longRunVariance([ones, tilt], runs, 0, 2);
     const [together] = longRunVariance([ones, tilt], runs, 6, 2);
     expect(together).toBeGreaterThan(3 * alone);
+  });
+
+  it('counts a lag of l by 1 − l/(L + 1), on both sides, and by n/(n − unknowns) in all', () => {
+    // By hand, for the mean of four readings 1, 2, 0, −1 and beside it the last one alone: H = (4 1; 1 1), H⁻¹ = (1 −1; −1 4)/3.
+    const [one, other] = [Float64Array.of(1, 1, 1, 1), Float64Array.of(0, 0, 0, 1)];
+    const readings = Float64Array.of(1, 2, 0, -1);
+    // S = Σ squares + 2·½·Σ neighbours' products: u (1 2 0 −1): 6 + 2; v (0 0 0 −1): 1 + 0; uv: 1 + ½(0 + 0).
+    const [uu, uv, vv] = [8, 1, 1];
+    const factor = 4 / (4 - 2) / 9;
+    const rounding = { relative: 1e-12, because: 'rounding' };
+    const [first, both, second] = longRunVariance([one, other], readings, 1, 2);
+    expect(first).toEqual(closeTo(factor * (uu - 2 * uv + vv), rounding));
+    expect(both).toEqual(closeTo(factor * (-uu + 5 * uv - 4 * vv), rounding));
+    expect(second).toEqual(closeTo(factor * (uu - 8 * uv + 16 * vv), rounding));
+  });
+
+  it('is the same for readings taken in the other order, whatever hangs together', () => {
+    const readings = ones.map((_, at) => Math.sin(at) + (at % 7 === 0 ? 1 : 0));
+    const there = longRunVariance([ones, tilt], readings, 4, 2);
+    const back = longRunVariance([ones, tilt.map((one) => -one)], readings.toReversed(), 4, 2);
+    expect(back[0]).toEqual(closeTo(there[0], { relative: 1e-9, because: 'rounding' }));
+    expect(back[1]).toEqual(closeTo(there[1], { relative: 1e-9, because: 'rounding' }));
+    expect(back[2]).toEqual(closeTo(there[2], { relative: 1e-9, because: 'rounding' }));
+  });
+
+  it('takes any number of samples to hang together, and as many unknowns as readings', () => {
+    for (const together of [-3, 0.2, 1e6]) {
+      for (const value of longRunVariance([ones, tilt], ones.map(Math.sin), together, 100))
+        expect(Number.isFinite(value)).toBe(true);
+    }
+    expect(longRunVariance([ones, tilt], tilt, -3, 2)).toEqual(longRunVariance([ones, tilt], tilt, 0, 2));
   });
 });

@@ -28,6 +28,10 @@ export function coreOfAllLessons(): ReadonlySet<string> {
   return reached;
 }
 
+/** What of the site holds numbers and functions alone, and few lessons have: as small as a formula. */
+const alsoOwn =
+  /\/site\/(?:state\/(?:crate-\w+|edges|lens-in-use|lens-marks|metered|rung-giving|stands-out)|controls\/styled|figures\/(?:plot\/along-line|side-view\/lens-on-camera))\.ts$/;
+
 const ownOf = /[?&]in=([a-z0-9-]+)/;
 const pageOf = /\/lessons\/([a-z0-9-]+)\/(?:figures\/|bench\.svelte\.ts)/;
 
@@ -37,7 +41,10 @@ const pageOf = /\/lessons\/([a-z0-9-]+)\/(?:figures\/|bench\.svelte\.ts)/;
  */
 export function ownCopy(importer: string, file: string, shared: ReadonlySet<string>): string | undefined {
   const lesson = (ownOf.exec(importer) ?? pageOf.exec(importer))?.[1];
-  const isOwn = (file.startsWith(core) && !shared.has(file)) || file === `${root}/lessons/${lesson}/problems.ts`;
+  const isOwn =
+    (file.startsWith(core) && !shared.has(file)) ||
+    alsoOwn.test(file) ||
+    file === `${root}/lessons/${lesson}/problems.ts`;
   return lesson !== undefined && isOwn && file.endsWith('.ts') ? `${file}?in=${lesson}` : undefined;
 }
 
@@ -55,6 +62,8 @@ export function ownCopies(): Plugin {
     enforce: 'pre',
     apply: 'build',
     applyToEnvironment: ({ name }) => name === 'client',
+    // A lesson's problems may take from the page's own script what both need.
+    options: (options) => ({ ...options, preserveEntrySignatures: 'allow-extension' }),
     buildStart() {
       shared = coreOfAllLessons();
     },

@@ -3,7 +3,7 @@ declare module 'subset-font' {
     font: Buffer,
     text: string,
     options: {
-      targetFormat: 'woff2';
+      targetFormat: 'truetype';
       variationAxes?: Record<string, number | { min: number; max: number }>;
       /** Four letters each, as OpenType names features; the others are left out. */
       keepFeatures?: readonly string[];
@@ -13,4 +13,9 @@ declare module 'subset-font' {
     },
   ): Promise<Buffer>;
   export { subsetFont as default };
+}
+
+declare module 'fontverter' {
+  /** The font in the other format. */
+  export function convert(font: Buffer, format: 'truetype' | 'woff2'): Promise<Buffer>;
 }

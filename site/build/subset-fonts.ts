@@ -1,9 +1,11 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { basename, dirname, join, relative, sep } from 'node:path';
+import { convert } from 'fontverter';
 import subsetFont from 'subset-font';
 import type { Plugin } from 'vite';
 import { everyFormulaMarkup, formulaParts } from './formula-markup.ts';
+import { withPlainNames } from './plain-names.ts';
 import { shownCharacters } from './shown-characters.ts';
 
 const font = /\.woff2(?:\?url)?$/;
@@ -20,6 +22,9 @@ const keepFeatures = ['kern', 'liga', 'tnum'];
 const forMenus = ['STAT'];
 /** Spaces between two characters: one has none. */
 const forPairs = ['GDEF', 'GPOS'];
+
+/** `Main` for KaTeX_Main-Regular.woff2: enough to tell the fonts of a printed page apart. */
+const shortName = (file: string) => basename(file).replace(/^KaTeX_|-.*$/g, '');
 
 const resolveFrom = createRequire(import.meta.url).resolve;
 
@@ -44,14 +49,17 @@ export function subsetFonts(folder = 'node_modules/.cache/ring-and-ruler-fonts')
     const variationAxes = basename(file).includes('-wght-') ? weights : {};
     // Screens of today place points finely: no browser that shows these pages needs to be told how to round them.
     const part = await subsetFont(readFileSync(file), await charactersOf(file), {
-      targetFormat: 'woff2',
+      targetFormat: 'truetype',
       variationAxes,
       keepFeatures,
       noHinting: true,
       dropTables: zeroOnly.test(file) ? [...forMenus, ...forPairs] : forMenus,
     });
     mkdirSync(dirname(target), { recursive: true });
-    writeFileSync(target, part);
+    // Put in place whole: another build may be reading its own.
+    const beside = `${target}.${process.pid}`;
+    writeFileSync(beside, await convert(withPlainNames(part, shortName(file)), 'woff2'));
+    renameSync(beside, target);
     return target;
   }
 

@@ -5,12 +5,15 @@ import { expectLearnersSheet } from './walk/paper-sheet.ts';
 
 /** The dialogue that a button opens is closed by nobody here: what it would print is read instead. */
 async function printedBy(page: Page, button: string) {
+  await page.evaluate(() => delete document.documentElement.dataset['asked']);
   await page.getByRole('button', { name: button, exact: true }).click();
+  // What the paper needs may be fetched first.
+  await page.waitForSelector('[data-asked]');
   return readPdf(await page.pdf({ format: 'A4' }));
 }
 
 const open = async (page: Page, path: string) => {
-  await page.addInitScript(() => (window.print = () => undefined));
+  await page.addInitScript(() => (window.print = () => (document.documentElement.dataset['asked'] = '')));
   await page.goto(path);
   await expect(page.locator('.readings output').first()).toBeVisible();
 };

@@ -41,6 +41,7 @@ test.describe('problems of a lesson', () => {
     await comeToProblems(page);
     await expect(page.locator('.practice .notice')).toContainText('record of your problems');
     await page.locator('.practice').getByRole('button', { name: 'Show the working' }).click();
+    await expect(page.locator('[data-working]:not([hidden])')).toBeVisible();
     await page.reload();
     await comeToProblems(page);
     await expect(page.locator('.practice .score')).toContainText('1 tried');

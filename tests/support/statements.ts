@@ -10,6 +10,8 @@ export const statements: readonly (readonly [text: string, read: string])[] = [
   ['50mm lens + 36mm extension tubes at f/8', 'focal-length 50; extension 36; f-number 8'],
   ['50 mm lens with 12 mm and 20 mm rings', 'focal-length 50; extension 32?'],
   ['lens 35mm, rings 12mm and 20mm', 'focal-length 35; extension 32'],
+  ['two rings of 12 mm on a 50 mm lens', 'extension 24; focal-length 50'],
+  ['2 extension tubes of 16 mm', 'extension 32'],
   ['12 + 20 mm rings on a 60 mm lens', 'extension 32; focal-length 60'],
   ['rings of 68 mm, focal length 100 mm', 'extension 68; focal-length 100'],
   ['100mm macro lens at life size', 'focal-length 100; magnification 1'],

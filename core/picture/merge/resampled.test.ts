@@ -86,5 +86,9 @@ describe('the places a frame covers', () => {
     expect(coveredBy(100, 0.9)).toEqual({ first: 0, end: 100 });
     expect(coveredBy(100, 1)).toEqual({ first: 0, end: 100 });
     expect(coveredBy(101, 1.1)).toEqual({ first: 5, end: 96 });
+    // By hand: 49.5 − 50 · 89/100 is 5, whatever rounding makes of it; and of a frame so large one pixel is left, or none.
+    expect(coveredBy(100, 100 / 89)).toEqual({ first: 5, end: 95 });
+    expect(coveredBy(9, 50)).toEqual({ first: 4, end: 5 });
+    expect(coveredBy(10, 50)).toEqual({ first: 5, end: 5 });
   });
 });

@@ -40,7 +40,7 @@ export function resampled(picture: Picture, scale: number): Picture {
 export function coveredBy(length: number, scale: number): { readonly first: number; readonly end: number } {
   const middle = (length - 1) / 2;
   const first = Math.max(0, Math.ceil(middle - length / 2 / scale - 1e-9));
-  return { first: Math.min(first, Math.floor(length / 2)), end: length - Math.min(first, Math.floor(length / 2)) };
+  return { first, end: length - first };
 }
 
 function alongRows(from: Float32Array, into: Float32Array, columns: number, rows: number, { index, weight }: Taps) {

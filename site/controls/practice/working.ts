@@ -2,6 +2,7 @@ import type { Problem } from '#core/practice/problem.ts';
 import { workingNumbers } from '#core/practice/working.ts';
 import { fillLine } from '#site/controls/formula/line.ts';
 import { formulaLine } from '#site/state/formula-line.ts';
+import { hideWorkings } from './hide-workings.ts';
 
 const placeOf = ({ family }: Problem) => document.querySelector<HTMLElement>(`[data-working="${family.id}"]`);
 
@@ -35,8 +36,4 @@ export function workedCopy(problem: Problem): readonly HTMLElement[] {
   const steps = place ? stepsIn(place.cloneNode(true) as HTMLElement) : [];
   fill(steps, problem);
   return steps;
-}
-
-export function hideWorkings(): void {
-  for (const place of document.querySelectorAll<HTMLElement>('[data-working]')) place.hidden = true;
 }
