@@ -40,6 +40,7 @@ export const effectiveFNumberFromGuideNumberFormula = {
   gives: 'effective-f-number',
   from: ['guide-number', 'iso', 'flash-power', 'flash-distance'],
   tex: String.raw`\q{effective-f-number} = \frac{\q{guide-number}}{\q{flash-distance}/1000}\sqrt{\frac{\q{iso}}{100}\,\q{flash-power}}`,
+  metres: 'flash-distance',
   evaluate: effectiveFNumberFromGuideNumber,
   says: 'Guide number over distance in metres; one stop less power needs an aperture one stop wider.',
   source: 'ISO 1230 (from memory)',

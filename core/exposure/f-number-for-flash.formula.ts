@@ -39,6 +39,7 @@ export const fNumberForFlashFormula = {
   gives: 'f-number',
   from: ['guide-number', 'iso', 'flash-power', 'flash-distance', 'light-loss'],
   tex: String.raw`\q{f-number} = \frac{\q{guide-number}}{\q{flash-distance}/1000}\sqrt{\frac{\q{iso}}{100}\,\q{flash-power}}\;2^{-\q{light-loss}/2}`,
+  metres: 'flash-distance',
   evaluate: fNumberForFlash,
   says: 'Close up the lens has already lost light: open it by as many stops.',
   source: 'derived in core/exposure/README.md#flash',

@@ -33,6 +33,7 @@ export const flashPowerForFNumberFormula = {
   gives: 'flash-power',
   from: ['guide-number', 'iso', 'flash-distance', 'effective-f-number'],
   tex: String.raw`\q{flash-power} = \left(\frac{\q{effective-f-number}\,\q{flash-distance}/1000}{\q{guide-number}}\right)^2\frac{100}{\q{iso}}`,
+  metres: 'flash-distance',
   evaluate: flashPowerForFNumber,
   says: 'Near the subject a small part of the power is enough, and a shorter flash.',
   source: 'derived in core/exposure/README.md#flash',

@@ -43,6 +43,8 @@ export interface Formula<Ids extends QuantityName = QuantityName> {
    * three figures of it, and more only where the line takes them.
    */
   readonly constant?: { readonly value: number; readonly power: number };
+  /** The length that the equation takes in metres, `\q{id}/1000` in `tex`: pages show it in metres, without the 1000. */
+  readonly metres?: Ids;
   /** Where the equation says what the function answers, if that is not wherever it does: no page prints it elsewhere. */
   readonly holds?: (given: Named<Ids>) => boolean;
   /**

@@ -34,6 +34,7 @@ export interface LineFormula extends Pick<Formula, 'gives' | 'from'> {
   readonly evaluate: (given: never) => number;
   readonly holds?: (given: never) => boolean;
   readonly constant?: Formula['constant'];
+  readonly metres?: Formula['metres'];
 }
 
 /**
@@ -50,7 +51,7 @@ export function printedLine(
   formula: LineFormula,
   values: Readonly<Partial<Record<string, number>>>,
 ): PrintedLine | NoLine {
-  const { gives, from, constant } = formula;
+  const { gives, from, constant, metres } = formula;
   const first = constant ? 1 : 0;
   const lacking = from.find((name) => values[name] === undefined || !Number.isFinite(values[name]));
   if (lacking !== undefined) return { kind: 'lacking', of: lacking };
@@ -67,7 +68,8 @@ export function printedLine(
     // What falls between two printed values but for the dust of arithmetic may go either way.
     const roundsTo = (ours: number) =>
       [ours, ours * (1 + dust), ours * (1 - dust)].some((near) => isSame(printNumber(gives, near, options), text));
-    const print = (each: readonly number[]) => from.map((name, at) => printWith(name, given[name]!, each[at + first]!));
+    const print = (each: readonly number[]) =>
+      from.map((name, at) => (name === metres ? printInMetres : printWith)(name, given[name]!, each[at + first]!));
     // Its figures come first in the list, and are the first to be fewer.
     const printConstant = (each: readonly number[]) => Number(constant!.value.toPrecision(each[0]));
     const each = figuresFor(from.length + first, (tried) => {
@@ -110,6 +112,10 @@ function figuresFor(count: number, doThey: (figures: readonly number[]) => boole
 
 function printWith(name: QuantityName, value: number, figures: number): PrintedNumber {
   return printNumber(name, value, { figures, exact: figures > usualFigures });
+}
+
+function printInMetres(_: QuantityName, value: number, figures: number): PrintedNumber {
+  return { number: String(Number((value / 1000).toPrecision(figures))), unit: 'm' };
 }
 
 /** What a printed number stands for, base unit. Twelve figures: a factor of 1000 leaves no dust that a count would trip over. */

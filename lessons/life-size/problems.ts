@@ -135,7 +135,7 @@ const imageOnTheSensor = numberFamily({
   id: 'image-on-the-sensor',
   asks: 'image-width',
   question:
-    '{A thing} is {subject-width} wide. You photograph it at {magnification} with a camera whose crop factor is {crop-factor}. How wide is its image on the sensor?',
+    '{A thing} is {subject-width} wide. You photograph it at {magnification} with a camera whose crop factor is {crop-factor}. How wide is its image in the plane of the sensor?',
   givens: (draw) => ({
     ...draw.pick([
       { thing: 'drawing pin', 'subject-width': 10 },
@@ -171,7 +171,7 @@ const imageOnTheSensor = numberFamily({
   working: [
     {
       formula: imageWidthFormula,
-      note: 'The crop factor does not matter here. The image is m times as wide as the subject:',
+      note: 'The crop factor does not matter here: it says how much of the image the sensor catches. The image is m times as wide as the subject:',
     },
   ],
 });

@@ -116,7 +116,8 @@ const fNumberStoppedDown = {
 const stopsOn = numberFamily({
   id: 'stops-on',
   asks: 'f-number',
-  question: 'A lens is wide open at {max-aperture}. You stop down by {stopped-down}. Which f-number do you set?',
+  question:
+    'A lens is wide open at {max-aperture}. You stop down by {stopped-down}. To which f-number does that come, whether or not the ring has a mark there?',
   givens: (draw) => ({
     'max-aperture': draw.pick([2.2, 2.5, 3.2, 3.5, 3.8, 4.2, 4.5, 4.8, 5.2, 6.3]),
     // With two, three or four stops, multiplying by the stops would come out right, or nearly.

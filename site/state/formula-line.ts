@@ -17,15 +17,16 @@ export function formulaLine(formula: LineFormula, answers: Readonly<Record<strin
     : { words: inWords(line, formula, answers) };
 }
 
-/** A negative number that is put in stands in parentheses: it may follow a minus. */
+/** A negative number that is put in stands in parentheses: it may follow a minus. Stops that are put in are exponents: numbers alone. */
 function textsOf(
   numbers: Readonly<Record<string, PrintedNumber>>,
   gives: QuantityName,
 ): Readonly<Record<string, string>> {
   return Object.fromEntries(
     Object.entries(numbers).map(([name, { number, unit }]) => {
-      const text = unit === '' ? number : `${number}\u2009${unit}`;
-      return [name, number.startsWith('−') && name !== gives ? `(${text})` : text];
+      const isGiven = name !== gives;
+      const text = unit === '' || (isGiven && unit.startsWith('stop')) ? number : `${number}\u2009${unit}`;
+      return [name, isGiven && number.startsWith('−') ? `(${text})` : text];
     }),
   );
 }

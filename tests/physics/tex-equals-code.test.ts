@@ -94,3 +94,23 @@ describe.each(await everyFormula())('$path', ({ name, formula, exports }) => {
     );
   });
 });
+
+describe.each((await everyFormula()).filter(({ formula }) => formula.tex.includes('/1000') || formula.metres))(
+  'metres in $path',
+  ({ formula }) => {
+    it('are those of the length that is divided by 1000, which no page then prints', () => {
+      expect(formula.tex.match(/\\q\{([a-z.-]+)\}\/1000/)?.[1]).toBe(formula.metres);
+      expect(symbolicFormula(formula.tex)).not.toContain('1000');
+      expect(numericFormula(formula, {})).not.toContain('1000');
+    });
+  },
+);
+
+it.each((await everyFormula()).filter(({ formula }) => formula.from.some((id) => quantityOf(id).base === 'stops')))(
+  '$path takes stops in exponents alone, where they are printed without their unit',
+  ({ formula }) => {
+    const beside = formula.tex.slice(formula.tex.indexOf('=')).replaceAll(/\^\{(?:[^{}]|\{[^{}]*\})*\}/g, '');
+    for (const id of formula.from.filter((id) => quantityOf(id).base === 'stops'))
+      expect(beside).not.toContain(`\\q{${id}}`);
+  },
+);

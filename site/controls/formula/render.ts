@@ -14,6 +14,8 @@ import { widthOf } from './width.ts';
  */
 const quantityMark = /\\q\{([a-z.-]+)\}/g;
 const quantityPower = /\\q\{([a-z.-]+)\}\^/g;
+/** A length in metres, its millimetres over 1000. As an equation between quantities it stands as it is, and its number comes with its metres. */
+const inMetres = /(\\q\{[a-z.-]+\})\/1000/g;
 /** A constant written out in all its digits; in letters it is rounded, in a line it has as many as that takes. */
 const longConstant = /\d\.\d{6,}/g;
 const numberMark = /@([a-z.-]+)@/g;
@@ -29,7 +31,9 @@ const column = 30;
  * its part alone: *motion blur* is that of turning, sideways and subject. Throws what KaTeX throws on bad TeX.
  */
 export function symbolicFormula(tex: string): string {
-  const short = tex.replace(longConstant, (digits) => String(Number(Number(digits).toPrecision(3))));
+  const short = tex
+    .replace(inMetres, '$1')
+    .replace(longConstant, (digits) => String(Number(Number(digits).toPrecision(3))));
   const full = short.replace(quantityMark, (_, id: QuantityName) => letter(id));
   if (widthOf(full) <= column) return render(full);
   const [, gives] = [...short.matchAll(quantityMark)][0] ?? [];
@@ -48,6 +52,7 @@ export function numericFormula(
   // Letters may stand side by side, numbers may not; and a power is that of the number with its unit.
   const rightHandSide = tex.slice(tex.indexOf('=') + 1).replaceAll('\\,', '\\times ');
   const marked = rightHandSide
+    .replace(inMetres, '$1')
     .replace(quantityPower, (whole, id: QuantityName) =>
       quantityOf(id).base === '' ? whole : `\\left(\\q{${id}}\\right)^`,
     )

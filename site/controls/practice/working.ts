@@ -20,13 +20,14 @@ const stepsIn = (place: ParentNode) => [...place.querySelectorAll<HTMLElement>('
 
 /**
  * The workings of all families stand in the page from the build on, formulas and all; here the one asked for gets
- * the numbers of the reader's problem and is shown.
+ * the numbers of the reader's problem and is shown, right below the button that asked for it.
  */
 export function fillWorking(problem: Problem): void {
   hideWorkings();
   const place = placeOf(problem);
   if (!place) return;
   fill(stepsIn(place), problem);
+  document.querySelector('.practice .actions')?.after(place);
   place.hidden = false;
 }
 
