@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
+import { settingAt } from '#site/stage/step.ts';
 import { root } from '#tests/support/run.ts';
 import { bench } from './bench.svelte.ts';
 import { areGood, decisionsOf } from './figures/decisions.ts';
 import { subjects } from './figures/subjects.ts';
+import { stage } from './stage.ts';
 
 afterEach(() => void bench.read(''));
 
@@ -30,6 +32,15 @@ describe('the plan that the page begins with', () => {
   it('has a frame for each 0.08 mm of the 3 mm, and time for sixteen of 38', () => {
     expect(bench.number('frame-count')).toBe(38);
     expect(bench.number('in-time.frame-count')).toBe(16);
+  });
+});
+
+describe('the plan that is projected', () => {
+  it('ends with a card on which nothing has to be changed', () => {
+    const last = settingAt(stage, { step: stage.length, answered: true });
+    const decided = decisionsAt(`?${new URLSearchParams(last as Record<string, string>).toString()}`);
+    expect(bench.notices).toEqual([]);
+    expect(decided).toEqual({ hasRoom: true, frames: 'stack', light: 'flash' });
   });
 });
 

@@ -96,7 +96,7 @@ export const stage: readonly StageStep[] = [
     holds: 1,
     caption: 'Paper, nearer: {source-angle} wide, seen from the spider. Farther off the shadows get harder.',
     from: { ...smaller, question: 6 },
-    set: { ...smaller, question: 7, source: 'paper', 'flash-distance': 60 },
+    set: { ...smaller, question: 7, source: 'paper', 'flash-distance': 80 },
     sheet: 'plan',
   },
   {
@@ -106,7 +106,7 @@ export const stage: readonly StageStep[] = [
     holds: 1,
     caption: 'Leave it: the card’s last line. What does not fit on the card is not a plan.',
     from: { ...smaller, question: 7 },
-    set: { ...smaller, question: 8, source: 'paper', 'flash-distance': 60 },
+    set: { ...smaller, question: 8, source: 'paper', 'flash-distance': 80 },
     sheet: 'card',
   },
 ];

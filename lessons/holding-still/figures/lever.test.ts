@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { textWidth } from '#site/figures/dimension/text-width.ts';
 import { closeTo } from '#tests/support/close-to.ts';
 import { barsLayout, inMicrometres, leverPlaces, turnAsDrawn, type Bar } from './lever.ts';
 
@@ -74,10 +75,28 @@ describe('the bars of the streaks', () => {
         const [row] = layout.rows;
         expect(row!.end).toBeLessThanOrEqual(layout.right);
         expect(row!.valueX).toBeLessThan(layout.right);
-        expect(row!.y).toBeLessThan(layout.stripY);
+        expect(row!.y).toBeLessThan(size.bottom);
         expect(layout.strip).not.toMatch(/NaN/);
       }
     }
+  });
+
+  it('are crossed by the line of c, and their numbers are not', () => {
+    for (const width of [330, 600]) {
+      for (const streak of [0, 5e-5, 0.004, 0.009, 0.02, 0.03, 4]) {
+        const given = { bars: [bar('subject.motion-blur', streak)], circleOfConfusion: 0.02, pixelPitch: 0.006 };
+        const { rows, circle, circleLine } = barsLayout(given, { ...size, width });
+        if (circle === undefined) continue;
+        const [{ y, value, valueX, anchor }] = rows as [(typeof rows)[number]];
+        const from = anchor === 'start' ? valueX : valueX - textWidth(value, size.text);
+        const isCrossed = from < circle && circle < from + textWidth(value, size.text);
+        if (isCrossed)
+          expect(circleLine, `${streak} on ${width}`).toContain(`V${y - 0.6 * size.text}m0 ${1.2 * size.text}V`);
+      }
+    }
+    const under = { bars: [bar('subject.motion-blur', 0)], circleOfConfusion: 0.02, pixelPitch: 0.006 };
+    expect(barsLayout(under, { ...size, width: 330 }).circleLine.match(/m/g)).toHaveLength(1);
+    expect(barsLayout({ bars, circleOfConfusion: 0.02, pixelPitch: 0.006 }, size).circleLine).not.toContain('NaN');
   });
 
   it('say of next to nothing that it is', () => {

@@ -99,6 +99,10 @@ export function barsLayout(
       anchor: isAfter ? ('start' as const) : ('end' as const),
     };
   });
+  const crossed = rows.filter(({ value, valueX, anchor }) => {
+    const toCircle = anchor === 'start' ? circleX - valueX : valueX - circleX;
+    return toCircle > -4 && toCircle < textWidth(value, text) + 4;
+  });
   const pixel = pixelPitch * perMillimetre;
   // Fewer than three pixels of the screen would be a grey line, and many hundred a heavy one.
   const count = pixel < 3 ? 0 : Math.min(400, Math.floor((right - left) / pixel));
@@ -110,7 +114,12 @@ export function barsLayout(
     count === 0
       ? ''
       : `${cells.join('')}M${left} ${strip.top}h${(count * pixel).toFixed(1)}m0 ${strip.height.toFixed(1)}H${left}`;
-  return { left, right, perMillimetre, rows, circle, strip: stripPath, stripY: strip.top + strip.height };
+  // The line of c leaves out the numbers that stand in its way.
+  const circleLine =
+    `M${circleX} ${top + 1.35 * text}` +
+    crossed.map(({ y }) => `V${y - 0.6 * text}m0 ${1.2 * text}`).join('') +
+    `V${strip.top + strip.height}`;
+  return { left, right, perMillimetre, rows, circle, circleLine, strip: stripPath };
 }
 
 /** A streak as it is printed; what is nothing to any sensor says so. */

@@ -29,6 +29,7 @@ export function fillWorking(problem: Problem): void {
   fill(stepsIn(place), problem);
   document.querySelector('.practice .actions')?.after(place);
   place.hidden = false;
+  place.scrollIntoView({ block: 'nearest' });
 }
 
 /** The steps of the working once more, with the numbers of *problem*: for a key, where many stand together. */
