@@ -109,7 +109,7 @@ const stopsBetween = numberFamily({
 const fNumberStoppedDown = {
   gives: 'f-number',
   from: ['max-aperture', 'stopped-down'],
-  tex: String.raw`\q{f-number} = \q{max-aperture} \times \sqrt{2}^{\,\q{stopped-down}}`,
+  tex: String.raw`\q{f-number} = \q{max-aperture} \times \sqrt{2}^{\q{stopped-down}}`,
   evaluate: (given: { maxAperture: number; stoppedDown: number }) => given.maxAperture * 2 ** (given.stoppedDown / 2),
 } as const satisfies StepFormula;
 

@@ -41,7 +41,14 @@ test.describe('problems of a lesson', () => {
     await comeToProblems(page);
     await expect(page.locator('.practice .notice')).toContainText('record of your problems');
     await page.locator('.practice').getByRole('button', { name: 'Show the working' }).click();
-    await expect(page.locator('[data-working]:not([hidden])')).toBeVisible();
+    const working = page.locator('[data-working]:not([hidden])');
+    // Right below what asked for it, and in sight.
+    await expect(working.getByRole('heading')).toBeInViewport();
+    const [asked, opened, printing] = await Promise.all(
+      [page.locator('.practice .actions'), working, page.locator('.print-problems')].map((one) => one.boundingBox()),
+    );
+    expect(opened!.y - (asked!.y + asked!.height)).toBeLessThan(24);
+    expect(printing!.y).toBeGreaterThan(opened!.y + opened!.height);
     await page.reload();
     await comeToProblems(page);
     await expect(page.locator('.practice .score')).toContainText('1 tried');

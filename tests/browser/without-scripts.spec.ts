@@ -12,4 +12,9 @@ test(`/${ofSheets} reads without scripts, and shows no control that would need o
   await expect(page.locator('[data-working] .katex').first()).toBeVisible();
   await expect(page.locator('.controls')).toBeHidden();
   await expect(page.locator('.theme')).toBeHidden();
+  await expect(page.locator('.grip').first()).toBeHidden();
+  await expect(page.locator('.predict input').first()).toBeHidden();
+  // A picture that nothing computes takes no more room than the sentence that says so.
+  const { height } = (await page.locator('.picture-sheet').first().boundingBox())!;
+  expect(height).toBeLessThan(160);
 });

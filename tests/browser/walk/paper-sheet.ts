@@ -6,6 +6,9 @@ import { scalesOn } from '../../support/scales-on-paper.ts';
 const onSheet = ['How it works', 'The formula', 'A worked example', 'The figure is set to'];
 const offSheet = ['For the instructor', 'Hands on', 'Check my answer', 'Copy the address', 'nothing is sent anywhere'];
 
+/** What a hand does to a figure; paper has no such thing. */
+const byHand = /\b[Dd]rag\b|\b[Pp]ull (?:at|the) |\b[Pp]ress one\b/;
+
 /** Has the next print count how many of the drawings that it holds have a rule. */
 function countRules(page: Page): Promise<void> {
   return page.evaluate(() => {
@@ -29,6 +32,7 @@ export async function expectLearnersSheet(page: Page, format: 'A4' | 'Letter'): 
   const text = pages.map((one) => one.text).join(' ');
   expect(onSheet.filter((words) => !text.includes(words))).toEqual([]);
   expect(offSheet.filter((words) => text.includes(words))).toEqual([]);
+  expect(byHand.exec(text)?.[0] ?? '').toBe('');
   const scales = pages.flatMap(scalesOn);
   // A drawing with a rule is to scale; curves, and cones drawn higher than they are, have none.
   expect(ruled, 'a count of the rules on paper').not.toBeUndefined();
