@@ -69,7 +69,7 @@ export function printedLine(
     const roundsTo = (ours: number) =>
       [ours, ours * (1 + dust), ours * (1 - dust)].some((near) => isSame(printNumber(gives, near, options), text));
     const print = (each: readonly number[]) =>
-      from.map((name, at) => (name === metres ? printInMetres : printWith)(name, given[name]!, each[at + first]!));
+      from.map((name, at) => printWith(name, given[name]!, each[at + first]!, name === metres));
     // Its figures come first in the list, and are the first to be fewer.
     const printConstant = (each: readonly number[]) => Number(constant!.value.toPrecision(each[0]));
     const each = figuresFor(from.length + first, (tried) => {
@@ -110,12 +110,10 @@ function figuresFor(count: number, doThey: (figures: readonly number[]) => boole
   return undefined;
 }
 
-function printWith(name: QuantityName, value: number, figures: number): PrintedNumber {
-  return printNumber(name, value, { figures, exact: figures > usualFigures });
-}
-
-function printInMetres(_: QuantityName, value: number, figures: number): PrintedNumber {
-  return { number: String(Number((value / 1000).toPrecision(figures))), unit: 'm' };
+function printWith(name: QuantityName, value: number, figures: number, inMetres: boolean): PrintedNumber {
+  return inMetres
+    ? { number: `${Number((value / 1000).toPrecision(figures))}`, unit: 'm' }
+    : printNumber(name, value, { figures, exact: figures > usualFigures });
 }
 
 /** What a printed number stands for, base unit. Twelve figures: a factor of 1000 leaves no dust that a count would trip over. */

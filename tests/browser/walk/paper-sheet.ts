@@ -7,7 +7,7 @@ const onSheet = ['How it works', 'The formula', 'A worked example', 'The figure 
 const offSheet = ['For the instructor', 'Hands on', 'Check my answer', 'Copy the address', 'nothing is sent anywhere'];
 
 /** What a hand does to a figure; paper has no such thing. */
-const byHand = /\b[Dd]rag\b|\b[Pp]ull (?:at|the) |\b[Pp]ress one\b/;
+const byHand = /(?<!with a figure to )\b[Dd]rag\b|\b[Pp]ull (?:at|the) |\b[Pp]ress one\b/;
 
 /** Has the next print count how many of the drawings that it holds have a rule. */
 function countRules(page: Page): Promise<void> {
