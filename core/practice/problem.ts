@@ -4,7 +4,7 @@ import { practiceText } from './address.ts';
 import type { ChoiceFamily, NumberFamily, ProblemFamily } from './family.ts';
 import { seedFromText } from '#core/chance/seed-from-text.ts';
 import { drawFrom } from './random.ts';
-import { isSeed, mostSeed } from './seed.ts';
+import { requireSeed } from './seed.ts';
 import { filledText, type Known } from './text.ts';
 import { marginAt } from './tolerance.ts';
 
@@ -44,8 +44,7 @@ const draws = 200;
  * @throws Error where 200 draws in a row are unfair, with what was wrong with the last: the family needs other givens or mistakes
  */
 export function drawProblem(family: ProblemFamily, seed: number): Problem {
-  if (!isSeed(seed))
-    throw new RangeError(`a problem's number is ${seed}; accepted: whole numbers from 1 to ${mostSeed}`);
+  requireSeed(seed);
   const draw = drawFrom(seedFromText(practiceText({ family: family.id, seed })));
   let unfair = '';
   for (let drawn = 0; drawn < draws; drawn++) {

@@ -6,9 +6,14 @@ export function isSeed(value: unknown): value is number {
   return Number.isInteger(value) && (value as number) >= 1 && (value as number) <= mostSeed;
 }
 
+/** Throws RangeError for a number that no problem may have. */
+export function requireSeed(seed: number): void {
+  if (!isSeed(seed))
+    throw new RangeError(`a problem's number is ${seed}; accepted: whole numbers from 1 to ${mostSeed}`);
+}
+
 /** The number after *seed*; after the last comes the first. Throws RangeError for a number that no problem may have. */
 export function nextSeed(seed: number): number {
-  if (!isSeed(seed))
-    throw new RangeError(`a problem has no number ${seed}; accepted: a whole number from 1 to ${mostSeed}`);
+  requireSeed(seed);
   return (seed % mostSeed) + 1;
 }

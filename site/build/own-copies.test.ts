@@ -36,6 +36,8 @@ test('a lesson’s figure has its own copies of formulas, and hands them on', ()
   expect(of('lessons/stacking/figures/Islands.astro?astro', 'lessons/stacking/problems.ts')).toMatch(
     /problems\.ts\?in=stacking$/,
   );
+  // Twenty copies of what makes a kind of problem would come to rest in the one file that all problems share.
+  expect(of('lessons/stacking/problems.ts?in=stacking', 'core/practice/family.ts')).toBeUndefined();
 });
 
 test('what all lessons share, what is no code of the core and what other pages take of a lesson is shared', () => {

@@ -32,6 +32,9 @@ export function coreOfAllLessons(): ReadonlySet<string> {
 const alsoOwn =
   /\/site\/(?:state\/(?:crate-\w+|edges|lens-in-use|lens-marks|metered|rung-giving|stands-out)|controls\/styled|figures\/(?:plot\/along-line|side-view\/lens-on-camera))\.ts$/;
 
+/** What makes a kind of problem of its plan is the same for all lessons, though none of their shared parts asks for it. */
+const practice = `${core}practice/`;
+
 const ownOf = /[?&]in=([a-z0-9-]+)/;
 const pageOf = /\/lessons\/([a-z0-9-]+)\/(?:figures\/|bench\.svelte\.ts)/;
 
@@ -42,7 +45,7 @@ const pageOf = /\/lessons\/([a-z0-9-]+)\/(?:figures\/|bench\.svelte\.ts)/;
 export function ownCopy(importer: string, file: string, shared: ReadonlySet<string>): string | undefined {
   const lesson = (ownOf.exec(importer) ?? pageOf.exec(importer))?.[1];
   const isOwn =
-    (file.startsWith(core) && !shared.has(file)) ||
+    (file.startsWith(core) && !file.startsWith(practice) && !shared.has(file)) ||
     alsoOwn.test(file) ||
     file === `${root}/lessons/${lesson}/problems.ts`;
   return lesson !== undefined && isOwn && file.endsWith('.ts') ? `${file}?in=${lesson}` : undefined;
