@@ -5,6 +5,7 @@ import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { addedToLens } from './added-to-lens.ts';
 import { longestStatement } from './longest-statement.ts';
 import { byWriting, namedBy, speaksOfLight, wholePhrase } from './meanings.ts';
+import { inNumbers } from './spelled-out.ts';
 import { asPlainNumber, numbersIn, type WrittenNumber } from './written-numbers.ts';
 
 /** One number of a statement, and what it was taken for. */
@@ -46,7 +47,7 @@ export interface Statement {
 
 /** Ends of what belongs to a number, a colon right after it among them; “focused at” and the like go on. */
 const separators =
-  /^\s*:|[,;?]|(?=\b(?:what|which|how)\b)|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image) )\b(?:on|at)\b/giu;
+  /^\s*:|[,;?]|(?=\b(?:what|which|how)\b)|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image) )\b(?:on|onto|at)\b/giu;
 
 /** Set-ups by the words for them. */
 const spokenOf: readonly (readonly [words: RegExp, setUp: string])[] = [
@@ -90,24 +91,8 @@ const unclearSizes =
 const ranges =
   /(?<![\d.,:/\p{L}])\d{1,3}(?:[.,]\d)? ?[-–−] ?\d{1,3}(?:[.,]\d)?(?![\d.,]*\d)(?: ?mm\b)?(?:\/\d+(?:[.,]\d+)?(?:[-–−]\d+(?:[.,]\d+)?)?)?/gu;
 
-/** Magnifications and the like in words, and how sure a number is, which is not asked: common practice. */
-const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
-  [/\bhalf[- ]life[- ]size\b/gi, 'magnification 1:2'],
-  [/\bquarter[- ]life[- ]size\b/gi, 'magnification 1:4'],
-  [/\b(?:twice|double)[- ]life[- ]size\b/gi, 'magnification 2:1'],
-  [/\bthree times life[- ]size\b/gi, 'magnification 3:1'],
-  [/(?<!times )(?<![\d:×x] ?)\blife[- ]size\b(?! ?[=:]? ?\d)/gi, 'magnification 1:1'],
-  [
-    /\b(?:(?:(?:set|focuse?d?|focussed) )?(?:to|at|on) )?infinity\b(?! (?:objective|lens|optics))/gi,
-    '; own magnification 0 ;',
-  ],
-  [/\bwide open(?: at| is)? (?:f ?\/? ?)?(\d+(?:[.,]\d+)?)(?![\d.,]*\d| ?mm)/gi, '; wide open f/$1 ;'],
-  [/\b3[- ]?d[- ]?print(?:ed)?\b/gi, ' '],
-  [/(?:±|\+ ?\/? ?[-−]) ?\d+(?:[.,]\d+)?(?: ?(?:mm|cm|µm|um|m|%|°|x|×)(?!\p{L}))?/giu, ' '],
-  [/\bfull[- ]power\b/gi, '; flash power 1/1 ;'],
-  [/\bhalf[- ]power\b/gi, '; flash power 1/2 ;'],
-  [/\bquarter[- ]power\b/gi, '; flash power 1/4 ;'],
-];
+/** 160/0.17: the tube length and the cover glass that an objective is made for, as its barrel has them (ISO 8578, from memory). */
+const madeFor = /(?<![\d.,/:\p{L}])(?:1[67]0|2[01]0|∞|infinity) ?\/ ?(?:0[.,]17|0(?![\d.,])|[-–−](?! ?\d))/giu;
 
 /**
  * Reads what somebody says of his gear or of his answers: `50 mm, 36 mm ring, f/8`, or `m = 0.72; room 119 mm`, or a whole sentence.
@@ -120,20 +105,33 @@ const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
  */
 export function readStatement(text: string): Statement {
   const all = inNumbers(tidied(text.slice(0, longestStatement).replace(/[\r\n\u2028\u2029]+/g, '; ')));
-  const tidy = all.replace(namedSizes, ';').replace(ranges, ' ');
+  const tidy = all.replace(namedSizes, ';').replace(madeFor, ' ').replace(ranges, ' ');
   const written = numbersIn(tidy);
   const isReversed = spokenOf[0]![0].test(tidy);
   const isOnLens = spokenOf[1]![0].test(tidy);
   const clauses = clausesOf(tidy, written);
+  const openings = isReversed ? clauses.filter(({ beside }) => beside !== undefined) : [];
   const unread: Unread[] = [];
   const numbers: StatedNumber[] = namedSizes.test(all) ? [...fullFrame] : [];
   const pixels: Clause[] = [];
   for (const clause of clauses) {
     if (countsPixels(clause)) pixels.push(clause);
+    else if (openings.length > 1 && openings.includes(clause)) continue;
     else addStated(clause, numbers, unread, isReversed, isOnLens);
   }
+  if (openings.length > 1) {
+    for (const clause of openings) {
+      const opening = openingOf(clause, numbers);
+      if (opening) numbers.push(opening);
+      else addStated(clause, numbers, unread, isReversed, isOnLens);
+    }
+  }
   ownMagnification(tidy, written, numbers);
-  for (const range of all.match(ranges) ?? []) {
+  for (const mark of all.match(madeFor) ?? []) {
+    const because = `“${mark}” on an objective is the tube length and the cover glass that it is made for. Neither is used here.`;
+    unread.push({ written: mark, because });
+  }
+  for (const range of all.replace(madeFor, ' ').match(ranges) ?? []) {
     unread.push({ written: range, because: `“${range}” is a range. Write the one number that counts.` });
   }
   const unclear = unclearSizes.exec(tidy)?.[0];
@@ -169,13 +167,18 @@ interface Clause {
   readonly after: string;
   /** True of 50 mm in “36 mm ring on 50 mm”: it is what the thing before stands on, not one more of it. */
   readonly isCarrier: boolean;
+  /** True of f/1.8 in “50 mm f/1.8 at f/8”: it stands on the lens, and another is set. */
+  readonly isPrinted: boolean;
+  /** Of an f-number right behind a focal length: that length. */
+  readonly beside?: WrittenNumber;
 }
 
 /** Each number with its words: those up to the next separator, and where none stands between two numbers, those that name one of them. */
 function clausesOf(text: string, numbers: readonly WrittenNumber[]): readonly Clause[] {
   const ends = numbers.map(({ end }) => end);
-  let before = shares(text.slice(0, numbers[0]?.start ?? 0)).last;
-  return numbers.map((number, index) => {
+  const leads = numbers.map(({ start }, index) => text.slice(ends[index - 1] ?? 0, start));
+  let before = shares(leads[0] ?? '').last;
+  const clauses = numbers.map((number, index) => {
     const next = numbers.slice(index + 1).find(({ start }) => start >= number.end);
     const gap = text.slice(number.end, next?.start ?? text.length);
     const { first, last, isParted } = shares(gap);
@@ -183,9 +186,53 @@ function clausesOf(text: string, numbers: readonly WrittenNumber[]): readonly Cl
     const after = isParted || !next ? first : ownShare(number.text, own, gap);
     // The second of a pair has the words of the first.
     if (ends[index + 1] !== number.end) before = isParted ? last : gap.slice(after.length);
-    const isCarrier = /\bon(?: an?| the)?\s*$/i.test(text.slice(ends[index - 1] ?? 0, number.start));
+    const isCarrier = /\bon(?:to)?(?: an?| the| my)?\s*$/i.test(leads[index]!);
     return { number, before: own, after, isCarrier };
   });
+  const isBeside = (index: number) =>
+    clauses[index]?.number.form === 'f-number' &&
+    clauses[index - 1]?.number.unit === 'mm' &&
+    /^(?: lens)?\s*$/i.test(leads[index]!);
+  return clauses.map((clause, index) => ({
+    ...clause,
+    // “50 mm f/1.8 reversed”: the lens is, whatever stands between.
+    after: isBeside(index + 1) ? `${clause.after} ${clauses[index + 1]!.after}` : clause.after,
+    isPrinted: isPrinted(clauses, leads, index, isBeside(index)),
+    ...(isBeside(index) && { beside: clauses[index - 1]!.number }),
+  }));
+}
+
+/** The f-number of one of two lenses, where it stands beside that lens. */
+function openingOf({ number, beside }: Clause, numbers: readonly StatedNumber[]): StatedNumber | undefined {
+  const lens = numbers.find(({ quantity, number: text }) => lensOf.test(quantity) && text === beside?.text.trim());
+  const quantity = lens && (lens.quantity.replace('focal-length', 'f-number') as QuantityName);
+  const reading = readQuantity('f-number', number.text);
+  if (!quantity || reading.kind !== 'value' || numbers.some((one) => one.quantity === quantity)) return undefined;
+  const text = number.text.trim();
+  const halfFigure = reading.value * number.rounding;
+  return { ...nothingElse, written: text, number: text, quantity, value: reading.value, halfFigure };
+}
+
+const lensOf = /^(?:main|reversed)-lens\.focal-length$/;
+
+const set = /(?:\b(?:at|to)|@)\s*$/i;
+
+/** Whether an f-number is the widest of a lens: it stands with the lens, or what is set follows with “at”, and is no wider. */
+function isPrinted(
+  clauses: readonly Omit<Clause, 'isPrinted'>[],
+  leads: readonly string[],
+  index: number,
+  isBeside: boolean,
+): boolean {
+  const { number, after } = clauses[index]!;
+  if (number.form !== 'f-number' || set.test(leads[index]!)) return false;
+  const next = clauses.findIndex((clause, at) => at > index && clause.number.form === 'f-number');
+  const [other, lead] = [clauses[next], leads[next]];
+  if (!other || lead === undefined || namedBy(other.number.text, other.before, other.after).length > 0) return false;
+  const value = ({ text }: WrittenNumber) => asPlainNumber({ text: text.slice(2) });
+  if (value(other.number) < value(number)) return false;
+  const isWithLens = isBeside || /^ ?(?:\p{L}+ )?(?:lens|macro|prime|tele)\b/iu.test(after);
+  return set.test(lead) || (isWithLens && /(?:[,;]|\b(?:and|with|using))\s*$/i.test(lead));
 }
 
 /** Of words between two numbers that nothing separates, what names the first: the fewest from the start, and none where it has its name already. */
@@ -205,7 +252,7 @@ function shares(gap: string): { first: string; last: string; isParted: boolean }
 }
 
 function addStated(
-  { number, before, after, isCarrier }: Clause,
+  { number, before, after, isCarrier, isPrinted }: Clause,
   numbers: StatedNumber[],
   unread: Unread[],
   isReversed: boolean,
@@ -224,8 +271,13 @@ function addStated(
   if (/^\s*long\b/i.test(after) && numbers.at(-1)?.quantity === 'converter-factor') names.unshift('converter-length');
   // “Frames for 5 mm”: so deep is the subject.
   if (/\bframes (?:for|through|over)\s*$/i.test(before)) names.unshift('subject-depth');
-  // A power is written with its sign: +2 and +4 on a lens.
-  if (isOnLens && number.unit === '' && /^\+/.test(number.text.trim())) names.unshift('close-up-power');
+  // A power is written with its sign: +2 and +4 on a lens. Two with their unit add up as well.
+  const isPower = isOnLens && number.unit === '' && /^\+/.test(number.text.trim());
+  if (isPower || (dioptres.test(number.unit) && number.ofPair === 0)) names.unshift('close-up-power');
+  // “With 50 mm reversed”: what is turned round is a lens.
+  const isSecond = number.unit === '' || numbers.some(({ quantity }) => quantity === 'focal-length');
+  if (isReversed && isSecond && turnedWords.test(`${before} ${after}`)) names.push('focal-length');
+  if (isPrinted && !names.includes('effective-f-number')) names.unshift('max-aperture');
   const meant = [
     ...names,
     ...byWriting(
@@ -317,13 +369,15 @@ function goneOn(
   isReversed: boolean,
 ): readonly QuantityName[] {
   const last = numbers.at(-1);
+  const isOnReversed = isReversed && last?.quantity === 'focal-length' && turnedWords.test(last.written);
+  if (isOnReversed && isCarrier) return ['focal-length'];
   if (!last || `${before}${after}`.replace(/\b(?:a|an|the|of|lens)\b/g, '').trim() !== '') return [];
   if (!isCarrier && last.quantity === 'extension' && last.isSaid) return ['extension'];
   if (!isCarrier && last.quantity === 'close-up-power') return ['close-up-power'];
-  const isOnReversed = isReversed && last.quantity === 'focal-length' && turnedWords.test(last.written);
   return isOnReversed ? ['focal-length'] : [];
 }
 
+const dioptres = /^(?:dpt|d|diopt)/i;
 const turnedWords = /revers|turned|backwards/i;
 
 /** Of a pair of sides: what the second is where the first is a width. */
@@ -353,23 +407,6 @@ function pitchOf(clauses: readonly Clause[], numbers: readonly StatedNumber[]): 
   const isTotal = first.number.unit.startsWith('m');
   const value = isTotal ? Math.sqrt((width * height) / (count * 1e6)) : width / count;
   return [{ ...nothingElse, written: first.number.text, number: first.number.text, quantity: 'pixel-pitch', value }];
-}
-
-/** Sizes that are said in words, as numbers. */
-function inNumbers(text: string): string {
-  const apart = text.replace(/\b(iso|gn|na|ev|lv)(?=\d)/gi, '$1 ');
-  const twice = apart.replace(
-    /\b(?:two|2) (\+?\d+(?:[.,]\d+)?) ?-?(dpt|d|dioptres?|diopters?)\b/gi,
-    '$1 $2 close-up lens and $1 $2',
-  );
-  const ringed = twice.replace(
-    /\b(?:two|2) (?:extension )?(?:rings|tubes) of (\d+(?:[.,]\d+)? ?mm)\b/gi,
-    '$1 of rings and $1 of rings',
-  );
-  return sizesInWords
-    .reduce((all, [words, size]) => all.replace(words, ` ${size} `), ringed)
-    .replace(/ +/g, ' ')
-    .trim();
 }
 
 const asking = new RegExp(`${separators.source}|[:.]`, 'giu');
