@@ -19,6 +19,12 @@ const several: readonly (readonly [words: RegExp, each: string])[] = [
 
 /** Magnifications and the like in words, and how sure a number is, which is not asked: common practice. */
 const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
+  [/\btwo[- ]thirds (?:of )?life[- ]size\b/gi, 'magnification 2/3'],
+  [/\b(?:an? |one )?third[- ](?:of )?life[- ]size\b/gi, 'magnification 1/3'],
+  [/\bthree[- ]quarters (?:of )?life[- ]size\b/gi, 'magnification 3/4'],
+  [/\b(?:an? |one )?tenth[- ](?:of )?life[- ]size\b/gi, 'magnification 1/10'],
+  [/\bone and a half times\b/gi, '1.5 times'],
+  [/(?<=\d ?[mc]m )(?:ant|bee|beetle|blossom|bug|butterfly|coin|crystal|flower|fly|insect|leaf|moth|mushroom|seed|snail|spider|stamp)\b/gi, 'wide subject'],
   [/\bhalf[- ]life[- ]size\b/gi, 'magnification 1:2'],
   [/\bquarter[- ]life[- ]size\b/gi, 'magnification 1:4'],
   [/\b(?:twice|double)[- ]life[- ]size\b/gi, 'magnification 2:1'],
@@ -40,7 +46,7 @@ const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
 
 /** Numbers of what is counted or measured: “twelve frames”, “two stops”. */
 const counted = new RegExp(
-  String.raw`\b(${count})[- ](?=(?:frames|shots|pictures|exposures|stops|mm|cm|millimet(?:re|er)s?|centimet(?:re|er)s?|met(?:re|er)s?|inch(?:es)?|seconds?)\b)`,
+  String.raw`\b(${count})[- ](?=(?:frames|shots|pictures|exposures|stops|times|mm|cm|millimet(?:re|er)s?|centimet(?:re|er)s?|met(?:re|er)s?|inch(?:es)?|seconds?)\b)`,
   'gi',
 );
 

@@ -47,7 +47,7 @@ export interface Statement {
 
 /** Ends of what belongs to a number, a colon right after it among them; “focused at” and the like go on. */
 const separators =
-  /^\s*:|[,;?]|(?=\b(?:what|which|how)\b)|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image) )\b(?:on|onto|at)\b/giu;
+  /^\s*:|[,;?]|(?=\b(?:what|which|how)\b)|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image|bellows) )\b(?:on|onto|at)\b/giu;
 
 /** Set-ups by the words for them. */
 const spokenOf: readonly (readonly [words: RegExp, setUp: string])[] = [
@@ -87,9 +87,9 @@ const fullFrame: readonly StatedNumber[] = [
 const unclearSizes =
   /\baps-?[ch]\b|\bmicro four thirds\b|\bfour thirds\b|\bmft\b|\bm43\b|\bcrop (?:camera|body|sensor)\b|\bone[- ]inch(?: sensor)?\b|\b1[- ]inch sensor\b/i;
 
-/** 18-55 mm, 70-200/2.8: what a zoom or bellows can be set to, not what it is set to. */
+/** 18-55 mm, 70-200/2.8, f/8 to f/11: what a lens or bellows can be set to, not what it is set to. */
 const ranges =
-  /(?<![\d.,:/\p{L}])\d{1,3}(?:[.,]\d)? ?[-–−] ?\d{1,3}(?:[.,]\d)?(?![\d.,]*\d)(?: ?mm\b)?(?:\/\d+(?:[.,]\d+)?(?:[-–−]\d+(?:[.,]\d+)?)?)?/gu;
+  /(?<![\d.,:/\p{L}])\d{1,3}(?:[.,]\d)? ?[-–−] ?\d{1,3}(?:[.,]\d)?(?![\d.,]*\d)(?: ?mm\b)?(?:\/\d+(?:[.,]\d+)?(?:[-–−]\d+(?:[.,]\d+)?)?)?|(?<![\d\p{L}])[fF] ?\/ ?\d+(?:[.,]\d+)? ?(?:to|[-–−]) ?[fF] ?\/ ?\d+(?:[.,]\d+)?/gu;
 
 /** 160/0.17: the tube length and the cover glass that an objective is made for, as its barrel has them (ISO 8578, from memory). */
 const madeFor = /(?<![\d.,/:\p{L}])(?:1[67]0|2[01]0|∞|infinity) ?\/ ?(?:0[.,]17|0(?![\d.,])|[-–−](?! ?\d))/giu;
@@ -196,7 +196,7 @@ function clausesOf(text: string, numbers: readonly WrittenNumber[]): readonly Cl
   return clauses.map((clause, index) => ({
     ...clause,
     // “50 mm f/1.8 reversed”: the lens is, whatever stands between.
-    after: isBeside(index + 1) ? `${clause.after} ${clauses[index + 1]!.after}` : clause.after,
+    after: isBeside(index + 1) && turnedWords.test(clauses[index + 1]!.after) ? clauses[index + 1]!.after : clause.after,
     isPrinted: isPrinted(clauses, leads, index, isBeside(index)),
     ...(isBeside(index) && { beside: clauses[index - 1]!.number }),
   }));
@@ -265,12 +265,14 @@ function addStated(
       ? named.flatMap((id) => otherSide[id] ?? [])
       : [...named, ...goneOn(before, after, isCarrier, numbers, isReversed)];
   // “100 mm away” is the light's distance where a light is spoken of.
-  if (/^\s*(?:away|off)\b/i.test(after) && speaksOfLight(numbers.map(({ quantity }) => quantity)))
+  const had = numbers.map(({ quantity }) => quantity);
+  if (/^\s*(?:away|off|from)\b/i.test(after) && (speaksOfLight(had) || had.includes('flash-power')))
     names.unshift('flash-distance');
   // A converter that is “40 mm long”, said right after it.
   if (/^\s*long\b/i.test(after) && numbers.at(-1)?.quantity === 'converter-factor') names.unshift('converter-length');
-  // “Frames for 5 mm”: so deep is the subject.
-  if (/\bframes (?:for|through|over)\s*$/i.test(before)) names.unshift('subject-depth');
+  // “Frames for 5 mm”, “steps of 0.1 mm for 5 mm”: so deep is the subject.
+  const isThrough = /\b(?:for|through|over)\s*$/i.test(before);
+  if (isThrough && (had.at(-1) === 'frame-step' || /\bframes \w+\s*$/i.test(before))) names.unshift('subject-depth');
   // A power is written with its sign: +2 and +4 on a lens. Two with their unit add up as well.
   const isPower = isOnLens && number.unit === '' && /^\+/.test(number.text.trim());
   if (isPower || (dioptres.test(number.unit) && number.ofPair === 0)) names.unshift('close-up-power');
@@ -280,10 +282,7 @@ function addStated(
   if (isPrinted && !names.includes('effective-f-number')) names.unshift('max-aperture');
   const meant = [
     ...names,
-    ...byWriting(
-      number,
-      numbers.map(({ quantity }) => quantity),
-    ),
+    ...byWriting(number, had),
   ];
   const readings = [...new Set(meant)].map((quantity) => ({ quantity, reading: readInWords(quantity, number) }));
   const fitting = readings.flatMap(({ quantity, reading }) =>

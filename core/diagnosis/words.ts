@@ -20,7 +20,7 @@ const phrases: Readonly<Record<string, string>> = {
   'subject-distance': 'object distance, from h, in front of h',
   'image-distance': 'image side',
   'focus-distance': 'focusing distance, focus, focused at, sensor to subject, minimum focus, closest focus, nearest focus, nearest possible focus, shortest focus distance, least focus distance, mfd, film to subject',
-  'working-distance': 'room, clearance, free working distance, gap to the subject, in front of the lens, in front of the rim, away, working dist, wd',
+  'working-distance': 'room, clearance, free working distance, gap to the subject, in front of the lens, in front of the rim, away, from the subject, from my subject, working dist, wd',
   'register-distance': 'register, flange distance, flange focal distance, mount to sensor',
   'principal-separation': "hh', hh, principal planes apart, hiatus",
   'front-principal-depth': 'h behind the rim, depth of h, rim to h, principal plane behind the rim, behind the rim',

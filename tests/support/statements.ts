@@ -330,7 +330,7 @@ export const statements: readonly (readonly [text: string, read: string])[] = [
   ['e: 36 mm, f: 50 mm', 'extension 36; focal-length 50'],
   ['L=225mm f=50mm', 'focus-distance 225; focal-length 50'],
   ['w=100mm, h=20mm, f=60mm', 'working-distance 100; front-principal-depth 20; focal-length 60'],
-  ['rail steps 0.05 mm for 3 mm', 'frame-step 0.05; extension 3?'],
+  ['rail steps 0.05 mm for 3 mm', 'frame-step 0.05; subject-depth 3'],
   ['80 frames of 1 s, settling 2 s', 'frame-count 80; exposure-time 1?; settling-time 2'],
   ['close-up lens of +4 dpt in front of a 200 mm lens', 'close-up-power 4; focal-length 200; setup close-up lens'],
   ['gap 20 mm between close-up lens and H', 'close-up-gap 20; setup close-up lens'],
