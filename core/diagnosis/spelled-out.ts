@@ -11,9 +11,15 @@ const alone = String.raw`(?<![\d.,:/\p{L}])`;
 /** Several of one thing, by how many and by what each is; and each as it is written so that they add up. */
 const several: readonly (readonly [words: RegExp, each: string])[] = [
   [String.raw`(?<many>${count}|2) (?<each>${power})(?![\p{L}\d])`, 'close-up lens'],
-  [String.raw`(?<many>\d) ?[x×] ?(?<each>(?!\+)${power}(?![\p{L}\d])|${power}(?= (?:close[- ]?up )?(?:lenses|filters)))`, 'close-up lens'],
+  [
+    String.raw`(?<many>\d) ?[x×] ?(?<each>(?!\+)${power}(?![\p{L}\d])|${power}(?= (?:close[- ]?up )?(?:lenses|filters)))`,
+    'close-up lens',
+  ],
   [String.raw`(?<many>${count}|\d ?[x×]|2) ?(?<each>\+${amount})(?= ${closeUp})`, 'close-up lens'],
-  [String.raw`(?<many>${count}|\d) ${rings} (?:of|with|at) (?<each>${amount} ?mm)(?![\p{L}\d]| (?:and|\+) \d+ ?mm(?! lens))(?: each)?`, 'of rings'],
+  [
+    String.raw`(?<many>${count}|\d) ${rings} (?:of|with|at) (?<each>${amount} ?mm)(?![\p{L}\d]| (?:and|\+) \d+ ?mm(?! lens))(?: each)?`,
+    'of rings',
+  ],
   [String.raw`(?<many>${count}|\d ?[x×]) ?(?<each>${amount} ?-?mm)(?= ${rings}\b)`, 'of rings'],
 ].map(([words, each]) => [new RegExp(alone + words!, 'giu'), each!] as const);
 
@@ -23,19 +29,30 @@ const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
   [/\b(?:an? |one )?third[- ](?:of )?life[- ]size\b/gi, 'magnification 1/3'],
   [/\bthree[- ]quarters (?:of )?life[- ]size\b/gi, 'magnification 3/4'],
   [/\b(?:an? |one )?tenth[- ](?:of )?life[- ]size\b/gi, 'magnification 1/10'],
-  [/\bone and a half times\b/gi, '1.5 times'],
-  [/(?<=\d ?[mc]m )(?:ant|bee|beetle|blossom|bug|butterfly|coin|crystal|flower|fly|insect|leaf|moth|mushroom|seed|snail|spider|stamp)\b/gi, 'wide subject'],
+  [
+    /(?<=\d ?[mc]m )(?:ant|bee|beetle|blossom|bug|butterfly|coin|crystal|flower|fly|insect|leaf|moth|mushroom|seed|snail|spider|stamp)\b/gi,
+    'wide subject',
+  ],
   [/\bhalf[- ]life[- ]size\b/gi, 'magnification 1:2'],
   [/\bquarter[- ]life[- ]size\b/gi, 'magnification 1:4'],
   [/\b(?:twice|double)[- ]life[- ]size\b/gi, 'magnification 2:1'],
   [/\bthree times life[- ]size\b/gi, 'magnification 3:1'],
   [/(?<!times )(?<![\d:×x] ?)\blife[- ]size\b(?! ?[=:]? ?\d)/gi, 'magnification 1:1'],
   [
-    /\b(?:(?:(?:set|focuse?d?|focussed) )?(?:to|at|on) )?infinity\b(?! (?:objective|lens|optics))/gi,
+    /\b(?:(?:(?:set|focuse?d?|focussed) )?(?:to|at|on) )?infinity\b(?![- ](?:objective|lens|optics|corrected))/gi,
     '; own magnification 0 ;',
   ],
+  [/\b(?:gives?|giving|makes|making) (?:an? )?(?=(?:effective|working) (?!dist))/gi, '; '],
+  [/(?<=\d )steps (?:of|at) (?=\d)/gi, 'steps; step of '],
+  [
+    /(?<=\d )(frames|pictures|shots|exposures) (?:at|every|of) (?=(?:0?[.,]\d+ ?mm|\d+(?:[.,]\d+)? ?(?:[µμ]m|um|microns?))(?!\p{L}))/giu,
+    '$1; step of ',
+  ],
   [/\bwide open(?: at| is)? (?:f ?\/? ?)?(\d+(?:[.,]\d+)?)(?![\d.,]*\d| ?mm)/gi, '; wide open f/$1 ;'],
-  [/\b(?:works? (?:at|as|like)|acts? (?:as|like)|amounts to|becomes|counts as) (?:an? )?(?=[fƒ] ?\/? ?\d)/gi, 'effective '],
+  [
+    /\b(?:works? (?:at|as|like)|acts? (?:as|like)|amounts to|becomes|counts as) (?:an? )?(?=[fƒ] ?\/? ?\d)/gi,
+    'effective ',
+  ],
   [/\b(?:coupled|(?:front|face) to (?:front|face)) (?:to|with|on(?:to)?)\b/gi, 'reversed on'],
   [/\b3[- ]?d[- ]?print(?:ed)?\b/gi, ' '],
   [/(?:±|\+ ?\/? ?[-−]) ?\d+(?:[.,]\d+)?(?: ?(?:mm|cm|µm|um|m|%|°|x|×)(?!\p{L}))?/giu, ' '],
@@ -46,7 +63,7 @@ const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
 
 /** Numbers of what is counted or measured: “twelve frames”, “two stops”. */
 const counted = new RegExp(
-  String.raw`\b(${count})[- ](?=(?:frames|shots|pictures|exposures|stops|times|mm|cm|millimet(?:re|er)s?|centimet(?:re|er)s?|met(?:re|er)s?|inch(?:es)?|seconds?)\b)`,
+  String.raw`\b(one(?= and a half)|${count})( and a half)?[- ](?=(?:frames|shots|pictures|exposures|stops|times|mm|cm|millimet(?:re|er)s?|centimet(?:re|er)s?|met(?:re|er)s?|inch(?:es)?|seconds?)\b)`,
   'gi',
 );
 
@@ -74,12 +91,17 @@ export function inNumbers(text: string): string {
         const { many, each: one } = found.at(-1) as Record<'many' | 'each', string>;
         const often = counts.indexOf(many.toLowerCase()) + 2;
         const times = often >= 2 ? often : Number.parseInt(many, 10);
-        return Array<string>(times).fill(`${one.replace('-', ' ')} ${each}`).join(' and ');
+        return Array<string>(times)
+          .fill(`${one.replace('-', ' ')} ${each}`)
+          .join(' and ');
       }),
     apart,
   );
   const inUnits = unitsInWords.reduce((all, [words, unit]) => all.replace(words, unit), singly);
-  const asDigits = inUnits.replace(counted, (_, word: string) => `${counts.indexOf(word.toLowerCase()) + 2} `);
+  const asDigits = inUnits.replace(counted, (_, word: string, half?: string) => {
+    const whole = word.toLowerCase() === 'one' ? 1 : counts.indexOf(word.toLowerCase()) + 2;
+    return `${whole + (half ? 0.5 : 0)} `;
+  });
   return sizesInWords
     .reduce((all, [words, size]) => all.replace(words, ` ${size} `), withLensApart(asDigits))
     .replace(/ +/g, ' ')

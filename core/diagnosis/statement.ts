@@ -3,6 +3,7 @@ import { readQuantity, type Reading } from '#core/quantity/read.ts';
 import { tidied } from '#core/quantity/typed-number.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { addedToLens } from './added-to-lens.ts';
+import { clausesOf, separators, turnedWords, type Clause } from './clauses.ts';
 import { longestStatement } from './longest-statement.ts';
 import { byWriting, namedBy, speaksOfLight, wholePhrase } from './meanings.ts';
 import { inNumbers } from './spelled-out.ts';
@@ -44,10 +45,6 @@ export interface Statement {
   readonly setUps: readonly string[];
   readonly unread: readonly Unread[];
 }
-
-/** Ends of what belongs to a number, a colon right after it among them; “focused at” and the like go on. */
-const separators =
-  /^\s*:|[,;?]|(?=\b(?:what|which|how)\b)|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image|bellows) )\b(?:on|onto|at)\b/giu;
 
 /** Set-ups by the words for them. */
 const spokenOf: readonly (readonly [words: RegExp, setUp: string])[] = [
@@ -92,7 +89,8 @@ const ranges =
   /(?<![\d.,:/\p{L}])\d{1,3}(?:[.,]\d)? ?[-–−] ?\d{1,3}(?:[.,]\d)?(?![\d.,]*\d)(?: ?mm\b)?(?:\/\d+(?:[.,]\d+)?(?:[-–−]\d+(?:[.,]\d+)?)?)?|(?<![\d\p{L}])[fF] ?\/ ?\d+(?:[.,]\d+)? ?(?:to|[-–−]) ?[fF] ?\/ ?\d+(?:[.,]\d+)?/gu;
 
 /** 160/0.17: the tube length and the cover glass that an objective is made for, as its barrel has them (ISO 8578, from memory). */
-const madeFor = /(?<![\d.,/:\p{L}])(?:1[67]0|2[01]0|∞|infinity) ?\/ ?(?:0[.,]17|0(?![\d.,])|[-–−](?! ?\d))/giu;
+const madeFor =
+  /(?<![\d.,/:\p{L}])(?:1[67]0|2[01]0|∞|infinity) ?\/ ?(?:0[.,]17|0(?![\d.,])|[-–−](?! ?\d))|(?<![\d.,])1[67]0 ?mm tube length\b/giu;
 
 /**
  * Reads what somebody says of his gear or of his answers: `50 mm, 36 mm ring, f/8`, or `m = 0.72; room 119 mm`, or a whole sentence.
@@ -128,7 +126,7 @@ export function readStatement(text: string): Statement {
   }
   ownMagnification(tidy, written, numbers);
   for (const mark of all.match(madeFor) ?? []) {
-    const because = `“${mark}” on an objective is the tube length and the cover glass that it is made for. Neither is used here.`;
+    const because = `“${mark}” tells for which tube and cover glass an objective is made. Neither is used here.`;
     unread.push({ written: mark, because });
   }
   for (const range of all.replace(madeFor, ' ').match(ranges) ?? []) {
@@ -160,48 +158,6 @@ export function readStatement(text: string): Statement {
   };
 }
 
-/** A number with the words that belong to it. */
-interface Clause {
-  readonly number: WrittenNumber;
-  readonly before: string;
-  readonly after: string;
-  /** True of 50 mm in “36 mm ring on 50 mm”: it is what the thing before stands on, not one more of it. */
-  readonly isCarrier: boolean;
-  /** True of f/1.8 in “50 mm f/1.8 at f/8”: it stands on the lens, and another is set. */
-  readonly isPrinted: boolean;
-  /** Of an f-number right behind a focal length: that length. */
-  readonly beside?: WrittenNumber;
-}
-
-/** Each number with its words: those up to the next separator, and where none stands between two numbers, those that name one of them. */
-function clausesOf(text: string, numbers: readonly WrittenNumber[]): readonly Clause[] {
-  const ends = numbers.map(({ end }) => end);
-  const leads = numbers.map(({ start }, index) => text.slice(ends[index - 1] ?? 0, start));
-  let before = shares(leads[0] ?? '').last;
-  const clauses = numbers.map((number, index) => {
-    const next = numbers.slice(index + 1).find(({ start }) => start >= number.end);
-    const gap = text.slice(number.end, next?.start ?? text.length);
-    const { first, last, isParted } = shares(gap);
-    const own = before;
-    const after = isParted || !next ? first : ownShare(number.text, own, gap);
-    // The second of a pair has the words of the first.
-    if (ends[index + 1] !== number.end) before = isParted ? last : gap.slice(after.length);
-    const isCarrier = /\bon(?:to)?(?: an?| the| my)?\s*$/i.test(leads[index]!);
-    return { number, before: own, after, isCarrier };
-  });
-  const isBeside = (index: number) =>
-    clauses[index]?.number.form === 'f-number' &&
-    clauses[index - 1]?.number.unit === 'mm' &&
-    /^(?: lens)?\s*$/i.test(leads[index]!);
-  return clauses.map((clause, index) => ({
-    ...clause,
-    // “50 mm f/1.8 reversed”: the lens is, whatever stands between.
-    after: isBeside(index + 1) && turnedWords.test(clauses[index + 1]!.after) ? clauses[index + 1]!.after : clause.after,
-    isPrinted: isPrinted(clauses, leads, index, isBeside(index)),
-    ...(isBeside(index) && { beside: clauses[index - 1]!.number }),
-  }));
-}
-
 /** The f-number of one of two lenses, where it stands beside that lens. */
 function openingOf({ number, beside }: Clause, numbers: readonly StatedNumber[]): StatedNumber | undefined {
   const lens = numbers.find(({ quantity, number: text }) => lensOf.test(quantity) && text === beside?.text.trim());
@@ -215,55 +171,26 @@ function openingOf({ number, beside }: Clause, numbers: readonly StatedNumber[])
 
 const lensOf = /^(?:main|reversed)-lens\.focal-length$/;
 
-const set = /(?:\b(?:at|to)|@)\s*$/i;
-
-/** Whether an f-number is the widest of a lens: it stands with the lens, or what is set follows with “at”, and is no wider. */
-function isPrinted(
-  clauses: readonly Omit<Clause, 'isPrinted'>[],
-  leads: readonly string[],
-  index: number,
-  isBeside: boolean,
-): boolean {
-  const { number, after } = clauses[index]!;
-  if (number.form !== 'f-number' || set.test(leads[index]!)) return false;
-  const next = clauses.findIndex((clause, at) => at > index && clause.number.form === 'f-number');
-  const [other, lead] = [clauses[next], leads[next]];
-  if (!other || lead === undefined || namedBy(other.number.text, other.before, other.after).length > 0) return false;
-  const value = ({ text }: WrittenNumber) => asPlainNumber({ text: text.slice(2) });
-  if (value(other.number) < value(number)) return false;
-  const isWithLens = isBeside || /^ ?(?:\p{L}+ )?(?:lens|macro|prime|tele)\b/iu.test(after);
-  return set.test(lead) || (isWithLens && /(?:[,;]|\b(?:and|with|using))\s*$/i.test(lead));
-}
-
-/** Of words between two numbers that nothing separates, what names the first: the fewest from the start, and none where it has its name already. */
-function ownShare(number: string, before: string, gap: string): string {
-  if (namedBy(number, before, '').length > 0) return '';
-  const ends = [...gap.matchAll(/\S+/g)].map(({ 0: word, index }) => index + word.length);
-  const end = ends.find((one) => namedBy(number, '', gap.slice(0, one)).length > 0);
-  return end === undefined ? '' : gap.slice(0, end);
-}
-
-/** Of the words between two numbers, what the first separator and the last leave at the ends. */
-function shares(gap: string): { first: string; last: string; isParted: boolean } {
-  const marks = [...gap.matchAll(separators)];
-  const [from, to] = [marks[0], marks.at(-1)];
-  if (!from || !to) return { first: gap, last: gap, isParted: false };
-  return { first: gap.slice(0, from.index), last: gap.slice(to.index + to[0].length), isParted: true };
-}
-
 function addStated(
-  { number, before, after, isCarrier, isPrinted }: Clause,
+  { number, before, after, isCarrier, isPrinted, isSet, hasOpening }: Clause,
   numbers: StatedNumber[],
   unread: Unread[],
   isReversed: boolean,
   isOnLens: boolean,
 ) {
   const written = [before.trim(), number.text.trim(), after.trim()].filter((part) => part !== '').join(' ');
+  if (number.unit === '' && number.form === 'plain' && /^ ?steps\b/i.test(after)) {
+    unread.push({ written, because: `“${written}” lead to one frame more. Write how many frames there are.` });
+    return;
+  }
   const named = number.names ? [number.names] : namedBy(number.text, before, after);
   const names =
     number.ofPair === 2
       ? named.flatMap((id) => otherSide[id] ?? [])
-      : [...named, ...goneOn(before, after, isCarrier, numbers, isReversed)];
+      : [...named, ...goneOn(before, after, isCarrier, numbers, isReversed)].filter(
+          // No ring is “50 mm f/2”.
+          (id) => !hasOpening || id !== 'extension',
+        );
   // “100 mm away” is the light's distance where a light is spoken of.
   const had = numbers.map(({ quantity }) => quantity);
   if (/^\s*(?:away|off|from)\b/i.test(after) && (speaksOfLight(had) || had.includes('flash-power')))
@@ -279,11 +206,18 @@ function addStated(
   // “With 50 mm reversed”: what is turned round is a lens.
   const isSecond = number.unit === '' || numbers.some(({ quantity }) => quantity === 'focal-length');
   if (isReversed && isSecond && turnedWords.test(`${before} ${after}`)) names.push('focal-length');
+  if (hasOpening && had.includes('focal-length')) names.push('focal-length');
   if (isPrinted && !names.includes('effective-f-number')) names.unshift('max-aperture');
-  const meant = [
-    ...names,
-    ...byWriting(number, had),
-  ];
+  const marked = numbers.find(({ quantity }) => quantity === 'f-number');
+  if (marked && number.form === 'f-number' && names.length === 0) {
+    // No cone at the sensor is wider than what is set: f/2.8 behind f/8 is what the lens has at most.
+    if (asPlainNumber({ text: number.text.slice(2) }) < marked.value) names.push('max-aperture');
+    else if (isSet) {
+      unread.push(secondOfItsKind(written));
+      return;
+    }
+  }
+  const meant = [...names, ...byWriting(number, had)];
   const readings = [...new Set(meant)].map((quantity) => ({ quantity, reading: readInWords(quantity, number) }));
   const fitting = readings.flatMap(({ quantity, reading }) =>
     reading.kind === 'value' ? [{ quantity, ...reading }] : [],
@@ -333,9 +267,14 @@ function addStated(
     numbers[same] = { ...numbers[same]!, quantity: 'max-aperture' };
     numbers.push({ ...stated, quantity: first.quantity });
   } else {
-    unread.push({ written, because: `“${written}” is the second of its kind: only one can be used.` });
+    unread.push(secondOfItsKind(written));
   }
 }
+
+const secondOfItsKind = (written: string): Unread => ({
+  written,
+  because: `“${written}” is the second of its kind: only one can be used.`,
+});
 
 /** A lens at 1:2, and more on it: 1:2 is what the lens gives by itself. So is what stands with its closest focus. */
 function ownMagnification(text: string, written: readonly WrittenNumber[], numbers: StatedNumber[]): void {
@@ -377,7 +316,6 @@ function goneOn(
 }
 
 const dioptres = /^(?:dpt|d|diopt)/i;
-const turnedWords = /revers|turned|backwards/i;
 
 /** Of a pair of sides: what the second is where the first is a width. */
 const otherSide: Readonly<Partial<Record<QuantityName, readonly QuantityName[]>>> = {

@@ -47,6 +47,7 @@ const high = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 /** Ways of writing a number, the most particular first; each names its parts. */
 const writings: readonly RegExp[] = [
   String.raw`(?<engraved>\d+(?:[.,]\d+)?) ?[x×] ?\/ ?(?<aperture>[01]?[.,]\d+)`,
+  String.raw`(?<engraved>\d+(?:[.,]\d+)?) ?[x×] (?<aperture>0?[.,]\d+)(?![\d.,]*\d| ?${unit}| ?[x×%])`,
   String.raw`(?<engraved>[2-9]|[1-9]\d)(?: ?\/ ?)(?<aperture>0?[.,](?!95)\d{1,2})(?![\d.,]*\d| ?(?:s|sec|seconds?)(?!\p{L}))`,
   String.raw`(?<wide>${digits}) ?(?:mm)? ?[x×*] ?(?<high>${digits})(?: ?(?<unit>${unit}))?`,
   String.raw`(?<![\p{L}\d])[fƒ] ?\/ ?(?<mark>${digits})(?![\d.,]*\d| ?mm)`,
