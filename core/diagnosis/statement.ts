@@ -172,7 +172,7 @@ function openingOf({ number, beside }: Clause, numbers: readonly StatedNumber[])
 const lensOf = /^(?:main|reversed)-lens\.focal-length$/;
 
 function addStated(
-  { number, before, after, isCarrier, isPrinted, isSet, hasOpening }: Clause,
+  { number, before, after, isCarrier, isPrinted, isSet, hasOpening, beside }: Clause,
   numbers: StatedNumber[],
   unread: Unread[],
   isReversed: boolean,
@@ -210,9 +210,10 @@ function addStated(
   if (isPrinted && !names.includes('effective-f-number')) names.unshift('max-aperture');
   const marked = numbers.find(({ quantity }) => quantity === 'f-number');
   if (marked && number.form === 'f-number' && names.length === 0) {
-    // No cone at the sensor is wider than what is set: f/2.8 behind f/8 is what the lens has at most.
-    if (asPlainNumber({ text: number.text.slice(2) }) < marked.value) names.push('max-aperture');
-    else if (isSet) {
+    // No cone at the sensor is wider than what is set: “100 mm f/2.8” behind f/8 is what that lens has at most.
+    const isWider = asPlainNumber({ text: number.text.slice(2) }) < marked.value;
+    if (isWider && beside) names.push('max-aperture');
+    else if (isWider || isSet) {
       unread.push(secondOfItsKind(written));
       return;
     }

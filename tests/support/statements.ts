@@ -461,4 +461,13 @@ export const statements: readonly (readonly [text: string, read: string])[] = [
   ['60 mm macro at minimum focus 1:1, how much light do I lose?', 'focal-length 60?; focus-magnification 1?; asks light-loss'],
   ['extension tube 20mm + 2x converter + 100mm macro lens', 'extension 20; converter-factor 2; focal-length 100'],
   ['105 mm f/2.8 at f/22, m 1, ISO 200, 1/200 s, flash 1/8', 'focal-length 105?; max-aperture 2.8; f-number 22; magnification 1; iso 200; exposure-time 0.005?; flash-power 0.125'],
+  ['macro 100mm at f/16 instead of f/8', 'focal-length 100?; f-number 16; unread instead of f/8'],
+  ['subject is 18 cm from the sensor', 'focus-distance 180'],
+  ['lens to subject 9 cm', 'working-distance 90'],
+  ['two flashes 20 cm away, GN 20', 'flash-distance 200; guide-number 20'],
+  ['+1+2+4 dpt, 85 mm', 'close-up-power 7; focal-length 85?; setup close-up lens'],
+  ['100mm f/2.8 1:1 macro f/11', 'focal-length 100?; max-aperture 2.8; magnification 1?; f-number 11'],
+  ['36+20+12 rings with 50mm', 'extension 68; focal-length 50?'],
+  ['m 1:1 f/16 -> effective f/32', 'magnification 1; f-number 16; effective-f-number 32'],
+  ['what magnification do 36 mm + 20 mm tubes give on 85 mm?', 'extension 56; focal-length 85?; asks magnification'],
 ];
