@@ -8,7 +8,7 @@ import {
   whichLensGainsMore,
 } from '#tests/support/example-families.ts';
 import { markAttempt, verdictOn, type Verdict } from './answer.ts';
-import { numberFamily } from './family.ts';
+import { numberFamily, type NumberFamily } from './family.ts';
 import { drawProblem, type NumberProblem } from './problem.ts';
 
 const rings = drawProblem(ringsOnALens, 16) as NumberProblem;
@@ -44,6 +44,19 @@ describe('markAttempt', () => {
 
   it.each(['12.26', '11.74'])('does not pass %s where 2 % of 12 mm are allowed', (text) => {
     expect(marked(text).kind).toBe('wrong');
+  });
+
+  it.each([
+    ['0 mm', 0],
+    ['-3 mm', -3],
+  ])('takes %s for the mistake that leads there, though no page allows such a length', (text, led) => {
+    const family: NumberFamily = {
+      ...(length.family as NumberFamily),
+      mistakes: [{ id: 'gone', value: () => led, because: 'Nothing is left.' }],
+    };
+    const problem = drawProblem(family, 1) as NumberProblem;
+    expect(markAttempt({ problem, text })).toMatchObject({ kind: 'mistake', words: 'Nothing is left.' });
+    expect(markAttempt({ problem, text: '-7 mm' })).toMatchObject({ kind: 'not-ready', why: 'out-of-range' });
   });
 
   it('says what the answer is once it is right', () => {

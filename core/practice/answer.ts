@@ -1,7 +1,7 @@
 import { printQuantity } from '#core/quantity/print.ts';
 import { readQuantity } from '#core/quantity/read.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
-import type { Problem, RecognisedMistake } from './problem.ts';
+import type { NumberProblem, Problem, RecognisedMistake } from './problem.ts';
 import { isWithin } from './tolerance.ts';
 import { greatestSlip, unitSlip } from './unit-slip.ts';
 import { wrongWords, type Direction } from './wrong-words.ts';
@@ -51,13 +51,18 @@ export function readAttempt({ problem, text }: Attempt): ReadyAnswer | NotReady 
   const { asks } = problem.family;
   const reading = readQuantity(asks, text);
   if (reading.kind === 'blank') return notReady('blank', '');
-  if (reading.kind === 'value' || (reading.kind === 'out-of-range' && mayBeSlip(asks, reading.value))) {
+  if (reading.kind === 'value' || (reading.kind === 'out-of-range' && mayBeMarked(problem, reading.value))) {
     return { kind: 'ready', problem, value: reading.value };
   }
   return notReady(reading.kind, reading.message);
 }
 
-/** Beyond the sensible range there is room for a slip of unit, which is marked as one; a wrong sign is none. */
+/** Beyond the sensible range there is room for a mistake that leads there, a depth of nothing say, and for a slip of unit. */
+function mayBeMarked(problem: NumberProblem, value: number): boolean {
+  return problem.mistakes.some((one) => isAsGoodAs(problem, value, one.value)) || mayBeSlip(problem.family.asks, value);
+}
+
+/** A slip of unit is no more than so many times off; a wrong sign is none. */
 function mayBeSlip(asks: QuantityName, value: number): boolean {
   const { least, most } = quantityOf(asks);
   return value >= (least > 0 ? least / greatestSlip : least * greatestSlip) && value <= most * greatestSlip;

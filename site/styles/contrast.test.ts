@@ -6,10 +6,13 @@ import { root } from '#tests/support/run.ts';
 
 /** One rule as it is written, and what of it has a colour. */
 interface Rule {
+  readonly file: string;
   readonly place: string;
   readonly selector: string;
   readonly text: string | undefined;
   readonly surface: string | undefined;
+  /** What a shape is filled with, or a letter. */
+  readonly fill: string | undefined;
 }
 
 const withoutRemarks = (css: string) => css.replace(/\/\*[^]*?\*\//g, '');
@@ -27,10 +30,12 @@ const rules = globSync('{site,lessons}/**/*.{css,svelte,astro}', { cwd: root })
         [...body.matchAll(new RegExp(`(?:^|[;\\s])${property}:\\s*([^;]+)`, 'g'))].at(-1)?.[1]?.trim();
       const isWritten = /(?:^|[\s(,>])(?:text|tspan)\b|\.quiet|\.note|\.caution/.test(selector);
       return {
+        file,
         place: `${file}: ${selector.trim().replace(/\s+/g, ' ')}`,
         selector,
         text: valueOf('color') ?? (isWritten ? valueOf('fill') : undefined),
         surface: valueOf('background') ?? valueOf('background-color'),
+        fill: valueOf('fill'),
       };
     });
   });
@@ -99,6 +104,20 @@ describe.each(['light', 'dark'])('by the %s palette of the style sheet', (theme)
     const drawn = names.filter((name) => !surfaces.includes(name));
     expect(faint(drawn, ['ground', 'paper'], seen)).toEqual([]);
   });
+});
+
+it('gives text a colour that is the same in both palettes only where a ground of such a colour is drawn for it', () => {
+  const isFixed = (value: string | undefined) => value !== undefined && /^#[0-9a-f]{3,6}$/.test(value);
+  const fixed = rules.filter(({ text }) => isFixed(text));
+  expect(fixed.length).toBeGreaterThan(0);
+  const bare = fixed.filter(({ file, text }) => {
+    const grounds = rules.filter((rule) => rule.file === file).flatMap(({ surface, fill }) => [surface, fill]);
+    return !grounds.some((ground) => isFixed(ground) && wcagContrast(text!, ground!) >= written);
+  });
+  expect(bare.map(({ place }) => place)).toEqual([]);
+  // All else is of the palette, the system's, or what stands around it.
+  const others = rules.flatMap(({ text }) => (text === undefined || isFixed(text) || namesIn(text) ? [] : [text]));
+  expect(others.filter((text) => !/^(?:inherit|currentcolor|transparent|HighlightText)$/i.test(text))).toEqual([]);
 });
 
 it('gives the dark palette by the system as by hand', () => {

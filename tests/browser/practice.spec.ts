@@ -8,6 +8,9 @@ test.describe('problems of a lesson', () => {
     const named = `${family!.id}:7`;
     const problem = () => new URL(page.url()).searchParams.get('practice');
     await page.goto(`${plain}?practice=${named}`);
+    // The problem that the address names takes the height that it needs, and moves what stands below it: a click would miss.
+    await page.locator('.lesson[data-settled]').waitFor();
+    await page.locator('.part-check [data-island]:not([inert])').waitFor({ state: 'attached' });
     // The instructor's part is folded until it is asked for.
     await page.locator('.part-instructor summary').first().click();
     await page.locator('.stage-steps a').first().click();

@@ -40,6 +40,11 @@ describe('familyFaults', () => {
       /does not accept its answer as it is printed/,
     ],
     [
+      'a tolerance finer than a mistake is printed',
+      { tolerance: { relative: 1e-6, because: 'x' } },
+      /does not recognise \S+ as it is typed/,
+    ],
+    [
       'a number under a name that is no quantity',
       { givens: (draw) => ({ ...ringsOnALens.givens(draw), lenght: 3 }) },
       /gives lenght/,

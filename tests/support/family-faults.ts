@@ -107,6 +107,12 @@ function faultsOfNumber(problem: NumberProblem): readonly string[] {
     // Both come from the core; two routes through it part by rounding only.
     'ends its working with another number': Math.abs(byWorking - answer) <= 1e-9 * Math.abs(answer),
     'does not accept its answer as it is printed': isRightTyped(problem, printQuantity(family.asks, answer)),
+    ...Object.fromEntries(
+      problem.mistakes.map(({ id, value }) => {
+        const verdict = markAttempt({ problem, text: printQuantity(family.asks, value, { exact: true }) });
+        return [`does not recognise ${id} as it is typed`, verdict.kind === 'mistake' && verdict.mistake.id === id];
+      }),
+    ),
     'cannot be solved with its numbers as printed': isRight(family.answer(asPrinted(given))),
     ...Object.fromEntries(
       spellings(family.asks, answer).map((text) => [
