@@ -17,8 +17,20 @@ import { keptEvening, keptPlan } from './kept.ts';
 import { emptyPlan, type Plan } from './plan.ts';
 import { readPlan, type Steps } from './schema.ts';
 
-/** What windows tell each other: what they have changed, what is to be pressed in the figure, or that they are new and know nothing yet. */
-type Message = { readonly plan?: unknown; readonly evening?: unknown; readonly press?: unknown; readonly asks?: true };
+/** Whether the evening is on the wall in the window of that name. */
+interface Wall {
+  readonly name: number;
+  readonly isUp: boolean;
+}
+
+/** What windows tell each other: what they have changed, what is to be pressed in the figure, which are walls, or that they are new and know nothing yet. */
+type Message = {
+  readonly plan?: unknown;
+  readonly evening?: unknown;
+  readonly press?: unknown;
+  readonly wall?: Wall;
+  readonly asks?: true;
+};
 
 /** The plan and the evening as all windows of this browser have them: whoever changes them tells the others and keeps them for the next time. */
 export class Shared {
@@ -28,6 +40,12 @@ export class Shared {
   readonly #others = 'BroadcastChannel' in globalThis ? new BroadcastChannel('ring-and-ruler.evening') : undefined;
   plan: Plan = $state.raw(emptyPlan);
   evening: Evening = $state.raw(noEvening);
+  /** The windows that have the evening on the wall, this one or others. */
+  #walls: readonly number[] = $state.raw([]);
+  /** This window's name. */
+  readonly #name = performance.timeOrigin;
+  /** Whether a room can see the evening. True, too, where windows cannot tell each other. */
+  readonly isProjected = $derived(this.#others === undefined || this.#walls.length > 0);
   /** What lies in this browser's storage and is no plan. */
   unread: string | undefined = $state.raw();
   readonly believed = $derived.by(() => believed(this.plan, this.evening, this.catalogue));
@@ -65,13 +83,39 @@ export class Shared {
     };
   }
 
-  #hear({ plan, evening, press, asks }: Message): void {
+  #hear({ plan, evening, press, wall, asks }: Message): void {
+    if (wall) this.#see(wall);
     if (press === 'run' || press === 'more') pressInFigure(press);
     // Of another edition, perhaps: looked at like anything that comes from outside.
     const reading = plan === undefined ? undefined : readPlan(plan, this.steps);
     if (reading?.kind === 'plan') this.plan = reading.plan;
     if (isEvening(evening)) this.evening = evening;
     if (asks && this.evening.began !== null) this.#tell({ plan: this.plan, evening: this.evening });
+    if (asks && this.#walls.includes(this.#name)) this.#tell({ wall: { name: this.#name, isUp: true } });
+  }
+
+  #see({ name, isUp }: Wall): void {
+    const others = this.#walls.filter((one) => one !== name);
+    this.#walls = isUp ? [...others, name] : others;
+  }
+
+  /** Says to all windows that this one has the evening on the wall; returns the way to say that it has it no longer. */
+  raise(): () => void {
+    const say = (isUp: boolean) => {
+      const wall = { name: this.#name, isUp };
+      this.#see(wall);
+      this.#tell({ wall });
+    };
+    // A window that is closed says so; one that comes back by the browser's own button, too.
+    const [hide, show] = [() => say(false), () => say(true)];
+    window.addEventListener('pagehide', hide);
+    window.addEventListener('pageshow', show);
+    show();
+    return () => {
+      window.removeEventListener('pagehide', hide);
+      window.removeEventListener('pageshow', show);
+      hide();
+    };
   }
 
   #tell(message: Message): void {
@@ -99,9 +143,10 @@ export class Shared {
     this.#tell({ evening: this.evening });
   }
 
-  /** Goes to a place; the first time the clock begins. */
+  /** Goes to a place; the first time that a room sees it the clock begins. */
   goTo(place: Place): void {
-    this.change((evening) => ({ ...at(evening, this.plan, place), began: evening.began ?? Date.now() }));
+    const now = this.isProjected ? Date.now() : null;
+    this.change((evening) => ({ ...at(evening, this.plan, place), began: evening.began ?? now }));
   }
 
   /** Goes on or back by so many presses. */
