@@ -17,20 +17,8 @@ import { keptEvening, keptPlan } from './kept.ts';
 import { emptyPlan, type Plan } from './plan.ts';
 import { readPlan, type Steps } from './schema.ts';
 
-/** Whether the evening is on the wall in the window of that name. */
-interface Wall {
-  readonly name: number;
-  readonly isUp: boolean;
-}
-
-/** What windows tell each other: what they have changed, what is to be pressed in the figure, which are walls, or that they are new and know nothing yet. */
-type Message = {
-  readonly plan?: unknown;
-  readonly evening?: unknown;
-  readonly press?: unknown;
-  readonly wall?: Wall;
-  readonly asks?: true;
-};
+/** What windows tell each other: what they have changed, what is to be pressed in the figure, or that they are new and know nothing yet. */
+type Message = { readonly plan?: unknown; readonly evening?: unknown; readonly press?: unknown; readonly asks?: true };
 
 /** The plan and the evening as all windows of this browser have them: whoever changes them tells the others and keeps them for the next time. */
 export class Shared {
@@ -40,12 +28,8 @@ export class Shared {
   readonly #others = 'BroadcastChannel' in globalThis ? new BroadcastChannel('ring-and-ruler.evening') : undefined;
   plan: Plan = $state.raw(emptyPlan);
   evening: Evening = $state.raw(noEvening);
-  /** The windows that have the evening on the wall, this one or others. */
-  #walls: readonly number[] = $state.raw([]);
-  /** This window's name. */
-  readonly #name = performance.timeOrigin;
-  /** Whether a room can see the evening. True, too, where windows cannot tell each other. */
-  readonly isProjected = $derived(this.#others === undefined || this.#walls.length > 0);
+  /** A room sees the evening, as far as this window knows. */
+  isProjected = $state(true);
   /** What lies in this browser's storage and is no plan. */
   unread: string | undefined = $state.raw();
   readonly believed = $derived.by(() => believed(this.plan, this.evening, this.catalogue));
@@ -83,39 +67,13 @@ export class Shared {
     };
   }
 
-  #hear({ plan, evening, press, wall, asks }: Message): void {
-    if (wall) this.#see(wall);
+  #hear({ plan, evening, press, asks }: Message): void {
     if (press === 'run' || press === 'more') pressInFigure(press);
     // Of another edition, perhaps: looked at like anything that comes from outside.
     const reading = plan === undefined ? undefined : readPlan(plan, this.steps);
     if (reading?.kind === 'plan') this.plan = reading.plan;
     if (isEvening(evening)) this.evening = evening;
     if (asks && this.evening.began !== null) this.#tell({ plan: this.plan, evening: this.evening });
-    if (asks && this.#walls.includes(this.#name)) this.#tell({ wall: { name: this.#name, isUp: true } });
-  }
-
-  #see({ name, isUp }: Wall): void {
-    const others = this.#walls.filter((one) => one !== name);
-    this.#walls = isUp ? [...others, name] : others;
-  }
-
-  /** Says to all windows that this one has the evening on the wall; returns the way to say that it has it no longer. */
-  raise(): () => void {
-    const say = (isUp: boolean) => {
-      const wall = { name: this.#name, isUp };
-      this.#see(wall);
-      this.#tell({ wall });
-    };
-    // A window that is closed says so; one that comes back by the browser's own button, too.
-    const [hide, show] = [() => say(false), () => say(true)];
-    window.addEventListener('pagehide', hide);
-    window.addEventListener('pageshow', show);
-    show();
-    return () => {
-      window.removeEventListener('pagehide', hide);
-      window.removeEventListener('pageshow', show);
-      hide();
-    };
   }
 
   #tell(message: Message): void {

@@ -237,6 +237,7 @@ test('notes say when no room sees the evening, and no clock runs before one does
   await expect(notes.locator('.clock b')).toBeVisible();
   // Loaded later than the wall, too.
   await notes.reload();
+  await expect(notes.locator('.clock b')).toBeVisible();
   for (const half of ['2 question', '2 answer']) {
     await notes.keyboard.press('PageDown');
     await at(first, half);
