@@ -28,6 +28,8 @@ export class Shared {
   readonly #others = 'BroadcastChannel' in globalThis ? new BroadcastChannel('ring-and-ruler.evening') : undefined;
   plan: Plan = $state.raw(emptyPlan);
   evening: Evening = $state.raw(noEvening);
+  /** A room sees the evening, as far as this window knows. */
+  isProjected = $state(true);
   /** What lies in this browser's storage and is no plan. */
   unread: string | undefined = $state.raw();
   readonly believed = $derived.by(() => believed(this.plan, this.evening, this.catalogue));
@@ -99,9 +101,10 @@ export class Shared {
     this.#tell({ evening: this.evening });
   }
 
-  /** Goes to a place; the first time the clock begins. */
+  /** Goes to a place; the first time that a room sees it the clock begins. */
   goTo(place: Place): void {
-    this.change((evening) => ({ ...at(evening, this.plan, place), began: evening.began ?? Date.now() }));
+    const now = this.isProjected ? Date.now() : null;
+    this.change((evening) => ({ ...at(evening, this.plan, place), began: evening.began ?? now }));
   }
 
   /** Goes on or back by so many presses. */

@@ -217,6 +217,66 @@ test('two windows are one evening: what one does the other shows, hands are coun
   expect(await reported(notes, 'main')).toEqual([]);
 });
 
+test('notes say when no room sees the evening, and no clock runs before one does', async ({ context }) => {
+  const [first, notes] = [await context.newPage(), await context.newPage()];
+  await first.goto('workshop/');
+  await take(first, 60);
+  await notes.goto('workshop/?notes');
+  const unseen = notes.locator('[role=status] .notice');
+  await expect(unseen).toContainText('Nothing is projected yet: press “Start on this screen”');
+  for (const press of ['PageDown', 'PageDown', 'b']) await notes.keyboard.press(press);
+  await expect(notes.getByText('Then: 15 mm')).toBeVisible();
+  await expect(notes.getByRole('button', { name: 'Blank' })).toHaveAttribute('aria-pressed', 'true');
+  await expect(notes.getByText('the wall is blank')).toHaveCount(0);
+  await expect(notes.getByText('The clock begins when the evening is on the wall.')).toBeVisible();
+
+  await start(first);
+  await at(first, '1 question');
+  await expect(unseen).toHaveCount(0);
+  await expect(notes.getByText('Step 1 of 14')).toBeVisible();
+  await expect(notes.locator('.clock b')).toBeVisible();
+  // Loaded later than the wall, too.
+  await notes.reload();
+  await expect(notes.locator('.clock b')).toBeVisible();
+  for (const half of ['2 question', '2 answer']) {
+    await notes.keyboard.press('PageDown');
+    await at(first, half);
+  }
+  await expect(notes.getByText('Shown: 15 mm')).toBeVisible();
+  await first.keyboard.press('Escape');
+  await expect(unseen).toContainText('Nothing is projected now: press “Go on with the evening”');
+  await first.getByRole('button', { name: 'Go on with the evening' }).click();
+  await expect(unseen).toHaveCount(0);
+  await first.goto('course/');
+  await expect(unseen).toBeVisible();
+});
+
+test('what was said goes after some seconds; the way back stays, and follows nobody down the page', async ({
+  page,
+}) => {
+  await page.clock.install();
+  await page.goto('workshop/');
+  await take(page, 60);
+  const said = page.locator('.said p');
+  await expect(said).toBeInViewport();
+  await expect(said).toContainText('Change what you like.');
+  await page.clock.fastForward(9000);
+  await expect(said).toBeHidden();
+  await take(page, 120);
+  const undo = page.getByRole('button', { name: 'Undo' });
+  const down = () => page.evaluate(() => scrollTo({ top: document.body.scrollHeight, behavior: 'instant' }));
+  await down();
+  await expect(undo).toBeInViewport();
+  await page.clock.fastForward(9000);
+  await expect(undo).not.toBeInViewport();
+  await undo.click();
+  await expect(page.getByLabel('Minutes in all')).toHaveText('60');
+  await expect(page.getByText('As it was before.')).toBeVisible();
+  await start(page);
+  await at(page, '1 question');
+  await expect(said).toHaveCount(0);
+});
+
 test('axe finds nothing to report on a wall where hands are counted, the notes over it', async ({ page }) => {
   await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
   await page.goto('workshop/');

@@ -37,11 +37,12 @@ export const exceptions: readonly Exception[] = [
     imports: '../../lessons/*/problems.ts',
     because: 'the slips that an answer is checked for are those of the lessons’ problems: there is no second list',
   },
-  {
+  ...['Bench.svelte', 'Definitions.astro'].map((name) => ({
     file: 'site/pages/workshop.astro',
-    imports: '../../lessons/*/figures/Bench.svelte',
-    because: 'an evening shows steps of several lessons in one page, and has the styles of their figures',
-  },
+    imports: `../../lessons/*/figures/${name}`,
+    because:
+      'an evening shows steps of several lessons in one page, with the styles of their figures and what these refer to',
+  })),
   {
     file: 'site/practice/families.ts',
     imports: '../../lessons/*/problems.ts',

@@ -8,6 +8,8 @@ export interface PrintedScale {
   readonly stated: number;
   /** Millimetres of paper for a millimetre of the real thing, between the outermost numbers of the sheet's rule. */
   readonly measured: number;
+  /** Between those numbers, millimetres of paper. */
+  readonly length: number;
 }
 
 /** The scales that title blocks on *page* state, and what a ruler laid on the rule below each finds. */
@@ -34,8 +36,9 @@ export function scalesOn({ words }: PrintedPage): readonly PrintedScale[] {
     // A rule may count to both sides of its zero.
     const zero = row.find(({ text }) => text === '0') ?? row[0];
     const far = row.toSorted((one, other) => Math.abs(one.x - zero!.x) - Math.abs(other.x - zero!.x)).at(-1);
-    if (!zero || !far) return { stated: Number(drawn) / Number(real), measured: NaN };
-    const length = Math.abs(Number(far.text) - Number(zero.text)) * (unit ?? NaN);
-    return { stated: Number(drawn) / Number(real), measured: Math.abs(far.x - zero.x) / length };
+    const stated = Number(drawn) / Number(real);
+    if (!zero || !far) return { stated, measured: NaN, length: NaN };
+    const length = Math.abs(far.x - zero.x);
+    return { stated, measured: length / (Math.abs(Number(far.text) - Number(zero.text)) * (unit ?? NaN)), length };
   });
 }

@@ -6,7 +6,7 @@ export interface Outline {
   readonly lines: string;
 }
 
-/** What the page prints once and the figures refer to; readers' browsers need not load it as script. */
+/** What a page with the figure has once (`Definitions.astro`) and the figure refers to; readers' browsers need not load it as script. */
 export const outlines: Readonly<Record<keyof typeof subjects, Outline>> = {
   'dinner-plate': { rim: circle(50), lines: circle(34) + circle(31) },
   'bay-leaf': {
