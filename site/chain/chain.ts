@@ -1,3 +1,4 @@
+import { turnedLens } from '#core/rig/assumed/turned-round.ts';
 import { closestMagnification } from '#core/rig/lens-in-use.ts';
 import type { Lens } from '#core/rig/lens.ts';
 import type { Part } from '#core/rig/part.ts';
@@ -165,7 +166,7 @@ function partsOf(chain: Chain, at: number, registerDistance: number, lensOf: (th
       ];
     }
     case 'lens': {
-      const lens = lensOf(thing);
+      const lens = link.turned ? turnedLens(lensOf(thing)) : lensOf(thing);
       const set = { focusMagnification: focusOf(chain, at, lens), fNumber: fNumberOf(chain, at) };
       return [{ part: 'lens', lens, ...set, ...outside, reversed: link.turned === true }];
     }

@@ -1,4 +1,5 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
+import { turnedLens } from '#core/rig/assumed/turned-round.ts';
 import { closestMagnification, stateAt } from '#core/rig/lens-in-use.ts';
 import { chainCount } from '#core/rig/kit/chain-count.ts';
 import type { KitRow } from '#core/rig/kit/kit.ts';
@@ -87,7 +88,8 @@ function lensRow(
   try {
     const lenses = ownThing(part, kit)?.lenses;
     if (!lenses) return [];
-    const { usual } = lenses;
+    // A search may turn it round.
+    const usual = turnedLens(lenses.usual);
     // Throws where the lens cannot be focused so.
     stateAt(usual, closestMagnification(usual));
     const maxAperture = numberIn(part, 'max-aperture')!;

@@ -1,0 +1,29 @@
+import type { Lens } from '../lens.ts';
+import type { PossibleLenses } from './known-lens.ts';
+import { usualRearProtrusion } from './usual-rear-protrusion.ts';
+
+/** A lens as it is taken to be once it is turned round: with the usual part behind its mount, where nobody has measured that. */
+export function turnedLens(lens: Lens, rearProtrusion: number = usualRearProtrusion.usual): Lens {
+  return lens.rearProtrusion === undefined ? { ...lens, rearProtrusion } : lens;
+}
+
+/**
+ * The lenses between which one lies that is turned round: what stands out behind its mount is foremost then, and counts.
+ *
+ * @param lenses see `possibleLenses`
+ * @returns the same where the protrusion is known; else each with the least and the most that is assumed, and it named among what is assumed
+ *
+ * Source: least and most at the corners of what is assumed, [README](README.md#what-is-assumed).
+ */
+export function turnedRound(lenses: PossibleLenses): PossibleLenses {
+  const { usual, extremes, assumed } = lenses;
+  if (usual.rearProtrusion !== undefined) return lenses;
+  const { least, most } = usualRearProtrusion;
+  const taken = turnedLens(usual);
+  return {
+    ...lenses,
+    usual: taken,
+    extremes: [taken, ...extremes.flatMap((lens) => [turnedLens(lens, least), turnedLens(lens, most)])],
+    assumed: [...assumed, 'rear-protrusion'],
+  };
+}
