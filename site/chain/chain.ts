@@ -1,4 +1,4 @@
-import { turnedLens } from '#core/rig/assumed/turned-round.ts';
+import { turnedLens } from '#core/rig/assumed/turned-lens.ts';
 import { closestMagnification } from '#core/rig/lens-in-use.ts';
 import type { Lens } from '#core/rig/lens.ts';
 import type { Part } from '#core/rig/part.ts';

@@ -1,5 +1,5 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
-import { turnedLens } from '#core/rig/assumed/turned-round.ts';
+import { turnedLens } from '#core/rig/assumed/turned-lens.ts';
 import { closestMagnification, stateAt } from '#core/rig/lens-in-use.ts';
 import { chainCount } from '#core/rig/kit/chain-count.ts';
 import type { KitRow } from '#core/rig/kit/kit.ts';

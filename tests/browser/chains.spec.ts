@@ -80,7 +80,7 @@ test('a chain is built by list and by hand, says every number with its formulas,
 
   // A lesson takes the same numbers.
   await page.goto('bench/?chain=body-36,ring-36,lens-50');
-  const link = page.locator('[data-quantity="effective-f-number"]').getByRole('link');
+  const link = page.locator('[data-quantity="effective-f-number"]').getByRole('link', { name: /^Lesson/ });
   await link.click();
   await expect(page.locator('output[name="effective-f-number"]').first()).toHaveAttribute('data-value', /^14\.32/);
   expect(faults).toEqual([]);

@@ -5,7 +5,8 @@ import { solveRig } from '../solve.ts';
 import type { KnownLens } from './known-lens.ts';
 import { possibleLenses } from './possible-lenses.ts';
 import { spanOver } from './span-over.ts';
-import { turnedLens, turnedRound } from './turned-round.ts';
+import { turnedLens } from './turned-lens.ts';
+import { turnedRound } from './turned-round.ts';
 import { usualRearProtrusion } from './usual-rear-protrusion.ts';
 
 const known: KnownLens = {

@@ -1,11 +1,6 @@
-import type { Lens } from '../lens.ts';
 import type { PossibleLenses } from './known-lens.ts';
+import { turnedLens } from './turned-lens.ts';
 import { usualRearProtrusion } from './usual-rear-protrusion.ts';
-
-/** A lens as it is taken to be once it is turned round: with the usual part behind its mount, where nobody has measured that. */
-export function turnedLens(lens: Lens, rearProtrusion: number = usualRearProtrusion.usual): Lens {
-  return lens.rearProtrusion === undefined ? { ...lens, rearProtrusion } : lens;
-}
 
 /**
  * The lenses between which one lies that is turned round: what stands out behind its mount is foremost then, and counts.

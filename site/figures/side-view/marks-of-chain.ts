@@ -49,6 +49,7 @@ export function principalPlanes(
         x,
         half,
         isLeft: x < place.x(other) || (at === other && letter === 'H'),
+        ...(shown.planes === 'rig' && { quantity: 'principal-separation' }),
       });
     };
     if (!(isThin && shown.planes === 'each')) {
@@ -81,7 +82,7 @@ function pupilStroke(
   const x = pupil ? place.x(pupil.at) : NaN;
   if (!pupil || !isShown(x, place)) return { strokes: [], lettered: [] };
   const { half, cut } = place.half(pupil.diameter / 2);
-  const quantity = key === 'entrance-pupil' ? { quantity: key } : {};
+  const quantity = { quantity: key };
   const reach = Math.min(half + 16, place.axisY - place.top);
   const at = x.toFixed(1);
   const path = `M${at} ${place.axisY - half}V${place.axisY - reach}M${at} ${place.axisY + half}V${place.axisY + reach}`;
