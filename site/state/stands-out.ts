@@ -1,8 +1,7 @@
-import { usualRearProtrusion } from '#core/rig/assumed/usual-rear-protrusion.ts';
 import type { LensSlug } from './crate.ts';
 
 /** The claws of a mount and its contacts stand out behind any flange, mm: assumed. */
-export const claws = usualRearProtrusion.usual;
+export const claws = 5;
 
 /** Glass that stands out behind the flange farther than the claws, mm, to a tenth: traced, and kept as a number so that pages need not trace. */
 const glass: Partial<Record<LensSlug, number>> = { 'lens-28': 10.8 };

@@ -1,5 +1,4 @@
 import type { PossibleLenses } from './known-lens.ts';
-import { turnedLens } from './turned-lens.ts';
 import { usualRearProtrusion } from './usual-rear-protrusion.ts';
 
 /**
@@ -13,12 +12,12 @@ import { usualRearProtrusion } from './usual-rear-protrusion.ts';
 export function turnedRound(lenses: PossibleLenses): PossibleLenses {
   const { usual, extremes, assumed } = lenses;
   if (usual.rearProtrusion !== undefined) return lenses;
-  const { least, most } = usualRearProtrusion;
-  const taken = turnedLens(usual);
+  const ends = [usualRearProtrusion.least, usualRearProtrusion.most];
+  const taken = { ...usual, rearProtrusion: usualRearProtrusion.usual };
   return {
     ...lenses,
     usual: taken,
-    extremes: [taken, ...extremes.flatMap((lens) => [turnedLens(lens, least), turnedLens(lens, most)])],
+    extremes: [taken, ...extremes.flatMap((lens) => ends.map((rearProtrusion) => ({ ...lens, rearProtrusion })))],
     assumed: [...assumed, 'rear-protrusion'],
   };
 }
