@@ -77,6 +77,7 @@ function pupilStroke(
   words: readonly string[],
   pupil: PlacedPupil | null,
   isVirtual: boolean,
+  isLeft: boolean,
   place: SheetPlace,
 ): { strokes: Stroke[]; lettered: Lettered[] } {
   const x = pupil ? place.x(pupil.at) : NaN;
@@ -88,9 +89,7 @@ function pupilStroke(
   const path = `M${at} ${place.axisY - half}V${place.axisY - reach}M${at} ${place.axisY + half}V${place.axisY + reach}`;
   return {
     strokes: cut ? [] : [{ key, path, className: isVirtual ? 'pupil virtual' : 'pupil', ...quantity }],
-    lettered: cut
-      ? []
-      : [{ key, letters: words, x, half: reach, isLeft: key === 'entrance-pupil', isBeyond: true, ...quantity }],
+    lettered: cut ? [] : [{ key, letters: words, x, half: reach, isLeft, isBeyond: true, ...quantity }],
   };
 }
 
@@ -98,13 +97,23 @@ function pupilStroke(
 export function pupilsOf({ positions }: SideViewChain, place: SheetPlace) {
   const { entrancePupil, exitPupil, foremost, elements } = positions;
   const lastGlass = Math.min(...elements.map(({ points }) => points?.rearPrincipal ?? Infinity));
+  // On the sheet what is farther from the sensor is on the left.
+  const isLeft = (entrancePupil?.at ?? 0) > (exitPupil?.at ?? 0);
   const entrance = pupilStroke(
     'entrance-pupil',
     ['entrance pupil', 'D'],
     entrancePupil,
     (entrancePupil?.at ?? 0) < foremost,
+    isLeft,
     place,
   );
-  const exit = pupilStroke('exit-pupil', ['exit pupil', 'D′'], exitPupil, (exitPupil?.at ?? 0) > lastGlass, place);
+  const exit = pupilStroke(
+    'exit-pupil',
+    ['exit pupil', 'D′'],
+    exitPupil,
+    (exitPupil?.at ?? 0) > lastGlass,
+    !isLeft,
+    place,
+  );
   return { strokes: [...entrance.strokes, ...exit.strokes], lettered: [...entrance.lettered, ...exit.lettered] };
 }
