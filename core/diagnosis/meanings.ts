@@ -28,7 +28,7 @@ export function namedBy(number: string, before: string, after: string): readonly
 }
 
 /** A light that is so far away: its name stands before the number, and what is said of it behind. */
-const lightBefore = /\b(?:flash|light|lamp|diffuser|softbox|soft box)(?: head)?\s*$/i;
+const lightBefore = /\b(?:flash(?:es)?|lights?|lamps?|diffuser|softbox|soft box)(?: head)?\s*$/i;
 const awayAfter = /^\s*(?:away|off|from)\b/i;
 
 /** A light is spoken of, by its strength or by its size. */
@@ -46,7 +46,7 @@ export function byWriting(
     return ['max-aperture', 'f-number', 'magnification'].filter(
       (id) => !had.includes(id as QuantityName),
     ) as QuantityName[];
-  const likely = unit === '' ? byForm[form] : (byUnit[unit.replace(/\.$/, '')] ?? byForm[form]);
+  const likely = unit === '' || form === 'sum' ? byForm[form] : (byUnit[unit.replace(/\.$/, '')] ?? byForm[form]);
   const hasLight = speaksOfLight(had);
   const flashFirst: readonly QuantityName[] =
     hasLight && (likely === lengths || likely === far) ? ['flash-distance'] : [];
@@ -61,6 +61,8 @@ const byForm: Readonly<Record<WrittenNumber['form'], readonly QuantityName[]>> =
   ratio: ['magnification', 'focus-magnification', 'max-aperture'],
   times: ['magnification', 'converter-factor', 'crop-factor', 'objective-magnification', 'focus-magnification'],
   fraction: ['exposure-time', 'magnification', 'flash-power', 'flash-duration', 'sync-speed'],
+  // Rings are added up, hardly ever anything else.
+  sum: ['extension', 'working-distance', 'subject-distance'],
   plain: [],
   strange: [],
 };

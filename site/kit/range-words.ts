@@ -37,9 +37,13 @@ export function leanWords({ assumed, measured }: Pick<PossibleLenses, 'assumed' 
   return parts.join('; ');
 }
 
-/** Least and most of an answer as they are printed, `78 to 96 mm`; one number where both print alike. */
+/**
+ * Least and most of an answer as they are printed, `78 to 96 mm`; one number where both print alike. Of room below zero there is none: the sharp plane is
+ * inside the lens, `up to 96 mm or inside the lens`.
+ */
 export function rangeWords(name: QuantityName, { least, most }: Pick<AnswerSpan, 'least' | 'most'>): string {
   const [from, to] = [printQuantity(name, least), printQuantity(name, most)];
+  if (name === 'working-distance' && least < 0) return `${most > 0 ? `up to ${to} or ` : ''}inside the lens`;
   if (from === to) return to;
   const [low, high] = [printNumber(name, least), printNumber(name, most)];
   const isBare = low.unit === high.unit && !from.startsWith('f/');
