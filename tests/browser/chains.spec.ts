@@ -170,7 +170,7 @@ test('a lens on a camera of a shorter register gets its adapter, and words of th
   await expect(notice).toContainText('it needs an adapter of 24\u202fmm');
   await page.getByRole('button', { name: 'Put in the 24\u202fmm adapter' }).click();
   await expect(notice).toHaveCount(0);
-  await expect(output(page, 'magnification')).toHaveAttribute('data-value', '0.15');
+  await expect(output(page, 'magnification')).toHaveText('0.15×');
   await query(page).toContain('my-ring:name=24_mm_adapter:extension=24:contacts=yes,lens-50');
 
   const row = page.locator('.answer[data-quantity="principal-separation"]');
