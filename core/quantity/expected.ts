@@ -16,17 +16,21 @@ const kinds: Partial<Record<Quantity['writing'], string>> = {
   'power-fraction': 'a fraction of full power',
 };
 
-/** What may be typed for a quantity, for a beginner: `a length from 4 mm to 800 mm, for example 50 mm or 2 in`. */
-export function expectedWords(name: QuantityName, range: Range = quantityOf(name)): string {
+/**
+ * What may be typed for a quantity, for a beginner: `a length from 4 mm to 800 mm, for example 50 mm or 2 in`.
+ *
+ * @param example in the base unit; where left out, a round number in the middle of the range
+ */
+export function expectedWords(name: QuantityName, range: Range = quantityOf(name), example?: number): string {
   const ends = `from ${printQuantity(name, range.least)} to ${printQuantity(name, range.most)}`;
   const quantity = quantityOf(name);
   const kind = kinds[quantity.writing] ?? measureWords(quantity);
-  return `${kind} ${ends}, for example ${examples(name, range).join(' or ')}`;
+  return `${kind} ${ends}, for example ${examples(name, range, example).join(' or ')}`;
 }
 
-function examples(name: QuantityName, range: Range): string[] {
+function examples(name: QuantityName, range: Range, example?: number): string[] {
   const { base, shown, writing } = quantityOf(name);
-  const value = exampleIn(quantityOf(name), range);
+  const value = example ?? exampleIn(quantityOf(name), range);
   const printed = printQuantity(name, value);
   const isRoundRatio = (value > 0 && Number.isInteger(value)) || Number.isInteger(1 / value);
   if (writing === 'ratio' && isRoundRatio) return [printed, printQuantity(name, value, { ratio: true })];

@@ -25,6 +25,7 @@ import { drawnChain, shownOf } from './drawn.ts';
 import { benchGlass, glassOf } from './glass.ts';
 import { readState as readCard } from '#site/field-card/state.ts';
 import { readState } from './read-state.ts';
+import { placedChain } from './placed.ts';
 import { queryForCard, writeState } from './state-in-address.ts';
 import { workingOf } from './working.ts';
 
@@ -110,6 +111,31 @@ describe('a thousand chains by chance', () => {
       { seed: 12, numRuns: 1000 },
     );
   });
+});
+
+describe('the length of rings', () => {
+  const dimensioned = (text: string) => {
+    const { chain } = readChain(text);
+    const placed = placedChain(chain);
+    if (placed.kind !== 'built') throw new Error(placed.why);
+    return drawnChain({ chain, placed }).dimensions?.find(({ name }) => name === 'extension')?.value;
+  };
+
+  it.each([
+    ['body-36,ring-12,ring-24,lens-50', /^36/],
+    ['body-36,ring-24,lens-50,close-up-4', /^24/],
+    ['body-36,ring-24,lens-100,coupling-ring,lens-50:turned', /^24/],
+    ['body-36,converter-2,ring-24,lens-50', /^24/],
+  ])('is drawn where it is all that is added: %s', (text, value) => {
+    expect(dimensioned(text)).toMatch(value);
+  });
+
+  it.each(['body-36,lens-50,close-up-4', 'body-36,ring-12,converter-2,ring-24,lens-50'])(
+    'is not drawn where it is none, or a part of them: %s',
+    (text) => {
+      expect(dimensioned(text)).toBeUndefined();
+    },
+  );
 });
 
 describe('a chain with glass', () => {

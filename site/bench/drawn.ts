@@ -1,7 +1,8 @@
 import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
-import { rigSpans } from '#core/rig/spans.ts';
+import { rigSpans, type AxialSpan } from '#core/rig/spans.ts';
 import type { Chain } from '#site/chain/chain.ts';
+import type { ChainKind } from '#site/chain/thing.ts';
 import type { SideViewShown } from '#site/figures/side-view/shown.ts';
 import type { SideViewChain } from '#site/figures/side-view/side-view.ts';
 import { measuresOf, type PlacedChain } from './placed.ts';
@@ -44,8 +45,15 @@ export function shownOf(chosen: readonly Layer[]): SideViewShown {
   };
 }
 
-const isSpacer = (chain: Chain, linkOf: readonly number[], part: number) =>
-  ['ring', 'bellows', 'reversing-ring', 'coupling-ring'].includes(chain[linkOf[part] ?? 0]!.thing.kind);
+const spacers: readonly ChainKind[] = ['ring', 'bellows', 'reversing-ring', 'coupling-ring'];
+
+/** Whether a run of rings begins with one that somebody put there, no seat of a close-up lens, and is all that is added: else *e* would be another number there than elsewhere. */
+function isAllAdded(chain: Chain, { positions: { parts }, linkOf }: PlacedChain, [start, end]: AxialSpan): boolean {
+  const kindOf = (part: number) => chain[linkOf[part] ?? 0]!.thing.kind;
+  const begins = parts.findIndex(({ from }, part) => part > 0 && from === start);
+  const goesOn = parts.some(({ from }, part) => from >= end && (kindOf(part) === 'ring' || kindOf(part) === 'bellows'));
+  return spacers.includes(kindOf(begins)) && !goesOn;
+}
 
 /** A chain as the side view takes it: named, and dimensioned with the numbers that the page prints. */
 export function drawnChain({ chain, placed }: Drawn): SideViewChain {
@@ -55,16 +63,7 @@ export function drawnChain({ chain, placed }: Drawn): SideViewChain {
     const span = spans[name];
     const value = span && span[1] - span[0];
     if (value === undefined || !(value > 0)) return [];
-    // The seat of a close-up lens is no ring that somebody put there.
-    if (
-      name === 'extension' &&
-      !isSpacer(
-        chain,
-        linkOf,
-        positions.parts.findIndex(({ from }, part) => part > 0 && from === span![0]),
-      )
-    )
-      return [];
+    if (name === 'extension' && !isAllAdded(chain, placed, span!)) return [];
     return [{ name, value: printQuantity(name, value) }];
   });
   // A link of two parts is named at the second: the glass, not its seat.

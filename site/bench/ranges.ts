@@ -1,7 +1,6 @@
 import type { AnswerSpan } from '#core/rig/assumed/span-over.ts';
-import type { Lens } from '#core/rig/lens.ts';
 import { usualLens, type Chain } from '#site/chain/chain.ts';
-import type { Thing } from '#site/chain/thing.ts';
+import { openLenses, waysOf, type Way } from '#site/chain/open-lenses.ts';
 import { isOneNumber, leanWords } from '#site/kit/range-words.ts';
 import { builtChain, type AnsweredName, type BuiltChain } from './answers.ts';
 import type { Conditions } from './conditions.ts';
@@ -15,14 +14,11 @@ export interface Ranges {
 /** So many chains are asked at most; where two lenses are open in many ways each is tried with the other as usual. */
 const most = 128;
 
-const openIn = (chain: Chain): readonly Thing[] =>
-  [...new Set(chain.map(({ thing }) => thing))].filter(({ lenses }) => (lenses?.extremes.length ?? 0) > 1);
-
 /** The ranges of a chain's answers; none where everything about its lenses is known. */
 export function rangesOf(chain: Chain, { answers: usual }: BuiltChain, conditions: Conditions): Ranges {
-  const open = openIn(chain);
+  const open = openLenses(chain);
   if (open.length === 0) return { spans: {}, because: [] };
-  const all = waysOf(open).map((way) => builtWith(chain, conditions, way)?.answers);
+  const all = waysOf(open, most).map((way) => builtWith(chain, conditions, way)?.answers);
   const spans: Partial<Record<AnsweredName, AnswerSpan>> = {};
   for (const name of Object.keys(usual) as AnsweredName[]) {
     const span = spanOf(
@@ -32,7 +28,7 @@ export function rangesOf(chain: Chain, { answers: usual }: BuiltChain, condition
     );
     if (span) spans[name] = span;
   }
-  const because = open.map(({ name, lenses }) => `${name}: ${leanWords(lenses!)}.`);
+  const because = open.map(({ thing, lenses }) => `${thing.name}: ${leanWords(lenses)}.`);
   return { spans, because };
 }
 
@@ -43,9 +39,9 @@ export function bestRange(
   usual: number,
   find: (chain: Chain, built: BuiltChain, conditions: Conditions) => number | null | undefined,
 ): AnswerSpan | undefined {
-  const open = openIn(chain);
+  const open = openLenses(chain);
   if (open.length === 0) return undefined;
-  const all = waysOf(open).map((way) => {
+  const all = waysOf(open, most).map((way) => {
     const built = builtWith(chain, conditions, way);
     return built && (find(chain, built, conditions) ?? undefined);
   });
@@ -63,19 +59,6 @@ function spanOf(
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const span = { usual, least, most, isOpen: values.length < all.length };
   return isOneNumber(name, span) ? undefined : span;
-}
-
-type Way = ReadonlyMap<Thing, Lens>;
-
-function waysOf(open: readonly Thing[]): readonly Way[] {
-  const count = open.reduce((product, { lenses }) => product * lenses!.extremes.length, 1);
-  if (count > most) {
-    return open.flatMap((thing) => thing.lenses!.extremes.map((lens) => new Map([[thing, lens]])));
-  }
-  return open.reduce<readonly Way[]>(
-    (ways, thing) => ways.flatMap((way) => thing.lenses!.extremes.map((lens) => new Map([...way, [thing, lens]]))),
-    [new Map()],
-  );
 }
 
 /** Undefined where a chain with such lenses cannot be built. */

@@ -169,3 +169,22 @@ describe('what a microscope is made of, on a camera', () => {
     expect(byPlanes.workingDistance).toBeCloseTo(byMarks.workingDistance, 9);
   });
 });
+
+describe('parts of a reader’s own in one link', () => {
+  const ring = (length: number) => `my-ring:name=thick:extension=${length}:contacts=no`;
+
+  it('are one thing twice where the same is said of both, as in the kit they come from', () => {
+    const [, one, other] = readChain(`body-36,${ring(13)},${ring(13)},lens-50`).chain;
+    expect(other!.thing).toBe(one!.thing);
+    expect(one!.thing.name).toBe('thick');
+  });
+
+  it('are told apart where they differ', () => {
+    const { chain } = readChain(`body-36,${ring(13)},${ring(12)},${ring(13)},lens-50`);
+    expect(chain.slice(1, 4).map(({ thing }) => thing.name.replaceAll('\u202f', ' '))).toEqual([
+      'thick, 13 mm',
+      'thick, 12 mm',
+      'thick, 13 mm',
+    ]);
+  });
+});

@@ -5,6 +5,7 @@ import { converterPoints } from '#site/kit/converter-points.ts';
 import { engravedObjective } from '#site/kit/engraved-objective.ts';
 import { numberIn, wordsIn } from '#site/kit/part.ts';
 import { parts as owned } from '#site/state/crate-parts.ts';
+import { claws } from '#site/state/stands-out.ts';
 import { crateThing } from './crate-things.ts';
 import type { ChainKind, Thing } from './thing.ts';
 
@@ -165,7 +166,8 @@ function partsOf(chain: Chain, at: number, registerDistance: number, lensOf: (th
       ];
     }
     case 'lens': {
-      const lens = lensOf(thing);
+      // What nobody has measured is taken to be the claws of its mount.
+      const lens = link.turned ? { rearProtrusion: claws, ...lensOf(thing) } : lensOf(thing);
       const set = { focusMagnification: focusOf(chain, at, lens), fNumber: fNumberOf(chain, at) };
       return [{ part: 'lens', lens, ...set, ...outside, reversed: link.turned === true }];
     }

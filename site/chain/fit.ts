@@ -1,5 +1,6 @@
 import { wordsIn } from '#site/kit/part.ts';
 import type { Chain, Link } from './chain.ts';
+import { otherRegister, type OtherRegister } from './registers.ts';
 
 /** What a part offers to the next one in front of it. */
 type End =
@@ -17,20 +18,25 @@ type End =
 export interface Misfit {
   readonly at: number;
   readonly words: string;
+  /** What helps, and at which place. */
+  readonly adapter?: OtherRegister['adapter'];
 }
 
 /**
- * Where a chain lacks something that holds one part on another: a lens turned round without a reversing ring, two mounts that differ.
+ * Where a chain lacks something that holds one part on another: a lens turned round without a reversing ring, two mounts or registers that differ.
  *
  * The optics are as they would be; who builds it needs one thing more, and that takes up length.
  */
 export function misfitsOf(chain: Chain): readonly Misfit[] {
   const misfits: Misfit[] = [];
+  const register = otherRegister(chain);
   let end: End = { by: 'nothing' };
   let before = '';
   chain.forEach((link, at) => {
-    const words = at === 0 ? undefined : misfit(link, end, before);
-    if (words !== undefined) misfits.push({ at, words });
+    const words = at === 0 ? '' : misfit(link, end, before);
+    // Of registers that differ the words say more than that the mounts do.
+    const found = at === register?.at ? register : { at, words: words ?? '' };
+    if (found.words !== '') misfits.push(found);
     end = endOf(link, end);
     before = link.thing.name;
   });

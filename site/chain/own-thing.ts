@@ -4,6 +4,7 @@ import { knownLens, registerOf } from '#site/kit/known-lens.ts';
 import { numberIn, type Kit, type KitPart, type NewPart } from '#site/kit/part.ts';
 import { namesApart, nameInKit } from '#site/kit/told-apart.ts';
 import { refusalInWords } from '#site/state/answer.ts';
+import { isSameThing } from './chain-in-text.ts';
 import { isChainKind, type ChainKind, type Thing } from './thing.ts';
 
 const made = new WeakMap<NewPart, { readonly register: number | undefined; readonly thing: Thing }>();
@@ -38,9 +39,11 @@ export function thingOf(part: NewPart, slug: string, registerOfMount?: number): 
   }
 }
 
-/** Things of a reader's own that stand side by side without their kit, each with a name that no other has. */
+/** Things of a reader's own that stand side by side without their kit, each with a name that no other has; what is said twice in the same words is one thing twice. */
 export function thingsApart(things: readonly Thing[]): readonly Thing[] {
-  const own = things.filter(({ isOwn }) => isOwn);
+  const first = things.map((thing) => things.find((one) => isSameThing(one, thing))!);
+  const own = [...new Set(first)].filter(({ isOwn }) => isOwn);
   const names = namesApart(own.map(({ part }) => part));
-  return things.map((thing) => (thing.isOwn ? { ...thing, name: names[own.indexOf(thing)]! } : thing));
+  const named = new Map(own.map((thing, at) => [thing, { ...thing, name: names[at]! }]));
+  return first.map((thing) => named.get(thing) ?? thing);
 }

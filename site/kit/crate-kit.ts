@@ -1,6 +1,7 @@
 import { bodies, lenses, nameOf, rings, type LensSlug } from '#site/state/crate.ts';
 import { closeUpPowers, parts } from '#site/state/crate-parts.ts';
 import { crateLens, crateRegister, marks } from '#site/state/lens-marks.ts';
+import { standsOut } from '#site/state/stands-out.ts';
 import { stateAt } from '#core/rig/lens-in-use.ts';
 import { kitOf } from './change.ts';
 import { crateBellows, crateCamera, crateConverter, crateMountRing, crateObjective, crateRing } from './crate-parts.ts';
@@ -54,6 +55,7 @@ function lensPart(slug: LensSlug): NewPart {
     'barrel-length': round(whole - crateRegister),
     ...(lens.focusing === 'inside' && { 'closest-barrel-length': round(nearRim - crateRegister) }),
     'rim-diameter': lens['rim-diameter'],
+    'rear-protrusion': standsOut(slug),
     'pupil-magnification': lens['pupil-magnification'],
     'principal-separation': lens['principal-separation'],
     'front-principal-depth': lens['front-principal-depth'],

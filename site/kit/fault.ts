@@ -1,7 +1,7 @@
 import { OutOfRange } from '#core/quantity/errors.ts';
+import { printQuantity } from '#core/quantity/print.ts';
 import { quantityOf } from '#core/quantity/vocabulary.ts';
 import { possibleLenses } from '#core/rig/assumed/possible-lenses.ts';
-import { refusalInWords } from '#site/state/answer.ts';
 import { faultOfConverter } from './converter-fault.ts';
 import { knownLens } from './known-lens.ts';
 import { numberIn, type Fault, type NewPart } from './part.ts';
@@ -32,6 +32,15 @@ export function faultOf(part: NewPart): Fault | undefined {
     return undefined;
   } catch (error) {
     if (!(error instanceof OutOfRange)) throw error;
-    return { key: error.quantity, message: `No lens is so. ${refusalInWords(error)}` };
+    return { key: error.quantity, message: `There is no such lens: ${refused(error)}` };
   }
+}
+
+/** What the core said of a number, as it goes on in a sentence; what it asks for in the unit that readers have. */
+function refused({ quantity, value, accepted }: OutOfRange): string {
+  const asked = accepted.replace(
+    /^(at least|at most|above|below) (-?\d+(?:\.\d+)?)/,
+    (_, how: string, number: string) => `${how} ${printQuantity(quantity, Number(number), { figures: 4 })}`,
+  );
+  return `the ${quantityOf(quantity).name} would be ${printQuantity(quantity, value)}, and has to be ${asked}.`;
 }

@@ -25,6 +25,9 @@ describe('what is typed into a field', () => {
     ['0,45 m', fieldOf('lens', 'focus-distance'), 450],
     ['6000', fieldOf('camera', 'pixels-across'), 6000],
     ['6000 x 4000', fieldOf('camera', 'pixels-across'), 6000],
+    ['⌀62', fieldOf('lens', 'thread'), 62],
+    ['Ø 62 mm', fieldOf('lens', 'thread'), 62],
+    ['62', fieldOf('lens', 'rim-diameter'), 62],
     [' my  mount ', fieldOf('camera', 'mount'), 'my mount'],
     ['whole', fieldOf('lens', 'focusing'), 'whole'],
     ['160/0.17', fieldOf('finite-objective', 'tube-length'), 160],
@@ -53,6 +56,8 @@ describe('what is typed into a field', () => {
     ['50 ± x', focal, /“x” is no error|Focal length takes/],
     ['12.5', fieldOf('camera', 'pixels-across'), /Pixels side by side takes a whole number/],
     ['x'.repeat(90), fieldOf('camera', 'mount'), /That is too long/],
+    ['⌀', fieldOf('lens', 'thread'), /Thread takes a length/],
+    ['1.5', fieldOf('finite-objective', 'numerical-aperture'), /for example 0\.1\.$/],
     ['both', fieldOf('lens', 'focusing'), /Focused close takes/],
   ] as const)('“%s” is refused with the field’s name', (text, field, words) => {
     const reading = readField(field, text);

@@ -17,7 +17,7 @@ export function acceptedWords({ reads }: Field): string {
   if (reads.by === 'text') return 'up to 80 letters on one line';
   if (reads.by === 'choice') return Object.values(reads.options).join(', or ');
   if (reads.by === 'count') return `a whole number from ${reads.least} to ${reads.most}, for example 6000`;
-  return expectedWords(reads.as, rangeOf(reads));
+  return expectedWords(reads.as, rangeOf(reads), reads.example);
 }
 
 /** What became of something typed into a field. */
@@ -46,7 +46,7 @@ export function readField(field: Field, text: string): FieldReading {
     const count = Number(/^(\d{1,7})(?: ?[x×] ?\d{1,7})?$/i.exec(tidy)?.[1] ?? NaN);
     return count >= reads.least && count <= reads.most ? { kind: 'value', value: count } : refused(quoted(tidy));
   }
-  const asked = engravedOf(field.key, tidy);
+  const asked = engravedOf(field.key, reads.as === 'rim-diameter' ? tidy.replace(/^[⌀Øø∅] ?/, '') : tidy);
   const { value = asked, error } = reads.withError ? (withError.exec(asked)?.groups ?? {}) : {};
   const found = readQuantity(reads.as, error === undefined ? asked : withUnit(value, error), rangeOf(reads));
   if (found.kind === 'blank') return refused(quoted(tidy));

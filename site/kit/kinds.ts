@@ -21,6 +21,8 @@ export type Reads =
       /** Range in the base unit, where it is narrower than the vocabulary's. */
       readonly least?: number;
       readonly most?: number;
+      /** What is common, base unit, where the middle of the range is not. */
+      readonly example?: number;
       /** May have been measured, and then has an error. */
       readonly withError?: true;
     }
@@ -36,15 +38,16 @@ export interface KindPlan {
 }
 
 type QuantityReads = Extract<Reads, { by: 'quantity' }>;
-type More = Omit<Field, 'key' | 'label' | 'reads'> & Pick<QuantityReads, 'least' | 'most' | 'withError'>;
+type More = Omit<Field, 'key' | 'label' | 'reads'> & Pick<QuantityReads, 'least' | 'most' | 'example' | 'withError'>;
 
 const needed = { needed: true } as const;
 
 function quantity(key: string, label: string, as: QuantityName, more: More = {}): Field {
-  const { least, most, withError, ...rest } = more;
+  const { least, most, example, withError, ...rest } = more;
   const range = {
     ...(least !== undefined && { least }),
     ...(most !== undefined && { most }),
+    ...(example !== undefined && { example }),
     ...(withError && { withError }),
   };
   return { key, label, reads: { by: 'quantity', as, ...range }, ...rest };
@@ -210,7 +213,11 @@ export const kinds = {
         ...needed,
         hint: 'Engraved before the slash: 4×/0.10.',
       }),
-      quantity('numerical-aperture', 'NA', 'numerical-aperture', { ...needed, hint: 'Engraved after the slash.' }),
+      quantity('numerical-aperture', 'NA', 'numerical-aperture', {
+        ...needed,
+        example: 0.1,
+        hint: 'Engraved after the slash.',
+      }),
       quantity('working-distance', 'Working distance', 'working-distance', { ...needed, least: 0.01, most: 200 }),
       quantity('tube-focal-length', 'Tube lens it is made for', 'tube-focal-length', {
         ...needed,
@@ -262,7 +269,11 @@ export const kinds = {
         ...needed,
         hint: 'Engraved before the slash: 10×/0.25. On another length of tube it is another.',
       }),
-      quantity('numerical-aperture', 'NA', 'numerical-aperture', { ...needed, hint: 'Engraved after the slash.' }),
+      quantity('numerical-aperture', 'NA', 'numerical-aperture', {
+        ...needed,
+        example: 0.1,
+        hint: 'Engraved after the slash.',
+      }),
       quantity('working-distance', 'Working distance', 'working-distance', { ...needed, least: 0.01, most: 200 }),
       quantity('tube-length', 'Tube length', 'extension', {
         ...needed,

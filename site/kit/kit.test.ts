@@ -6,6 +6,7 @@ import { fileOf, largestFile, readFile } from './file.ts';
 import { kindNames, planOf } from './kinds.ts';
 import { emptyKit, type Kit, type KitPart, type NewPart } from './part.ts';
 import { readKit } from './schema.ts';
+import { usualName } from './words-of-part.ts';
 import { currentVersion, upgraded } from './upgrade.ts';
 import first from './first-version.json' with { type: 'json' };
 import second from './second-version.json' with { type: 'json' };
@@ -105,11 +106,19 @@ describe('what cannot be is refused, with the field and what it takes:', () => {
       ),
       /“Register” takes a length from 5 mm to 120 mm/,
     ],
-    ['no focal length', changed(lens, { 'focal-length': undefined }), /“Focal length” takes/],
+    ['no focal length', changed(lens, { 'focal-length': undefined }), /“Focal length” is missing. It takes/],
     ['a number in words', changed(lens, { 'focal-length': '50' }), /“Focal length” takes/],
     ['an unknown field', changed(lens, { 'focal-lenght': 50 }), /says “focal-lenght”, which a lens does not have/],
     ['an unknown kind', changed(lens, { kind: 'telescope' }), /its kind is “telescope”. There are: camera, lens/],
     ['no name', changed(lens, { name: '' }), /its name takes 1 to 80 letters/],
+    ['a part without a name', changed(lens, { name: undefined }), /: it has no name/],
+    ['a part without an id', changed(lens, { id: undefined }), /^Part 1, “[^”]+”: it has no id/],
+    ['an id of other letters', changed(lens, { id: 'A b' }), /its id takes up to 40 of/],
+    [
+      'a part without what is needed',
+      changed(ring, { extension: undefined }),
+      /“Length” is missing\. It takes a length/,
+    ],
     ['a name of two lines', changed(lens, { name: 'a\nb' }), /its name/],
     ['a name that turns the line round', changed(lens, { name: 'a\u202eb' }), /its name/],
     [
@@ -120,12 +129,12 @@ describe('what cannot be is refused, with the field and what it takes:', () => {
     [
       'a rim behind its own flange',
       changed(lens, { 'principal-separation': 0, 'front-principal-depth': -90 }),
-      /No lens is so. The front principal depth would be −90 mm/,
+      /There is no such lens: the front principal depth would be −90 mm, and has to be at least −45 mm, or the rim/,
     ],
     [
       'a distance nearer than any',
       changed(lens, { 'focus-magnification': undefined, 'focus-distance': 120, 'principal-separation': 0 }),
-      /The focus distance would be 120 mm/,
+      /the focus distance would be 120 mm, and has to be at least 200 mm, the nearest/,
     ],
     [
       'bellows that do not move',
@@ -176,7 +185,7 @@ describe('what cannot be is refused, with the field and what it takes:', () => {
     [
       'an objective for a tube without its length',
       changed(tubed, { 'tube-length': undefined }),
-      /“Tube length” takes a length from 100 mm to 250 mm/,
+      /“Tube length” is missing. It takes a length from 100 mm to 250 mm/,
     ],
     ['an objective that needs oil', changed(tubed, { 'numerical-aperture': 1.3 }), /“NA” takes/],
     ['no version', { ...kitOf(ring), version: '1' }, /which version/],
@@ -284,4 +293,9 @@ describe('a change', () => {
     expect(merged(kitOf(ring), kit).parts.map(({ name }) => name)).toEqual(['Long ring', 'Long ring', 'My 50']);
     expect(merged(kit, kitOf(lens, { ...lens, 'focal-length': 51 })).parts).toHaveLength(4);
   });
+});
+
+it('calls a flash by its guide number where its owner gives it no name', () => {
+  expect(usualName({ kind: 'flash', name: '', 'guide-number': 18 })).toBe('flash, GN 18');
+  expect(usualName({ kind: 'flash', name: '', 'guide-number': 5.49 })).toBe('flash, GN 5.49');
 });

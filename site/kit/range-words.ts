@@ -12,6 +12,7 @@ const letters: Readonly<Record<AssumedOfLens, string>> = {
   'focus-magnification': 'm₀',
   'focus-distance': 'L',
   'focal-length': 'f close up',
+  'rear-protrusion': 'the part behind the mount',
 };
 
 const inOrder = (names: readonly AssumedOfLens[]) =>

@@ -95,7 +95,11 @@ function partFault(part: unknown): string | undefined {
   }
   const key = String(issues[0].path?.[0]?.key ?? '');
   const field = planOf(kind as Kind).fields.find((one) => one.key === key);
-  if (field) return `“${field.label}” takes ${acceptedWords(field)}.`;
+  const isMissing = part[key] === undefined;
+  if (field) return `“${field.label}” ${isMissing ? 'is missing. It takes' : 'takes'} ${acceptedWords(field)}.`;
+  if (isMissing && key === 'name') return 'it has no name.';
+  if (isMissing && key === 'id')
+    return 'it has no id, a word of the letters a to z, digits and hyphens that no other part has.';
   if (key === 'name') return `its name takes 1 to ${longestName} letters on one line.`;
   if (key === 'id') return 'its id takes up to 40 of the letters a to z, digits and hyphens.';
   return `it says “${shortened(key)}”, which ${planOf(kind as Kind).one} does not have.`;

@@ -7,6 +7,7 @@ import { ownThing } from '#site/chain/own-thing.ts';
 import type { AnyBench } from '#site/controls/workbench/workbench.ts';
 import type { Option } from '#site/state/choice.ts';
 import { parts } from '#site/state/crate-parts.ts';
+import { claws } from '#site/state/stands-out.ts';
 import { ownParts, type OwnCamera, type OwnParts } from '#site/state/own-parts.svelte.ts';
 import { converterPoints } from './converter-points.ts';
 import { registerOf } from './known-lens.ts';
@@ -87,7 +88,8 @@ function lensRow(
   try {
     const lenses = ownThing(part, kit)?.lenses;
     if (!lenses) return [];
-    const { usual } = lenses;
+    // A search may turn it round, and what nobody has measured is taken to be the claws of its mount.
+    const usual = { rearProtrusion: claws, ...lenses.usual };
     // Throws where the lens cannot be focused so.
     stateAt(usual, closestMagnification(usual));
     const maxAperture = numberIn(part, 'max-aperture')!;

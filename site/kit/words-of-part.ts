@@ -23,6 +23,8 @@ export function usualName(part: NewPart): string {
   const noun = one.replace(/^an? /, '');
   if (part.kind === 'camera') return `${printed('sensor-width')} × ${printed('sensor-height')} camera`;
   if (part.kind === 'lens') return `${printed('focal-length')} ${printed('max-aperture')}`;
+  // The trade says the number alone: it is in metres.
+  if (part.kind === 'flash') return `flash, GN ${printed('guide-number').replace(/\s*m$/, '')}`;
   if (part.kind === 'bellows') return 'bellows';
   if (part.kind === 'support') return printed('support').replace(/^an? /, '');
   // Of one factor there are several: what is known of its planes tells them apart.

@@ -20,6 +20,8 @@ export class RefusedFile extends Error {
 /** More pixels than that do not fit into a phone's memory beside everything else. */
 const mostPixels = 130e6;
 const largestFile = 200e6;
+/** On fewer along its shorter side no line finds marks. */
+const fewestPixels = 16;
 /** Of the picture as it is shown, its longer side. */
 const previewSide = 1800;
 /** Pixels are read in squares of this side: no canvas of any browser is too small for it. */
@@ -40,7 +42,13 @@ export async function openPhotograph(file: Blob): Promise<OpenedPhotograph> {
   if (columns * rows > mostPixels) throw tooLarge(columns, rows);
   const bitmap = await decoded(file, format);
   try {
-    if (bitmap.width * bitmap.height > mostPixels) throw tooLarge(bitmap.width, bitmap.height);
+    const { width, height } = bitmap;
+    if (width * height > mostPixels) throw tooLarge(width, height);
+    if (Math.min(width, height) < fewestPixels) {
+      throw new RefusedFile(
+        `This picture has ${width} × ${height} pixels, too few to show marks. Open it as the camera saved it, with ${fewestPixels} or more along each side.`,
+      );
+    }
     const photograph = greyOf(bitmap);
     const preview = await previewOf(bitmap);
     return { photograph, preview, said, note: noteOf(bitmap, said, format, data) };

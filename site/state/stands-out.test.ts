@@ -1,3 +1,4 @@
+import { usualRearProtrusion } from '#core/rig/assumed/usual-rear-protrusion.ts';
 import { expect, test } from 'vitest';
 import { lenses, type LensSlug } from './crate.ts';
 import { glassLenses, type GlassSlug } from './glass.ts';
@@ -10,3 +11,7 @@ test.each(Object.keys(lenses) as LensSlug[])(
     expect(standsOut(slug)).toBe(Math.round(10 * Math.max(claws, traced)) / 10);
   },
 );
+
+test('claws alone are what is assumed behind the mount of a lens that nobody has measured', () => {
+  expect(claws).toBe(usualRearProtrusion.usual);
+});

@@ -80,7 +80,7 @@ test('a chain is built by list and by hand, says every number with its formulas,
 
   // A lesson takes the same numbers.
   await page.goto('bench/?chain=body-36,ring-36,lens-50');
-  const link = page.locator('[data-quantity="effective-f-number"]').getByRole('link');
+  const link = page.locator('[data-quantity="effective-f-number"]').getByRole('link', { name: /^Lesson/ });
   await link.click();
   await expect(page.locator('output[name="effective-f-number"]').first()).toHaveAttribute('data-value', /^14\.32/);
   expect(faults).toEqual([]);
@@ -158,4 +158,30 @@ test('own parts come from the kit, go into the address spelled out, and give ran
   await page.goto(address);
   await expect(page.locator('.chain ol > li').last()).toContainText('My fifty');
   await expect(output(page, 'magnification')).toHaveAttribute('data-value', value!);
+});
+
+test('a lens on a camera of a shorter register gets its adapter, and words of the page say what they mean', async ({
+  page,
+  baseURL,
+}) => {
+  const faults = watched(page, baseURL!);
+  await page.goto('bench/?chain=my-camera:sensor-width=36:sensor-height=24:register-distance=20,lens-50');
+  const notice = page.locator('.chain .notice');
+  await expect(notice).toContainText('it needs an adapter of 24\u202fmm');
+  await page.getByRole('button', { name: 'Put in the 24\u202fmm adapter' }).click();
+  await expect(notice).toHaveCount(0);
+  await expect(output(page, 'magnification')).toHaveText('0.15×');
+  await query(page).toContain('my-ring:name=24_mm_adapter:extension=24:contacts=yes,lens-50');
+
+  const row = page.locator('.answer[data-quantity="principal-separation"]');
+  const term = row.locator('a.term');
+  await expect(term).toHaveAttribute('href', '../glossary/#principal-separation');
+  await term.hover();
+  await expect(page.locator('#meaning')).toContainText('the distance between them');
+  const letters = page.locator('.drawing text', { hasText: /^H′?$/ });
+  await expect(letters).toHaveCount(2);
+  for (const letter of await letters.all()) await expect(letter).toHaveClass(/lit/);
+  await page.getByText('What is drawn in the figure').click();
+  await expect(page.getByText('A chief ray passes the middle of the opening')).toBeVisible();
+  expect(faults).toEqual([]);
 });

@@ -32,6 +32,7 @@ export interface KnownLens {
   /** *h* */
   readonly frontPrincipalDepth?: KnownNumber;
   readonly apertureControl: Lens['apertureControl'];
+  /** Behind the flange; where left out see {@link turnedRound}. */
   readonly rearProtrusion?: number;
 }
 
@@ -43,7 +44,8 @@ export type AssumedOfLens =
   | 'pupil-magnification'
   | 'principal-separation'
   | 'front-principal-depth'
-  | 'focal-length';
+  | 'focal-length'
+  | 'rear-protrusion';
 
 /** A lens as it is taken to be, and the lenses between which it lies. */
 export interface PossibleLenses {

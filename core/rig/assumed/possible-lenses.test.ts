@@ -40,7 +40,8 @@ describe('a lens of which all is known', () => {
 
   it('is that lens and no other', () => {
     expect(lenses.assumed).toEqual([]);
-    for (const lens of lenses.extremes) expect(lens).toEqual(lenses.usual);
+    expect(lenses.measured).toEqual([]);
+    expect(lenses.extremes).toEqual([lenses.usual]);
     expect(lenses.usual).toMatchObject({ focalLength: 50, principalSeparation: -4, frontPrincipalDepth: 22 });
   });
 

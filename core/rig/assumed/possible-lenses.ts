@@ -67,17 +67,15 @@ export function possibleLenses(known: KnownLens): PossibleLenses {
   };
 
   const usual = checked(lensAt(({ usual }) => usual, close.usual));
-  const { assumed, measured } = openIn(known);
+  const ofFar = openIn(known);
+  const assumed = [...ofFar.assumed, ...close.assumed];
+  const measured = [...ofFar.measured, ...close.measured];
+  if (assumed.length + measured.length === 0) return { usual, extremes: [usual], assumed, measured };
   const open = [focalLength, pupil, separation, depth ?? length].filter(({ least, most }) => least !== most);
   const extremes = corners(open).flatMap((at) =>
     close.extremes.map((closeAs) => possible(() => checked(lensAt(at, closeAs)))),
   );
-  return {
-    usual,
-    extremes: [usual, ...extremes.filter((lens) => lens !== undefined)],
-    assumed: [...assumed, ...close.assumed],
-    measured: [...measured, ...close.measured],
-  };
+  return { usual, extremes: [usual, ...extremes.filter((lens) => lens !== undefined)], assumed, measured };
 }
 
 /** What is not known of a lens set to infinity, and what is known with an error. */

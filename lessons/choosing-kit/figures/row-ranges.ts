@@ -1,4 +1,5 @@
 import type { KitRow } from '#core/rig/kit/kit.ts';
+import { turnedRound } from '#core/rig/assumed/turned-round.ts';
 import { searchSoundKit } from '#core/rig/kit/search-sound-kit.ts';
 import type { Verdict } from '#core/rig/kit/verdict.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
@@ -37,7 +38,9 @@ export function rangesOfRow(
   const rows = rowsOn(kit, added, asked).filter(({ id }) => ids.includes(id));
   const open = rows.flatMap(({ id, part }) => {
     const thing = part === 'lens' ? ownParts.found?.things[id] : undefined;
-    return thing?.lenses && thing.lenses.extremes.length > 1 ? [{ id, name: thing.name, lenses: thing.lenses }] : [];
+    if (!thing?.lenses) return [];
+    const lenses = isTurned(id, ids, rows) ? turnedRound(thing.lenses) : thing.lenses;
+    return lenses.extremes.length > 1 ? [{ id, name: thing.name, lenses }] : [];
   });
   if (open.length === 0) return undefined;
   const at = placeOf(rows, ids, asked, as);
@@ -76,6 +79,12 @@ export function rangesOfRow(
     maybe: [...new Set(all.map(({ verdict }) => verdict))],
     because: open.map(({ name, lenses }) => `${name}: ${leanWords(lenses)}.`),
   };
+}
+
+/** Whether a chain of these rows has a lens turned round: on a ring with a thread. */
+function isTurned(id: string, ids: readonly string[], rows: readonly KitRow[]): boolean {
+  const before = rows.find((row) => row.id === ids[ids.indexOf(id) - 1]);
+  return before?.part === 'reversing ring' || before?.part === 'coupling ring';
 }
 
 interface Open {

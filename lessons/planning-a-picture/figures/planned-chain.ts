@@ -8,6 +8,7 @@ import type { Part } from '#core/rig/part.ts';
 import { rigPositions, type RigPositions } from '#core/rig/positions.ts';
 import { textOfChain } from '#site/chain/chain-in-text.ts';
 import { engineChain, faultIn, fNumberOf, fNumbersOf, mainLensAt, usualLens, type Chain } from '#site/chain/chain.ts';
+import { openLenses, waysOf } from '#site/chain/open-lenses.ts';
 import type { Thing } from '#site/chain/thing.ts';
 import { shortName } from '#site/bench/short-names.ts';
 import { isOneNumber, leanWords, rangeWords } from '#site/kit/range-words.ts';
@@ -87,9 +88,9 @@ export type Ranged = 'working-distance' | 'effective-f-number';
 /** The ranges of what a chain gives over all that its lenses may be; set for the size that is wanted each time. */
 export function rangesOf(slug: string, asked: AskedOfChain): Ranges {
   const { chain } = plannedChain(slug, asked);
-  const open = [...new Set(chain.map(({ thing }) => thing))].filter(({ lenses }) => (lenses?.extremes.length ?? 0) > 1);
+  const open = openLenses(chain);
   if (open.length === 0) return { texts: {}, because: [] };
-  const all = waysOf(open).map(
+  const all = waysOf(open, mostWays).map(
     (way) => setChain(chain, asked, [], (thing) => way.get(thing) ?? usualLens(thing)).numbers,
   );
   return {
@@ -97,7 +98,7 @@ export function rangesOf(slug: string, asked: AskedOfChain): Ranges {
       'working-distance': all.map(({ workingDistance }) => workingDistance),
       'effective-f-number': all.map(({ effectiveFNumber }) => effectiveFNumber),
     }),
-    because: open.map(({ name, lenses }) => `${name}: ${leanWords(lenses!)}.`),
+    because: open.map(({ thing, lenses }) => `${thing.name}: ${leanWords(lenses)}.`),
   };
 }
 
@@ -133,16 +134,6 @@ const nameOf = (chain: Chain): string =>
 
 /** More ways than this are not tried with each other. */
 const mostWays = 64;
-
-/** Each lens as each that it may be, together with the others where those are not too many. */
-function waysOf(open: readonly Thing[]): readonly ReadonlyMap<Thing, Lens>[] {
-  const count = open.reduce((product, { lenses }) => product * lenses!.extremes.length, 1);
-  if (count > mostWays) return open.flatMap((thing) => thing.lenses!.extremes.map((lens) => new Map([[thing, lens]])));
-  return open.reduce<readonly ReadonlyMap<Thing, Lens>[]>(
-    (ways, thing) => ways.flatMap((way) => thing.lenses!.extremes.map((lens) => new Map([...way, [thing, lens]]))),
-    [new Map()],
-  );
-}
 
 /** That a lens has no such mark, and what is taken. */
 function markInWords(lens: Thing, marked: number): string {

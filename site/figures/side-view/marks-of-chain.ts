@@ -49,6 +49,7 @@ export function principalPlanes(
         x,
         half,
         isLeft: x < place.x(other) || (at === other && letter === 'H'),
+        ...(shown.planes === 'rig' && { quantity: 'principal-separation' }),
       });
     };
     if (!(isThin && shown.planes === 'each')) {
@@ -76,20 +77,19 @@ function pupilStroke(
   words: readonly string[],
   pupil: PlacedPupil | null,
   isVirtual: boolean,
+  isLeft: boolean,
   place: SheetPlace,
 ): { strokes: Stroke[]; lettered: Lettered[] } {
   const x = pupil ? place.x(pupil.at) : NaN;
   if (!pupil || !isShown(x, place)) return { strokes: [], lettered: [] };
   const { half, cut } = place.half(pupil.diameter / 2);
-  const quantity = key === 'entrance-pupil' ? { quantity: key } : {};
+  const quantity = { quantity: key };
   const reach = Math.min(half + 16, place.axisY - place.top);
   const at = x.toFixed(1);
   const path = `M${at} ${place.axisY - half}V${place.axisY - reach}M${at} ${place.axisY + half}V${place.axisY + reach}`;
   return {
     strokes: cut ? [] : [{ key, path, className: isVirtual ? 'pupil virtual' : 'pupil', ...quantity }],
-    lettered: cut
-      ? []
-      : [{ key, letters: words, x, half: reach, isLeft: key === 'entrance-pupil', isBeyond: true, ...quantity }],
+    lettered: cut ? [] : [{ key, letters: words, x, half: reach, isLeft, isBeyond: true, ...quantity }],
   };
 }
 
@@ -97,13 +97,23 @@ function pupilStroke(
 export function pupilsOf({ positions }: SideViewChain, place: SheetPlace) {
   const { entrancePupil, exitPupil, foremost, elements } = positions;
   const lastGlass = Math.min(...elements.map(({ points }) => points?.rearPrincipal ?? Infinity));
+  // On the sheet what is farther from the sensor is on the left.
+  const isLeft = (entrancePupil?.at ?? 0) > (exitPupil?.at ?? 0);
   const entrance = pupilStroke(
     'entrance-pupil',
     ['entrance pupil', 'D'],
     entrancePupil,
     (entrancePupil?.at ?? 0) < foremost,
+    isLeft,
     place,
   );
-  const exit = pupilStroke('exit-pupil', ['exit pupil', 'D′'], exitPupil, (exitPupil?.at ?? 0) > lastGlass, place);
+  const exit = pupilStroke(
+    'exit-pupil',
+    ['exit pupil', 'D′'],
+    exitPupil,
+    (exitPupil?.at ?? 0) > lastGlass,
+    !isLeft,
+    place,
+  );
   return { strokes: [...entrance.strokes, ...exit.strokes], lettered: [...entrance.lettered, ...exit.lettered] };
 }
