@@ -35,7 +35,7 @@ export interface Enquiry extends Question {
 export interface Grounds extends Roads {
   readonly families: readonly KnownFamily[];
   /** Steps for where nothing else leads to what is asked, each with what it may answer. */
-  readonly lastly?: readonly { readonly by: RouteFormula; readonly answers: readonly QuantityName[] }[];
+  readonly lastly?: readonly { readonly by: RouteFormula; readonly answers?: readonly QuantityName[] }[];
 }
 
 /** Why a question has no answer here. */
@@ -106,7 +106,18 @@ export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
     if (from && isMeant(answer, from.value, slipPasses)) return { verdict: 'right', working, off, from: gives };
   }
   const slip = likeliest(slipsOn(working, routes, grounds.families), answer);
-  return slip ? { verdict: 'slip', working, off, slip, because: slip.because } : { verdict: 'off', working, off };
+  if (!slip) return { verdict: 'off', working, off };
+  const { instead } = slip;
+  if (instead && working.assumed.some(({ quantity }) => quantity === instead)) return rightForAnother(working, slip);
+  return { verdict: 'slip', working, off, slip, because: slip.because };
+}
+
+/** What is right with another number for *slip.instead* is no slip where nobody has given one. */
+function rightForAnother({ to, known }: Route, { instead, because }: Slip): CannotBeTold {
+  const missing = instead!;
+  const taken = printQuantity(missing, known[missing]!);
+  const words = `For the ${nameInFull(to)} the ${nameInFull(missing)} must be known too: usual is ${taken}, and you have not said so. ${because}`;
+  return { verdict: 'cannot', missing: [missing], because: words };
 }
 
 /** The answer to a question: the best way to it, other ways, and what else follows from what is given. */
@@ -159,7 +170,7 @@ function routesTowards(
   const assumptions = grounds.assumptions.filter(({ quantity }) => quantity !== asks);
   const routes = routesFrom(given, { ...grounds, assumptions }, setUps);
   if (routes.get(asks)?.some(isWellFounded)) return routes;
-  const more = (grounds.lastly ?? []).filter(({ answers }) => answers.includes(asks)).map(({ by }) => by);
+  const more = (grounds.lastly ?? []).filter(({ answers }) => answers?.includes(asks) ?? true).map(({ by }) => by);
   if (more.length === 0) return routes;
   const farther = routesFrom(given, { formulas: [...grounds.formulas, ...more], assumptions }, setUps);
   return farther.get(asks)?.some(isWellFounded) ? farther : routes;
@@ -187,7 +198,7 @@ function likeliest(slips: readonly Slip[], answer: FoundNumber): Slip | undefine
 /** How probable it is that a number at random would meet one of *slips*, at most. */
 function chanceOf(slips: readonly Slip[], answer: FoundNumber): number {
   const places = new Set(slips.map(({ value }) => Number(value.toPrecision(3))));
-  const width = 2 * Math.max(slipPasses, answer.halfFigure / Math.abs(answer.value));
+  const width = 2 * Math.max(slipPasses, Math.min(roughest, answer.halfFigure / Math.abs(answer.value)));
   return (places.size * width) / (2 * Math.log(span));
 }
 

@@ -12,6 +12,8 @@ export interface RouteFormula {
   readonly setUp?: string;
   /** Set-ups, and quantities of which a number is given, with which what it says is false: left out where one of them is spoken of. */
   readonly unless?: readonly string[];
+  /** Quantities of which a number must be given: what is usual for them says nothing here. */
+  readonly needs?: readonly QuantityName[];
 }
 
 /** What is taken for a quantity of which nothing was said. */
@@ -21,6 +23,8 @@ export interface Assumption {
   readonly value: number;
   /** A clause that says so: `the lens is set to infinity`. */
   readonly words: string;
+  /** Set-ups in which nothing is usual: what decides there must be given. */
+  readonly unless?: readonly string[];
 }
 
 /** All that routes may be made of. */
@@ -77,13 +81,14 @@ export function routesFrom(
     found.set(to, [{ to, value, steps: [], assumed: [], known: { [to]: value }, uses: [to] }]);
   }
   for (const assumption of assumptions) {
-    const { quantity: to, value } = assumption;
-    if (!found.has(to))
+    const { quantity: to, value, unless = [] } = assumption;
+    if (!found.has(to) && !unless.some((setUp) => setUps.includes(setUp)))
       found.set(to, [{ to, value, steps: [], assumed: [assumption], known: { [to]: value }, uses: [] }]);
   }
   const isSo = (what: string) => setUps.includes(what) || what in given;
   const open = formulas.filter(
-    ({ setUp, unless }) => (setUp === undefined || setUps.includes(setUp)) && !unless?.some(isSo),
+    ({ setUp, unless, needs = [] }) =>
+      (setUp === undefined || setUps.includes(setUp)) && !unless?.some(isSo) && needs.every((id) => id in given),
   );
   const turns = open.flatMap((by) => lettersOf(by.formula).map((gives) => ({ by, gives })));
   const tried = new Set<string>();

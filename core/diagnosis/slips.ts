@@ -16,6 +16,8 @@ export interface Slip {
   readonly because: string;
   /** 1 for what the problems of the lessons know of this very quantity, 2 for what may happen with any, 3 for the rest. */
   readonly tier: 1 | 2 | 3;
+  /** The quantity of which it takes another usual number. */
+  readonly instead?: QuantityName;
 }
 
 /** A family of problems under the lesson that it belongs to. */
@@ -174,15 +176,17 @@ const lengthSteps: Readonly<Record<number, string>> = {
 /** The right sum with one number of another camera, or with one read in another unit. */
 function otherInputs(route: Route): readonly Slip[] {
   const slips: Slip[] = [];
-  const add = (id: QuantityName, instead: number, name: string, because: string) => {
+  const add = (id: QuantityName, instead: number, name: string, because: string, more: Pick<Slip, 'instead'> = {}) => {
     const value = reworked(route, { [id]: instead })?.value;
-    if (value !== undefined) slips.push({ id: name, value, because, tier: 3 });
+    if (value !== undefined) slips.push({ id: name, value, because, tier: 3, ...more });
   };
   const width = route.known['sensor-width'];
   for (const other of soldWidths) {
     if (width === undefined || other === width) continue;
-    const because = `That is right for a sensor ${printQuantity('sensor-width', other)} wide; here it is ${printQuantity('sensor-width', width)}.`;
-    add('sensor-width', other, `sensor-${other}`, because);
+    const isSaid = route.uses.includes('sensor-width');
+    const here = isSaid ? `; here it is ${printQuantity('sensor-width', width)}` : '';
+    const because = `That is right for a sensor ${printQuantity('sensor-width', other)} wide${here}.`;
+    add('sensor-width', other, `sensor-${other}`, because, { instead: 'sensor-width' });
   }
   for (const id of route.uses) {
     if (id === 'sensor-width' || quantityOf(id).base !== 'mm' || !(route.known[id]! > 0)) continue;
