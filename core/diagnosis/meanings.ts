@@ -46,7 +46,7 @@ export function byWriting(
     return ['max-aperture', 'f-number', 'magnification'].filter(
       (id) => !had.includes(id as QuantityName),
     ) as QuantityName[];
-  const likely = unit === '' ? byForm[form] : (byUnit[unit.replace(/\.$/, '')] ?? byForm[form]);
+  const likely = unit === '' || form === 'sum' ? byForm[form] : (byUnit[unit.replace(/\.$/, '')] ?? byForm[form]);
   const hasLight = speaksOfLight(had);
   const flashFirst: readonly QuantityName[] =
     hasLight && (likely === lengths || likely === far) ? ['flash-distance'] : [];
@@ -61,6 +61,8 @@ const byForm: Readonly<Record<WrittenNumber['form'], readonly QuantityName[]>> =
   ratio: ['magnification', 'focus-magnification', 'max-aperture'],
   times: ['magnification', 'converter-factor', 'crop-factor', 'objective-magnification', 'focus-magnification'],
   fraction: ['exposure-time', 'magnification', 'flash-power', 'flash-duration', 'sync-speed'],
+  // Rings are added up, hardly ever anything else.
+  sum: ['extension', 'working-distance', 'subject-distance'],
   plain: [],
   strange: [],
 };

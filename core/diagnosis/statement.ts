@@ -3,8 +3,10 @@ import { readQuantity, type Reading } from '#core/quantity/read.ts';
 import { tidied } from '#core/quantity/typed-number.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { addedToLens } from './added-to-lens.ts';
+import { clausesOf, separators, turnedWords, type Clause } from './clauses.ts';
 import { longestStatement } from './longest-statement.ts';
 import { byWriting, namedBy, speaksOfLight, wholePhrase } from './meanings.ts';
+import { inNumbers } from './spelled-out.ts';
 import { asPlainNumber, numbersIn, type WrittenNumber } from './written-numbers.ts';
 
 /** One number of a statement, and what it was taken for. */
@@ -44,10 +46,6 @@ export interface Statement {
   readonly unread: readonly Unread[];
 }
 
-/** Ends of what belongs to a number, a colon right after it among them; “focused at” and the like go on. */
-const separators =
-  /^\s*:|[,;?]|(?=\b(?:what|which|how)\b)|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image) )\b(?:on|at)\b/giu;
-
 /** Set-ups by the words for them. */
 const spokenOf: readonly (readonly [words: RegExp, setUp: string])[] = [
   [/\brevers(?:ed|ing|e)\b|\bturned (?:round|around)\b|\bbackwards\b/i, 'reversed lens'],
@@ -86,28 +84,13 @@ const fullFrame: readonly StatedNumber[] = [
 const unclearSizes =
   /\baps-?[ch]\b|\bmicro four thirds\b|\bfour thirds\b|\bmft\b|\bm43\b|\bcrop (?:camera|body|sensor)\b|\bone[- ]inch(?: sensor)?\b|\b1[- ]inch sensor\b/i;
 
-/** 18-55 mm, 70-200/2.8: what a zoom or bellows can be set to, not what it is set to. */
+/** 18-55 mm, 70-200/2.8, f/8 to f/11: what a lens or bellows can be set to, not what it is set to. */
 const ranges =
-  /(?<![\d.,:/\p{L}])\d{1,3}(?:[.,]\d)? ?[-–−] ?\d{1,3}(?:[.,]\d)?(?![\d.,]*\d)(?: ?mm\b)?(?:\/\d+(?:[.,]\d+)?(?:[-–−]\d+(?:[.,]\d+)?)?)?/gu;
+  /(?<![\d.,:/\p{L}])\d{1,3}(?:[.,]\d)? ?[-–−] ?\d{1,3}(?:[.,]\d)?(?![\d.,]*\d)(?: ?mm\b)?(?:\/\d+(?:[.,]\d+)?(?:[-–−]\d+(?:[.,]\d+)?)?)?|(?<![\d\p{L}])[fF] ?\/ ?\d+(?:[.,]\d+)? ?(?:to|[-–−]) ?[fF] ?\/ ?\d+(?:[.,]\d+)?/gu;
 
-/** Magnifications and the like in words, and how sure a number is, which is not asked: common practice. */
-const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
-  [/\bhalf[- ]life[- ]size\b/gi, 'magnification 1:2'],
-  [/\bquarter[- ]life[- ]size\b/gi, 'magnification 1:4'],
-  [/\b(?:twice|double)[- ]life[- ]size\b/gi, 'magnification 2:1'],
-  [/\bthree times life[- ]size\b/gi, 'magnification 3:1'],
-  [/(?<!times )(?<![\d:×x] ?)\blife[- ]size\b(?! ?[=:]? ?\d)/gi, 'magnification 1:1'],
-  [
-    /\b(?:(?:(?:set|focuse?d?|focussed) )?(?:to|at|on) )?infinity\b(?! (?:objective|lens|optics))/gi,
-    '; own magnification 0 ;',
-  ],
-  [/\bwide open(?: at| is)? (?:f ?\/? ?)?(\d+(?:[.,]\d+)?)(?![\d.,]*\d| ?mm)/gi, '; wide open f/$1 ;'],
-  [/\b3[- ]?d[- ]?print(?:ed)?\b/gi, ' '],
-  [/(?:±|\+ ?\/? ?[-−]) ?\d+(?:[.,]\d+)?(?: ?(?:mm|cm|µm|um|m|%|°|x|×)(?!\p{L}))?/giu, ' '],
-  [/\bfull[- ]power\b/gi, '; flash power 1/1 ;'],
-  [/\bhalf[- ]power\b/gi, '; flash power 1/2 ;'],
-  [/\bquarter[- ]power\b/gi, '; flash power 1/4 ;'],
-];
+/** 160/0.17: the tube length and the cover glass that an objective is made for, as its barrel has them (ISO 8578, from memory). */
+const madeFor =
+  /(?<![\d.,/:\p{L}])(?:1[67]0|2[01]0|∞|infinity) ?\/ ?(?:0[.,]17|0(?![\d.,])|[-–−](?! ?\d))|(?<![\d.,])1[67]0 ?mm tube length\b/giu;
 
 /**
  * Reads what somebody says of his gear or of his answers: `50 mm, 36 mm ring, f/8`, or `m = 0.72; room 119 mm`, or a whole sentence.
@@ -120,20 +103,33 @@ const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
  */
 export function readStatement(text: string): Statement {
   const all = inNumbers(tidied(text.slice(0, longestStatement).replace(/[\r\n\u2028\u2029]+/g, '; ')));
-  const tidy = all.replace(namedSizes, ';').replace(ranges, ' ');
+  const tidy = all.replace(namedSizes, ';').replace(madeFor, ' ').replace(ranges, ' ');
   const written = numbersIn(tidy);
   const isReversed = spokenOf[0]![0].test(tidy);
   const isOnLens = spokenOf[1]![0].test(tidy);
   const clauses = clausesOf(tidy, written);
+  const openings = isReversed ? clauses.filter(({ beside }) => beside !== undefined) : [];
   const unread: Unread[] = [];
   const numbers: StatedNumber[] = namedSizes.test(all) ? [...fullFrame] : [];
   const pixels: Clause[] = [];
   for (const clause of clauses) {
     if (countsPixels(clause)) pixels.push(clause);
+    else if (openings.length > 1 && openings.includes(clause)) continue;
     else addStated(clause, numbers, unread, isReversed, isOnLens);
   }
+  if (openings.length > 1) {
+    for (const clause of openings) {
+      const opening = openingOf(clause, numbers);
+      if (opening) numbers.push(opening);
+      else addStated(clause, numbers, unread, isReversed, isOnLens);
+    }
+  }
   ownMagnification(tidy, written, numbers);
-  for (const range of all.match(ranges) ?? []) {
+  for (const mark of all.match(madeFor) ?? []) {
+    const because = `“${mark}” tells for which tube and cover glass an objective is made. Neither is used here.`;
+    unread.push({ written: mark, because });
+  }
+  for (const range of all.replace(madeFor, ' ').match(ranges) ?? []) {
     unread.push({ written: range, because: `“${range}” is a range. Write the one number that counts.` });
   }
   const unclear = unclearSizes.exec(tidy)?.[0];
@@ -162,77 +158,66 @@ export function readStatement(text: string): Statement {
   };
 }
 
-/** A number with the words that belong to it. */
-interface Clause {
-  readonly number: WrittenNumber;
-  readonly before: string;
-  readonly after: string;
-  /** True of 50 mm in “36 mm ring on 50 mm”: it is what the thing before stands on, not one more of it. */
-  readonly isCarrier: boolean;
+/** The f-number of one of two lenses, where it stands beside that lens. */
+function openingOf({ number, beside }: Clause, numbers: readonly StatedNumber[]): StatedNumber | undefined {
+  const lens = numbers.find(({ quantity, number: text }) => lensOf.test(quantity) && text === beside?.text.trim());
+  const quantity = lens && (lens.quantity.replace('focal-length', 'f-number') as QuantityName);
+  const reading = readQuantity('f-number', number.text);
+  if (!quantity || reading.kind !== 'value' || numbers.some((one) => one.quantity === quantity)) return undefined;
+  const text = number.text.trim();
+  const halfFigure = reading.value * number.rounding;
+  return { ...nothingElse, written: text, number: text, quantity, value: reading.value, halfFigure };
 }
 
-/** Each number with its words: those up to the next separator, and where none stands between two numbers, those that name one of them. */
-function clausesOf(text: string, numbers: readonly WrittenNumber[]): readonly Clause[] {
-  const ends = numbers.map(({ end }) => end);
-  let before = shares(text.slice(0, numbers[0]?.start ?? 0)).last;
-  return numbers.map((number, index) => {
-    const next = numbers.slice(index + 1).find(({ start }) => start >= number.end);
-    const gap = text.slice(number.end, next?.start ?? text.length);
-    const { first, last, isParted } = shares(gap);
-    const own = before;
-    const after = isParted || !next ? first : ownShare(number.text, own, gap);
-    // The second of a pair has the words of the first.
-    if (ends[index + 1] !== number.end) before = isParted ? last : gap.slice(after.length);
-    const isCarrier = /\bon(?: an?| the)?\s*$/i.test(text.slice(ends[index - 1] ?? 0, number.start));
-    return { number, before: own, after, isCarrier };
-  });
-}
-
-/** Of words between two numbers that nothing separates, what names the first: the fewest from the start, and none where it has its name already. */
-function ownShare(number: string, before: string, gap: string): string {
-  if (namedBy(number, before, '').length > 0) return '';
-  const ends = [...gap.matchAll(/\S+/g)].map(({ 0: word, index }) => index + word.length);
-  const end = ends.find((one) => namedBy(number, '', gap.slice(0, one)).length > 0);
-  return end === undefined ? '' : gap.slice(0, end);
-}
-
-/** Of the words between two numbers, what the first separator and the last leave at the ends. */
-function shares(gap: string): { first: string; last: string; isParted: boolean } {
-  const marks = [...gap.matchAll(separators)];
-  const [from, to] = [marks[0], marks.at(-1)];
-  if (!from || !to) return { first: gap, last: gap, isParted: false };
-  return { first: gap.slice(0, from.index), last: gap.slice(to.index + to[0].length), isParted: true };
-}
+const lensOf = /^(?:main|reversed)-lens\.focal-length$/;
 
 function addStated(
-  { number, before, after, isCarrier }: Clause,
+  { number, before, after, isCarrier, isPrinted, isSet, hasOpening }: Clause,
   numbers: StatedNumber[],
   unread: Unread[],
   isReversed: boolean,
   isOnLens: boolean,
 ) {
   const written = [before.trim(), number.text.trim(), after.trim()].filter((part) => part !== '').join(' ');
+  if (number.unit === '' && number.form === 'plain' && /^ ?steps\b/i.test(after)) {
+    unread.push({ written, because: `“${written}” lead to one frame more. Write how many frames there are.` });
+    return;
+  }
   const named = number.names ? [number.names] : namedBy(number.text, before, after);
   const names =
     number.ofPair === 2
       ? named.flatMap((id) => otherSide[id] ?? [])
-      : [...named, ...goneOn(before, after, isCarrier, numbers, isReversed)];
+      : [...named, ...goneOn(before, after, isCarrier, numbers, isReversed)].filter(
+          // No ring is “50 mm f/2”.
+          (id) => !hasOpening || id !== 'extension',
+        );
   // “100 mm away” is the light's distance where a light is spoken of.
-  if (/^\s*(?:away|off)\b/i.test(after) && speaksOfLight(numbers.map(({ quantity }) => quantity)))
+  const had = numbers.map(({ quantity }) => quantity);
+  if (/^\s*(?:away|off|from)\b/i.test(after) && (speaksOfLight(had) || had.includes('flash-power')))
     names.unshift('flash-distance');
   // A converter that is “40 mm long”, said right after it.
   if (/^\s*long\b/i.test(after) && numbers.at(-1)?.quantity === 'converter-factor') names.unshift('converter-length');
-  // “Frames for 5 mm”: so deep is the subject.
-  if (/\bframes (?:for|through|over)\s*$/i.test(before)) names.unshift('subject-depth');
-  // A power is written with its sign: +2 and +4 on a lens.
-  if (isOnLens && number.unit === '' && /^\+/.test(number.text.trim())) names.unshift('close-up-power');
-  const meant = [
-    ...names,
-    ...byWriting(
-      number,
-      numbers.map(({ quantity }) => quantity),
-    ),
-  ];
+  // “Frames for 5 mm”, “steps of 0.1 mm for 5 mm”: so deep is the subject.
+  const isThrough = /\b(?:for|through|over)\s*$/i.test(before);
+  if (isThrough && (had.at(-1) === 'frame-step' || /\bframes \w+\s*$/i.test(before))) names.unshift('subject-depth');
+  // A power is written with its sign: +2 and +4 on a lens. Two with their unit add up as well.
+  const isPower = isOnLens && number.unit === '' && /^\+/.test(number.text.trim());
+  if (isPower || (dioptres.test(number.unit) && number.ofPair === 0)) names.unshift('close-up-power');
+  // “With 50 mm reversed”: what is turned round is a lens.
+  const isSecond = number.unit === '' || numbers.some(({ quantity }) => quantity === 'focal-length');
+  if (isReversed && isSecond && turnedWords.test(`${before} ${after}`)) names.push('focal-length');
+  if (hasOpening && had.includes('focal-length')) names.push('focal-length');
+  if (isPrinted && !names.includes('effective-f-number')) names.unshift('max-aperture');
+  const marked = numbers.find(({ quantity }) => quantity === 'f-number');
+  if (marked && number.form === 'f-number' && names.length === 0) {
+    // No cone at the sensor is wider than what is set: f/2.8 behind f/8 is what the lens has at most.
+    if (asPlainNumber({ text: number.text.slice(2) }) < marked.value) names.push('max-aperture');
+    else if (isSet) {
+      unread.push(secondOfItsKind(written));
+      return;
+    }
+  }
+  const meant = [...names, ...byWriting(number, had)];
   const readings = [...new Set(meant)].map((quantity) => ({ quantity, reading: readInWords(quantity, number) }));
   const fitting = readings.flatMap(({ quantity, reading }) =>
     reading.kind === 'value' ? [{ quantity, ...reading }] : [],
@@ -282,9 +267,14 @@ function addStated(
     numbers[same] = { ...numbers[same]!, quantity: 'max-aperture' };
     numbers.push({ ...stated, quantity: first.quantity });
   } else {
-    unread.push({ written, because: `“${written}” is the second of its kind: only one can be used.` });
+    unread.push(secondOfItsKind(written));
   }
 }
+
+const secondOfItsKind = (written: string): Unread => ({
+  written,
+  because: `“${written}” is the second of its kind: only one can be used.`,
+});
 
 /** A lens at 1:2, and more on it: 1:2 is what the lens gives by itself. So is what stands with its closest focus. */
 function ownMagnification(text: string, written: readonly WrittenNumber[], numbers: StatedNumber[]): void {
@@ -317,14 +307,15 @@ function goneOn(
   isReversed: boolean,
 ): readonly QuantityName[] {
   const last = numbers.at(-1);
+  const isOnReversed = isReversed && last?.quantity === 'focal-length' && turnedWords.test(last.written);
+  if (isOnReversed && isCarrier) return ['focal-length'];
   if (!last || `${before}${after}`.replace(/\b(?:a|an|the|of|lens)\b/g, '').trim() !== '') return [];
   if (!isCarrier && last.quantity === 'extension' && last.isSaid) return ['extension'];
   if (!isCarrier && last.quantity === 'close-up-power') return ['close-up-power'];
-  const isOnReversed = isReversed && last.quantity === 'focal-length' && turnedWords.test(last.written);
   return isOnReversed ? ['focal-length'] : [];
 }
 
-const turnedWords = /revers|turned|backwards/i;
+const dioptres = /^(?:dpt|d|diopt)/i;
 
 /** Of a pair of sides: what the second is where the first is a width. */
 const otherSide: Readonly<Partial<Record<QuantityName, readonly QuantityName[]>>> = {
@@ -353,23 +344,6 @@ function pitchOf(clauses: readonly Clause[], numbers: readonly StatedNumber[]): 
   const isTotal = first.number.unit.startsWith('m');
   const value = isTotal ? Math.sqrt((width * height) / (count * 1e6)) : width / count;
   return [{ ...nothingElse, written: first.number.text, number: first.number.text, quantity: 'pixel-pitch', value }];
-}
-
-/** Sizes that are said in words, as numbers. */
-function inNumbers(text: string): string {
-  const apart = text.replace(/\b(iso|gn|na|ev|lv)(?=\d)/gi, '$1 ');
-  const twice = apart.replace(
-    /\b(?:two|2) (\+?\d+(?:[.,]\d+)?) ?-?(dpt|d|dioptres?|diopters?)\b/gi,
-    '$1 $2 close-up lens and $1 $2',
-  );
-  const ringed = twice.replace(
-    /\b(?:two|2) (?:extension )?(?:rings|tubes) of (\d+(?:[.,]\d+)? ?mm)\b/gi,
-    '$1 of rings and $1 of rings',
-  );
-  return sizesInWords
-    .reduce((all, [words, size]) => all.replace(words, ` ${size} `), ringed)
-    .replace(/ +/g, ' ')
-    .trim();
 }
 
 const asking = new RegExp(`${separators.source}|[:.]`, 'giu');

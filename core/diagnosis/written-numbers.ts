@@ -8,7 +8,7 @@ export interface WrittenNumber {
   readonly start: number;
   readonly end: number;
   /** How it is written, where that says what it may be. */
-  readonly form: 'f-number' | 'ratio' | 'times' | 'fraction' | 'plain' | 'strange';
+  readonly form: 'f-number' | 'ratio' | 'times' | 'fraction' | 'sum' | 'plain' | 'strange';
   /** The unit as written, in lower case; '' for none. */
   readonly unit: string;
   /** Half of the last figure over the number itself; 0 where the writing is exact. */
@@ -47,6 +47,8 @@ const high = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 /** Ways of writing a number, the most particular first; each names its parts. */
 const writings: readonly RegExp[] = [
   String.raw`(?<engraved>\d+(?:[.,]\d+)?) ?[x×] ?\/ ?(?<aperture>[01]?[.,]\d+)`,
+  String.raw`(?<engraved>\d+(?:[.,]\d+)?) ?[x×] (?<aperture>0?[.,]\d+)(?![\d.,]*\d| ?${unit}| ?[x×%])`,
+  String.raw`(?<engraved>[2-9]|[1-9]\d)(?: ?\/ ?)(?<aperture>0?[.,](?!95)\d{1,2})(?![\d.,]*\d| ?(?:s|sec|seconds?)(?!\p{L}))`,
   String.raw`(?<wide>${digits}) ?(?:mm)? ?[x×*] ?(?<high>${digits})(?: ?(?<unit>${unit}))?`,
   String.raw`(?<![\p{L}\d])[fƒ] ?\/ ?(?<mark>${digits})(?![\d.,]*\d| ?mm)`,
   String.raw`(?<![\p{L}\d])[fƒ] ?(?<mark>${digits})(?![\d.,]*\d| ?(?:mm|cm|x|×|:))`,
@@ -139,7 +141,7 @@ function written(match: RegExpExecArray, start: number): readonly WrittenNumber[
   if (strange !== undefined) return [{ ...exact, text: strange, form: 'strange' }];
   if (fraction !== undefined) return [{ ...exact, text: match[0], form: 'fraction' }];
   if (times !== undefined) return [{ ...rest, text: `${times}×`, form: 'times', rounding: roundingOf(times) }];
-  if (sum !== undefined) return [{ ...exact, text: `${total(sum)} mm`, unit: 'mm', form: 'plain' }];
+  if (sum !== undefined) return [{ ...exact, text: `${total(sum)} mm`, unit: 'mm', form: 'sum' }];
   return [{ ...rest, text: match[0], form: 'plain', rounding: roundingOf(plain!) }];
 }
 
@@ -157,6 +159,6 @@ function total(sum: string): number {
 }
 
 /** The number alone, without its unit. */
-export function asPlainNumber({ text }: WrittenNumber): number {
+export function asPlainNumber({ text }: Pick<WrittenNumber, 'text'>): number {
   return Number.parseFloat(text.replace(/(\d) (?=\d{3})/g, '$1').replace(',', '.'));
 }

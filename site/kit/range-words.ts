@@ -36,8 +36,17 @@ export function leanWords({ assumed, measured }: Pick<PossibleLenses, 'assumed' 
   return parts.join('; ');
 }
 
-/** Least and most of an answer as they are printed, `78 to 96 mm`; one number where both print alike. */
+/**
+ * Least and most of an answer as they are printed, `78 to 96 mm`; one number where both print alike. Of room below zero there is none: the sharp plane is
+ * inside the lens, `up to 96 mm or inside the lens`.
+ */
 export function rangeWords(name: QuantityName, { least, most }: Pick<AnswerSpan, 'least' | 'most'>): string {
+  if (name !== 'working-distance' || least >= 0) return fromTo(name, least, most);
+  if (most > 0) return `up to ${printQuantity(name, most)} or inside the lens`;
+  return `inside the lens by ${fromTo(name, Math.abs(most), -least)}`;
+}
+
+function fromTo(name: QuantityName, least: number, most: number): string {
   const [from, to] = [printQuantity(name, least), printQuantity(name, most)];
   if (from === to) return to;
   const [low, high] = [printNumber(name, least), printNumber(name, most)];
