@@ -4,7 +4,7 @@ import { nameInFull } from '#core/quantity/part.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { addedToLens } from './added-to-lens.ts';
-import { routesFrom, reworked, type Roads, type Route, type RouteFormula, type Routes } from './route.ts';
+import { holds, routesFrom, reworked, type Roads, type Route, type RouteFormula, type Routes } from './route.ts';
 import { slipsOn, type KnownFamily, type Slip } from './slips.ts';
 
 /** What somebody found, and how finely he wrote it down. */
@@ -105,18 +105,22 @@ export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
     const from = before === undefined ? undefined : reworked(working, { [gives]: before });
     if (from && isMeant(answer, from.value, slipPasses)) return { verdict: 'right', working, off, from: gives };
   }
-  const slip = likeliest(slipsOn(working, routes, grounds.families), answer);
-  if (!slip) return { verdict: 'off', working, off };
-  const { instead } = slip;
-  if (instead && working.assumed.some(({ quantity }) => quantity === instead)) return rightForAnother(working, slip);
-  return { verdict: 'slip', working, off, slip, because: slip.because };
+  const slips = slipsOn(working, routes, grounds.families);
+  const isTaken = (id: QuantityName | undefined) => working.assumed.some(({ quantity }) => quantity === id);
+  const slip = likeliest(
+    slips.filter(({ instead }) => !isTaken(instead)),
+    answer,
+  );
+  if (slip) return { verdict: 'slip', working, off, slip, because: slip.because };
+  const another = slips.find(({ instead, value }) => isTaken(instead) && isMeant(answer, value, passes));
+  return another ? rightForAnother(working, another) : { verdict: 'off', working, off };
 }
 
 /** What is right with another number for *slip.instead* is no slip where nobody has given one. */
 function rightForAnother({ to, known }: Route, { instead, because }: Slip): CannotBeTold {
   const missing = instead!;
   const taken = printQuantity(missing, known[missing]!);
-  const words = `For the ${nameInFull(to)} the ${nameInFull(missing)} must be known too: usual is ${taken}, and you have not said so. ${because}`;
+  const words = `For the ${nameInFull(to)} the ${nameInFull(missing)} must be known too. ${because} Where nothing is said ${taken} is taken.`;
   return { verdict: 'cannot', missing: [missing], because: words };
 }
 
@@ -138,7 +142,7 @@ export function workedOut({ asks, given, setUps = [] }: Question, grounds: Groun
   const ways = (routes.get(asks) ?? []).filter(isWellFounded);
   const [working, ...otherWays] = ways.filter((way) => leftOutBy(way, stated).length === 0);
   if (working) return { working, otherWays, routes };
-  return ways[0] ? notTogether(ways[0], stated) : cannot(asks, setUps, routes, grounds);
+  return ways[0] ? notTogether(ways[0], stated) : cannot({ asks, given: stated, setUps }, routes, grounds);
 }
 
 /** What changes the magnification, and how the lens in it is focused. */
@@ -172,8 +176,7 @@ function routesTowards(
   if (routes.get(asks)?.some(isWellFounded)) return routes;
   const more = (grounds.lastly ?? []).filter(({ answers }) => answers?.includes(asks) ?? true).map(({ by }) => by);
   if (more.length === 0) return routes;
-  const farther = routesFrom(given, { formulas: [...grounds.formulas, ...more], assumptions }, setUps);
-  return farther.get(asks)?.some(isWellFounded) ? farther : routes;
+  return routesFrom(given, { formulas: [...grounds.formulas, ...more], assumptions }, setUps);
 }
 
 /** True for a route that starts from what was given: what rests on more assumptions than numbers, but for one, is about no gear that anybody has. */
@@ -214,13 +217,18 @@ function offBy(answer: number, right: number): number {
 }
 
 /** Why nothing can be said: which numbers are missing, or what refused those that are there. */
-function cannot(asks: QuantityName, setUps: readonly string[], routes: Routes, { formulas }: Grounds): CannotBeTold {
+function cannot({ asks, given, setUps = [] }: Question, routes: Routes, { formulas }: Grounds): CannotBeTold {
   const ways = formulas
     // What is hardly a formula leads from what one would ask for as well.
     .filter(({ formula }) => formula.checkedBy.length > 0)
-    .filter(({ formula, setUp }) => formula.gives === asks && (setUp === undefined || setUps.includes(setUp)))
-    .map(({ formula }) => ({ formula, missing: formula.from.filter((letter: QuantityName) => !routes.has(letter)) }))
-    .sort((one, other) => one.missing.length - other.missing.length);
+    .filter((one) => one.formula.gives === asks && holds({ ...one, needs: [] }, given, setUps))
+    .map(({ formula, setUp }) => ({
+      formula,
+      isMeant: setUp !== undefined,
+      missing: formula.from.filter((letter: QuantityName) => !routes.has(letter)),
+    }))
+    // Of several the one for what was spoken of.
+    .sort((one, other) => Number(other.isMeant) - Number(one.isMeant) || one.missing.length - other.missing.length);
   const [first] = ways;
   const name = nameInFull(asks);
   if (!first) return { verdict: 'cannot', missing: [], because: `No formula here gives the ${name}.` };

@@ -85,11 +85,7 @@ export function routesFrom(
     if (!found.has(to) && !unless.some((setUp) => setUps.includes(setUp)))
       found.set(to, [{ to, value, steps: [], assumed: [assumption], known: { [to]: value }, uses: [] }]);
   }
-  const isSo = (what: string) => setUps.includes(what) || what in given;
-  const open = formulas.filter(
-    ({ setUp, unless, needs = [] }) =>
-      (setUp === undefined || setUps.includes(setUp)) && !unless?.some(isSo) && needs.every((id) => id in given),
-  );
+  const open = formulas.filter((formula) => holds(formula, given, setUps));
   const turns = open.flatMap((by) => lettersOf(by.formula).map((gives) => ({ by, gives })));
   const tried = new Set<string>();
   // Backwards only where nothing leads forwards, and only from a number that somebody gave: else every formula would be run against itself.
@@ -112,6 +108,18 @@ export function routesFrom(
       );
   }
   return found;
+}
+
+/** Whether a formula says something true of what is given in these set-ups. */
+export function holds(
+  { setUp, unless = [], needs = [] }: RouteFormula,
+  given: Readonly<Partial<Record<QuantityName, number>>>,
+  setUps: readonly string[],
+): boolean {
+  const isSpokenOf = (what: string) => setUps.includes(what) || what in given;
+  return (
+    (setUp === undefined || setUps.includes(setUp)) && !unless.some(isSpokenOf) && needs.every((id) => id in given)
+  );
 }
 
 type Turn = Pick<RouteStep, 'by' | 'gives'>;

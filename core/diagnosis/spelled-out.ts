@@ -34,7 +34,7 @@ const filled: readonly (readonly [words: RegExp, size: string])[] = [
   ['three[- ]quarters ', '75'],
   [String.raw`(${amount}) ?(?:%|per ?cent) `, '$1'],
 ].map(([share, percent]) => [
-  new RegExp(String.raw`\b(?:fills?|filling|takes? up|taking up|covers) ${share}${frame}`, 'gi'),
+  new RegExp(String.raw`\b(?:fills?|filling|takes? up|taking up) ${share}${frame}`, 'gi'),
   `wide ; frame fill ${percent} % ;`,
 ]);
 

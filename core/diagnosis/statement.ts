@@ -154,7 +154,9 @@ export function readStatement(text: string, beside: readonly QuantityName[] = []
   }
   return {
     numbers: [...numbers, ...pitches.filter(({ value }) => isPitch(value))],
-    alsoAsked: Object.fromEntries(questions.filter(([, ...also]) => also.length > 0).map(([id, ...also]) => [id, also])),
+    alsoAsked: Object.fromEntries(
+      questions.filter(([, ...also]) => also.length > 0).map(([id, ...also]) => [id, also]),
+    ),
     asked: [...new Set(questions.flatMap(([id]) => id ?? []))].filter(
       (id) =>
         ![...numbers, ...unread].some(({ quantity }) => quantity === id) &&
