@@ -60,17 +60,31 @@ export const setUps: Readonly<Record<string, string>> = {
   'magnification-with-rings-around-converter': 'ring behind the converter',
 };
 
+type What = QuantityName | 'close-up lens' | 'reversed lens';
+
+/** What makes of a lens another than the one that its focal length and f-number are of. */
+const withOther: readonly What[] = ['close-up lens', 'close-up-power', 'converter-factor', 'objective-magnification'];
+
 /**
  * Formulas that go by their quantity's own name are for a lens by itself, the right way round: by the name of their file, with what they say something false.
  * A quantity stands for what it is a number of.
  */
-export const unless: Readonly<Record<string, readonly (QuantityName | 'close-up lens' | 'reversed lens')[]>> = {
-  'effective-f-number': ['close-up lens', 'reversed lens', 'converter-factor'],
-  'extension-for-magnification': ['reversed lens'],
-  'magnification-from-extension': ['reversed lens'],
-  'working-distance': ['close-up lens', 'reversed lens', 'converter-factor'],
+export const unless: Readonly<Record<string, readonly What[]>> = {
+  'angle-of-view': withOther,
+  'close-focus-focal-length': withOther,
+  'effective-f-number': [...withOther, 'reversed lens'],
   'entrance-pupil': ['reversed lens'],
-  'entrance-pupil-distance': ['reversed lens', 'converter-factor'],
+  'entrance-pupil-distance': [...withOther, 'reversed lens'],
+  'extension-for-magnification': [...withOther, 'reversed lens'],
+  'focal-length-for-working-distance': [...withOther, 'reversed lens'],
+  'focus-distance': withOther,
+  'image-distance': withOther,
+  'image-distance-of-subject': withOther,
+  'magnification-at-focus-distance': withOther,
+  'magnification-from-extension': ['reversed lens'],
+  'magnification-of-subject': withOther,
+  'subject-distance': withOther,
+  'working-distance': [...withOther, 'reversed lens'],
   'light-lost-whatever-the-mark': ['converter-factor'],
   'objective-as-it-is-made-for': ['focal-length'],
 };

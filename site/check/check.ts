@@ -104,7 +104,9 @@ export function givenIn({ numbers }: ReadText): Readonly<Partial<Record<Quantity
 
 /** What is to be said about every number found, and about everything that was only asked for, in the order in which it was written. */
 export function checkedAnswers(have: ReadText, found: ReadText, all: Grounds): readonly CheckedAnswer[] {
-  const setUps = [...new Set([...have.setUps, ...found.setUps])];
+  const had = have.numbers.flatMap(({ quantity, isLeftOut }) => (isLeftOut ? [] : [quantity]));
+  const implied = had.flatMap((id) => impliedBy[id] ?? []);
+  const setUps = [...new Set([...have.setUps, ...found.setUps, ...implied])];
   // Of what somebody spoke of in words that could not be used nothing usual is taken.
   const refused = have.unread.flatMap(({ quantity }) => quantity ?? []);
   const grounds = { ...all, assumptions: all.assumptions.filter(({ quantity }) => !refused.includes(quantity)) };
@@ -125,6 +127,12 @@ export function checkedAnswers(have: ReadText, found: ReadText, all: Grounds): r
     .flatMap((told) => told.find(({ verdict }) => verdict !== 'cannot') ?? told[0] ?? []);
   return [...checked, ...open.filter(({ asks }, at) => open.findIndex((one) => one.asks === asks) === at)];
 }
+
+/** Set-ups that go with a number, whatever words are used for it. */
+const impliedBy: Readonly<Partial<Record<QuantityName, string>>> = {
+  'close-up-power': 'close-up lens',
+  'objective-magnification': 'objective',
+};
 
 /** What somebody has, in one of the ways in which it may be meant. */
 interface Source {
