@@ -82,6 +82,7 @@ describe('a number that is right with another sensor than was taken', () => {
     const cannot = {
       verdict: 'cannot',
       missing: ['sensor-width'],
+      mayBeRight: true,
       because:
         'For the field width the sensor width must be known too. That is right for a sensor 23.5\u202fmm wide. Where nothing is said 36\u202fmm is taken.',
     };

@@ -43,6 +43,8 @@ export interface CannotBeTold {
   readonly verdict: 'cannot';
   readonly missing: readonly QuantityName[];
   readonly because: string;
+  /** True where it is right if what is missing is another than was taken. */
+  readonly mayBeRight?: true;
 }
 
 /** What somebody's number is. *working* is the way to the right one, *off* its relative distance from it. */
@@ -121,7 +123,7 @@ function rightForAnother({ to, known }: Route, { instead, because }: Slip): Cann
   const missing = instead!;
   const taken = printQuantity(missing, known[missing]!);
   const words = `For the ${nameInFull(to)} the ${nameInFull(missing)} must be known too. ${because} Where nothing is said ${taken} is taken.`;
-  return { verdict: 'cannot', missing: [missing], because: words };
+  return { verdict: 'cannot', missing: [missing], because: words, mayBeRight: true };
 }
 
 /** The answer to a question: the best way to it, other ways, and what else follows from what is given. */

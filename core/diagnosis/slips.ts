@@ -5,6 +5,7 @@ import { OutOfRange } from '#core/quantity/errors.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { nameInFull } from '#core/quantity/part.ts';
+import { partsLeftOut } from './part-left-out.ts';
 import { reworked, type Route, type Routes } from './route.ts';
 
 /** A wrong route that may have led to somebody's number. */
@@ -39,9 +40,14 @@ const same = 1e-3;
 export function slipsOn(route: Route, routes: Routes, families: readonly KnownFamily[]): readonly Slip[] {
   const direct = listedSlips(route, routes, families);
   const carried = route.steps.slice(0, -1).flatMap((step) => carriedSlips(route, step.gives, routes, families));
-  return [...direct, ...carried, ...markedForEffective(route), ...anyNumber(route), ...otherInputs(route)].filter(
-    ({ value }) => Number.isFinite(value) && !isSame(value, route.value),
-  );
+  return [
+    ...direct,
+    ...carried,
+    ...markedForEffective(route),
+    ...partsLeftOut(route),
+    ...anyNumber(route),
+    ...otherInputs(route),
+  ].filter(({ value }) => Number.isFinite(value) && !isSame(value, route.value));
 }
 
 /** Slips that a family of problems knows, where the family asks the same of the same numbers. */

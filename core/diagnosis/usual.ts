@@ -37,6 +37,8 @@ export const setUps: Readonly<Record<string, string>> = {
   'entrance-pupil-of-reversed-lens': 'reversed lens',
   'extension-for-reversed-lens': 'reversed lens',
   'magnification-of-reversed-lens': 'reversed lens',
+  'working-distance-of-reversed-lens': 'reversed lens',
+  'working-distance-of-racked-out-reversed-lens': 'reversed lens',
   'effective-f-number-with-close-up-lens': 'close-up lens',
   'working-distance-with-close-up-lens': 'close-up lens',
   'working-distance-of-close-up-lens': 'close-up lens',

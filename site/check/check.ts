@@ -195,7 +195,8 @@ function checkedBy(
     [number, diagnose({ asks: number.quantity, answer: number, ...question }, grounds)] as const;
   const first = diagnosed(answer);
   // Words may mean several quantities: frames of a stack, or frames for one in focus. The likeliest that can be told is meant.
-  const others = first[1].verdict === 'cannot' ? answer.alsoNamed.map((id) => diagnosed(corrected(answer, id))) : [];
+  const isOpen = first[1].verdict === 'cannot' && !first[1].mayBeRight;
+  const others = isOpen ? answer.alsoNamed.map((id) => diagnosed(corrected(answer, id))) : [];
   const [meant, diagnosis] = others.find(([{ isLeftOut }, { verdict }]) => !isLeftOut && verdict !== 'cannot') ?? first;
   return told(meant, diagnosis, source);
 }
