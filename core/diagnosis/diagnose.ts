@@ -4,8 +4,18 @@ import { nameInFull } from '#core/quantity/part.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { addedToLens } from './added-to-lens.ts';
-import { holds, routesFrom, reworked, type Roads, type Route, type RouteFormula, type Routes } from './route.ts';
-import { slipsOn, type KnownFamily, type Slip } from './slips.ts';
+import {
+  holds,
+  routesFrom,
+  type Assumption,
+  reworked,
+  type Roads,
+  type Route,
+  type RouteFormula,
+  type Routes,
+} from './route.ts';
+import type { Slip } from './slip.ts';
+import { slipsOn, type KnownFamily } from './slips.ts';
 
 /** What somebody found, and how finely he wrote it down. */
 export interface FoundNumber {
@@ -108,14 +118,35 @@ export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
     if (from && isMeant(answer, from.value, slipPasses)) return { verdict: 'right', working, off, from: gives };
   }
   const slips = slipsOn(working, routes, grounds.families);
-  const isTaken = (id: QuantityName | undefined) => working.assumed.some(({ quantity }) => quantity === id);
+  // Which circle is small enough is everybody's own choice: worked out it is taken as well.
+  const isTaken = (id: QuantityName | undefined) =>
+    id === 'circle-of-confusion' || working.assumed.some(({ quantity }) => quantity === id);
   const slip = likeliest(
     slips.filter(({ instead }) => !isTaken(instead)),
     answer,
   );
+  // What the lessons know of goes before what else may be so, and that before what happens to any number.
+  const open = slip?.tier === 1 ? undefined : openTo(answer, working);
+  if (open) return rightForSome(working, open);
   if (slip) return { verdict: 'slip', working, off, slip, because: slip.because };
   const another = slips.find(({ instead, value }) => isTaken(instead) && isMeant(answer, value, passes));
   return another ? rightForAnother(working, another) : { verdict: 'off', working, off };
+}
+
+/** Something that was taken, where an answer is right for another number that it may well have. */
+function openTo(answer: FoundNumber, working: Route): Assumption | undefined {
+  return working.assumed.find(({ quantity, between = [] }) => {
+    const ends = between.map((end) => reworked(working, { [quantity]: end })?.value);
+    const [one, other] = ends;
+    if (one === undefined || other === undefined) return false;
+    return answer.value > Math.min(one, other) && answer.value < Math.max(one, other);
+  });
+}
+
+function rightForSome({ to }: Route, { quantity, between = [0, 0], words }: Assumption): CannotBeTold {
+  const [least, most] = between.map((end) => printQuantity(quantity, end));
+  const because = `For the ${nameInFull(to)} the ${nameInFull(quantity)} must be known too. It may well be between ${least} and ${most}, and for one of these this is right. Where nothing is said it is taken that ${words}.`;
+  return { verdict: 'cannot', missing: [quantity], because, mayBeRight: true };
 }
 
 /** What is right with another number for *slip.instead* is no slip where nobody has given one. */

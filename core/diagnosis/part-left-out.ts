@@ -1,6 +1,6 @@
 import { printQuantity } from '#core/quantity/print.ts';
 import { reworked, type Route } from './route.ts';
-import type { Slip } from './slips.ts';
+import type { Slip } from './slip.ts';
 
 /** Focal lengths of tube lenses that objectives are made for, mm: common practice, from memory. */
 const soldTubes = [164.5, 180, 200] as const;

@@ -23,6 +23,8 @@ export interface Assumption {
   readonly value: number;
   /** A clause that says so: `the lens is set to infinity`. */
   readonly words: string;
+  /** Between what it may well be, base unit: an answer that is right for a number between is not called wrong. */
+  readonly between?: readonly [least: number, most: number];
   /** Set-ups in which nothing is usual: what decides there must be given. */
   readonly unless?: readonly string[];
 }

@@ -7,19 +7,7 @@ import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { nameInFull } from '#core/quantity/part.ts';
 import { partsLeftOut } from './part-left-out.ts';
 import { reworked, type Route, type Routes } from './route.ts';
-
-/** A wrong route that may have led to somebody's number. */
-export interface Slip {
-  readonly id: string;
-  /** Where it leads, base unit. */
-  readonly value: number;
-  /** Why that comes out, and what to do instead. */
-  readonly because: string;
-  /** 1 for what the problems of the lessons know of this very quantity, 2 for what may happen with any, 3 for the rest. */
-  readonly tier: 1 | 2 | 3;
-  /** The quantity of which it takes another usual number. */
-  readonly instead?: QuantityName;
-}
+import type { Slip } from './slip.ts';
 
 /** A family of problems under the lesson that it belongs to. */
 export interface KnownFamily {
@@ -29,6 +17,9 @@ export interface KnownFamily {
 
 /** Widths of sensors that are sold, mm: common practice, from the sizes that camera makers print. */
 export const soldWidths = [36, 23.5, 22.3, 17.3, 13.2] as const;
+
+/** Circles of confusion that tables take, mm: common practice. */
+const usualCircles = [0.03, 0.029, 0.025, 0.02, 0.019, 0.015] as const;
 
 /** Two computed numbers count as the same where they differ by less than that share: a family may round where a formula does not. */
 const same = 1e-3;
@@ -186,6 +177,12 @@ function otherInputs(route: Route): readonly Slip[] {
     const value = reworked(route, { [id]: instead })?.value;
     if (value !== undefined) slips.push({ id: name, value, because, tier: 3, ...more });
   };
+  const circle = route.known['circle-of-confusion'];
+  for (const other of usualCircles) {
+    if (circle === undefined || route.uses.includes('circle-of-confusion') || isSame(circle, other)) continue;
+    const because = `That is right for a circle of confusion of ${printQuantity('circle-of-confusion', other)}.`;
+    add('circle-of-confusion', other, `circle-${other}`, because, { instead: 'circle-of-confusion' });
+  }
   const width = route.known['sensor-width'];
   for (const other of soldWidths) {
     if (width === undefined || other === width) continue;

@@ -7,7 +7,7 @@ const check = (have: string, found: string) => checkedAnswers(read(have), read(f
 
 describe('answers', () => {
   it('are told one by one, in the order in which they were written, what is only asked for after them', () => {
-    const told = check('50 mm, 36 mm ring, f/8', 'm 1.39, room 119 mm, N_w 19.1, depth 1.3 mm, field width');
+    const told = check('50 mm, 36 mm ring, f/8', 'm 1.39, room 119 mm, N_w 19.1, depth 1.2 mm, field width');
     expect(told.map(({ asks, verdict }) => [asks, verdict])).toEqual([
       ['magnification', 'slip'],
       ['working-distance', 'right'],

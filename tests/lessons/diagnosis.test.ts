@@ -142,6 +142,32 @@ describe('an answer', () => {
     expect(diagnosed('working-distance', 42.5, known, spoken).verdict).toBe('cannot');
   });
 
+  it('of room cannot be called wrong while nobody says where H stands, if that can make it right', () => {
+    const room = (answer: number, given: Enquiry['given']) => diagnosed('working-distance', answer, given);
+    const macro = { 'focal-length': 100, magnification: 1 };
+    expect(room(200, macro).verdict).toBe('right');
+    expect(room(155, macro)).toMatchObject({ verdict: 'cannot', missing: ['front-principal-depth'], mayBeRight: true });
+    expect(room(155, { ...macro, 'front-principal-depth': 45 }).verdict).toBe('right');
+    expect(room(155, { ...macro, 'front-principal-depth': 20 }).verdict).toBe('off');
+    expect(room(250, macro).verdict).toBe('off');
+    expect(room(110, macro).verdict).not.toBe('cannot');
+  });
+
+  it.each([
+    [0.96, undefined, 'cannot'],
+    [0.96, 0.03, 'right'],
+    [0.96, 0.02, 'off'],
+    [0.64, undefined, 'right'],
+    [0.32, undefined, 'slip'],
+  ] as const)(
+    'of depth depends on a circle that is everybody’s own: %d mm with %s is %s',
+    (answer, circle, verdict) => {
+      const given = { magnification: 1, 'f-number': 8, 'sensor-width': 36 };
+      const all = circle === undefined ? given : { ...given, 'circle-of-confusion': circle };
+      expect(diagnosed('depth-of-field', answer, all).verdict).toBe(verdict);
+    },
+  );
+
   it('says that an f-number must be known where none is given', () => {
     expect(diagnosed('effective-f-number', 16, { magnification: 1 })).toMatchObject({
       verdict: 'cannot',
