@@ -3,7 +3,7 @@ import { asPlainNumber, type WrittenNumber } from './written-numbers.ts';
 
 /** Ends of what belongs to a number, a colon right after it among them; “focused at” and the like go on. */
 export const separators =
-  /^\s*:|[,;?]|(?=\b(?:what|which|how)\b)|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image|bellows) )\b(?:on|onto|at)\b/giu;
+  /^\s*:|[,;?→]|[-=]>|(?=\b(?:what|which|how)\b)|\b(?:and|with|plus|then|using)\b|(?<!\b(?:focus|focused|focussed|flash|light|lamp|moving|turned|shift|image|bellows) )\b(?:on|onto|at)\b/giu;
 
 /** A lens is turned round. */
 export const turnedWords = /revers|turned|backwards/i;
@@ -13,7 +13,7 @@ export interface Clause {
   readonly number: WrittenNumber;
   readonly before: string;
   readonly after: string;
-  /** True of 50 mm in “36 mm ring on 50 mm”: it is what the thing before stands on, not one more of it. */
+  /** True of 50 mm in “36 mm ring on 50 mm”, “with 50 mm”: it is what the thing before stands on, not one more of it. */
   readonly isCarrier: boolean;
   /** True of 22.3 mm in “6960 pixels on 22.3 mm”: pixels stand on a sensor. */
   readonly isUnderPixels: boolean;
@@ -42,7 +42,7 @@ export function clausesOf(text: string, numbers: readonly WrittenNumber[]): read
     const after = isParted || !next ? first : ownShare(number.text, own, gap);
     // The second of a pair has the words of the first.
     if (ends[index + 1] !== number.end) before = isParted ? last : gap.slice(after.length);
-    const isCarrier = /\bon(?:to)?(?: an?| the| my)?\s*$/i.test(leads[index]!);
+    const isCarrier = /\b(?:on(?:to)?|with)(?: an?| the| my)?\s*$/i.test(leads[index]!);
     const isUnderPixels = pixelUnits.test(numbers[index - 1]?.unit ?? '') && across.test(leads[index]!);
     return { number, before: own, after, isCarrier, isUnderPixels, isDesign: design.test(leads[index]!) };
   });
@@ -89,7 +89,7 @@ function isPrinted(
   const value = ({ text }: WrittenNumber) => asPlainNumber({ text: text.slice(2) });
   if (value(other.number) < value(number)) return false;
   const isWithLens = isBeside || /^ ?(?:\p{L}+ )?(?:lens|macro|prime|tele)\b/iu.test(after);
-  return set.test(lead) || (isWithLens && /(?:[,;]|\b(?:and|with|using))\s*$/i.test(lead));
+  return set.test(lead) || (isWithLens && /(?:[,;]|\b(?:and|with|using|lens|macro|prime|tele))\s*$/i.test(lead));
 }
 
 /** Of words between two numbers that nothing separates, what names the first: the fewest from the start, and none where it has its name already. */

@@ -28,7 +28,7 @@ export function namedBy(number: string, before: string, after: string): readonly
 }
 
 /** A light that is so far away: its name stands before the number, and what is said of it behind. */
-const lightBefore = /\b(?:flash|light|lamp|diffuser|softbox|soft box)(?: head)?\s*$/i;
+const lightBefore = /\b(?:flash(?:es)?|lights?|lamps?|diffuser|softbox|soft box)(?: head)?\s*$/i;
 const awayAfter = /^\s*(?:away|off|from)\b/i;
 
 /** A light is spoken of, by its strength or by its size. */

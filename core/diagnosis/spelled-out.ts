@@ -77,6 +77,12 @@ const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
   [/\bquarter[- ]power\b/gi, '; flash power 1/4 ;'],
 ];
 
+/** +1 + 2 dpt: powers that are added up. */
+const powersAdded = new RegExp(
+  String.raw`${alone}\+?(?<sum>${amount}(?: ?\+ ?${amount})+) ?-?(?<unit>dpt|dioptres?|diopters?)(?!\p{L})`,
+  'giu',
+);
+
 /** Numbers of what is counted or measured: “twelve frames”, “two stops”. */
 const counted = new RegExp(
   String.raw`\b(one(?= and a half)|${count})( and a half)?[- ](?=(?:frames|shots|pictures|exposures|stops|times|mm|cm|millimet(?:re|er)s?|centimet(?:re|er)s?|met(?:re|er)s?|inch(?:es)?|seconds?)\b)`,
@@ -113,7 +119,13 @@ export function inNumbers(text: string): string {
       }),
     apart,
   );
-  const inUnits = unitsInWords.reduce((all, [words, unit]) => all.replace(words, unit), singly);
+  const powers = singly.replace(powersAdded, (_, sum: string, unit: string) =>
+    sum
+      .split('+')
+      .map((one) => `${one.trim()} ${unit}`)
+      .join(' and '),
+  );
+  const inUnits = unitsInWords.reduce((all, [words, unit]) => all.replace(words, unit), powers);
   const asDigits = inUnits.replace(counted, (_, word: string, half?: string) => {
     const whole = word.toLowerCase() === 'one' ? 1 : counts.indexOf(word.toLowerCase()) + 2;
     return `${whole + (half ? 0.5 : 0)} `;

@@ -67,6 +67,9 @@ describe('a statement', () => {
     expect(refused?.quantity).toBe('magnification');
     expect(refused?.because).toContain('Magnification takes');
     expect(readStatement('0.72').unread[0]?.because).toContain('Of what is it?');
+    expect(readStatement('160/0.17').unread[0]?.because).toContain('tube and cover glass');
+    expect(readStatement('30 steps').unread[0]?.because).toContain('one frame more');
+    expect(readStatement('at f/4 and at f/8').unread[0]?.because).toContain('second of its kind');
     expect(readStatement('APS-C, 60 mm').unread[0]?.because).toContain('width and height');
   });
 

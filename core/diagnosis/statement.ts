@@ -182,12 +182,12 @@ function openingOf({ number, beside }: Clause, numbers: readonly StatedNumber[])
 const lensOf = /^(?:main|reversed)-lens\.focal-length$/;
 
 function addStated(
-  { number, before, after, isCarrier, isPrinted, isSet, hasOpening, isUnderPixels, isDesign }: Clause,
+  { number, before, after, isCarrier, isPrinted, isSet, hasOpening, beside, isUnderPixels, isDesign }: Clause,
   numbers: StatedNumber[],
   unread: Unread[],
   isReversed: boolean,
   isOnLens: boolean,
-  beside: readonly QuantityName[],
+  alsoHad: readonly QuantityName[],
 ) {
   const written = [before.trim(), number.text.trim(), after.trim()].filter((part) => part !== '').join(' ');
   if (number.unit === '' && number.form === 'plain' && /^ ?steps\b/i.test(after)) {
@@ -204,7 +204,7 @@ function addStated(
         );
   // “100 mm away” is the light's distance where a light is spoken of.
   const had = numbers.map(({ quantity }) => quantity);
-  const hasLight = speaksOfLight([...had, ...beside]);
+  const hasLight = speaksOfLight([...had, ...alsoHad]);
   if (/^\s*(?:away|off|from)\b/i.test(after) && (hasLight || had.includes('flash-power')))
     names.unshift('flash-distance');
   if (isUnderPixels && number.unit !== '' && number.ofPair !== 2) names.unshift('sensor-width');
@@ -224,9 +224,10 @@ function addStated(
   if (isPrinted && !names.includes('effective-f-number')) names.unshift('max-aperture');
   const marked = numbers.find(({ quantity }) => quantity === 'f-number');
   if (marked && number.form === 'f-number' && names.length === 0) {
-    // No cone at the sensor is wider than what is set: f/2.8 behind f/8 is what the lens has at most.
-    if (asPlainNumber({ text: number.text.slice(2) }) < marked.value) names.push('max-aperture');
-    else if (isSet) {
+    // No cone at the sensor is wider than what is set: “100 mm f/2.8” behind f/8 is what that lens has at most.
+    const isWider = asPlainNumber({ text: number.text.slice(2) }) < marked.value;
+    if (isWider && beside) names.push('max-aperture');
+    else if (isWider || isSet) {
       unread.push(secondOfItsKind(written));
       return;
     }

@@ -14,8 +14,8 @@ export const usual: readonly Assumption[] = [
     quantity: 'front-principal-depth',
     value: 0,
     words: 'H stands at the front rim: room is counted from H',
-    // Common practice, from the lenses of the crate and of patents.
-    between: [0, 60],
+    // The lenses of the crate have 8 to 62 mm.
+    between: [0, 65],
     // Turned round, a lens stands that much farther from the sensor: it decides the magnification, and no lens has none.
     unless: ['reversed lens'],
   },

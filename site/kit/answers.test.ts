@@ -78,9 +78,9 @@ describe('a range in words', () => {
     ['effective-f-number', 4, 5.7, 'f/4 to f/5.7'],
     ['working-distance', 78.41, 78.412, '78.4 mm'],
     ['working-distance', -12.5, 109, 'up to 109 mm or inside the lens'],
-    ['working-distance', -12.5, -3, 'inside the lens by 3 to 12.5 mm'],
-    ['working-distance', -12.5, 0, 'inside the lens by 0 to 12.5 mm'],
-    ['working-distance', -3.11, -3.11, 'inside the lens by 3.11 mm'],
+    ['working-distance', -12.5, -3, 'inside the lens'],
+    ['working-distance', -12.5, 0, 'inside the lens'],
+    ['working-distance', -3.11, -3.11, 'inside the lens'],
     ['working-distance', 0, 12, '0 to 12 mm'],
     ['principal-separation', -3, 12, '−3 to 12 mm'],
   ] as const)('%s from %d to %d is %s', (name, least, most, words) => {

@@ -41,13 +41,8 @@ export function leanWords({ assumed, measured }: Pick<PossibleLenses, 'assumed' 
  * inside the lens, `up to 96 mm or inside the lens`.
  */
 export function rangeWords(name: QuantityName, { least, most }: Pick<AnswerSpan, 'least' | 'most'>): string {
-  if (name !== 'working-distance' || least >= 0) return fromTo(name, least, most);
-  if (most > 0) return `up to ${printQuantity(name, most)} or inside the lens`;
-  return `inside the lens by ${fromTo(name, Math.abs(most), -least)}`;
-}
-
-function fromTo(name: QuantityName, least: number, most: number): string {
   const [from, to] = [printQuantity(name, least), printQuantity(name, most)];
+  if (name === 'working-distance' && least < 0) return `${most > 0 ? `up to ${to} or ` : ''}inside the lens`;
   if (from === to) return to;
   const [low, high] = [printNumber(name, least), printNumber(name, most)];
   const isBare = low.unit === high.unit && !from.startsWith('f/');

@@ -87,6 +87,14 @@ test('a projected view that the network does not give is told, and the page goes
   await page.keyboard.press('Enter');
   await expect(page.locator('.controls .field').first()).toHaveValue(/20/);
   await expect(page.locator('.notices')).toContainText('did not give what keeps formulas and text in step');
+  // No number stands there that is not the figure's, on paper neither.
+  const numbers = page.locator('#formula [data-equation-numbers]').first();
+  await expect(numbers).toHaveCSS('visibility', 'hidden');
+  moody.mood = 'well';
+  await page.locator('.controls .field').first().fill('25');
+  await page.keyboard.press('Enter');
+  await expect(numbers).toHaveCSS('visibility', 'visible');
+  await expect(page.locator('.notices')).not.toContainText('formulas');
 });
 
 test('nothing that is not the workbook’s own gets into the copy', async ({ page }) => {

@@ -478,4 +478,13 @@ export const statements: readonly (readonly [text: string, read: string])[] = [
   ['a 12 mm beetle that fills a third of the picture, 36 mm sensor', 'subject-width 12; frame-fill 0.33333; sensor-width 36'],
   ['subject 8 mm wide takes up 60 % of the frame', 'subject-width 8; frame-fill 0.6'],
   ['coin 24 mm fills the frame', 'subject-width 24; frame-fill 1'],
+  ['macro 100mm at f/16 instead of f/8', 'focal-length 100?; f-number 16; unread instead of f/8'],
+  ['subject is 18 cm from the sensor', 'focus-distance 180'],
+  ['lens to subject 9 cm', 'working-distance 90'],
+  ['two flashes 20 cm away, GN 20', 'flash-distance 200; guide-number 20'],
+  ['+1+2+4 dpt, 85 mm', 'close-up-power 7; focal-length 85?; setup close-up lens'],
+  ['100mm f/2.8 1:1 macro f/11', 'focal-length 100?; max-aperture 2.8; magnification 1?; f-number 11'],
+  ['36+20+12 rings with 50mm', 'extension 68; focal-length 50?'],
+  ['m 1:1 f/16 -> effective f/32', 'magnification 1; f-number 16; effective-f-number 32'],
+  ['what magnification do 36 mm + 20 mm tubes give on 85 mm?', 'extension 56; focal-length 85?; asks magnification'],
 ];

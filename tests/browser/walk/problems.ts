@@ -53,8 +53,10 @@ export async function openEveryKind(page: Page, families: readonly ProblemFamily
       const asked = new URLSearchParams(location.search).get('practice');
       const question = practice.querySelector('.question')!.textContent.trim();
       [...practice.querySelectorAll('button')].find(({ textContent }) => /Show the working/.test(textContent))!.click();
-      await drawn();
-      const workings = [...document.querySelectorAll<HTMLElement>('[data-working]:not([hidden])')];
+      const shown = () => [...document.querySelectorAll<HTMLElement>('[data-working]:not([hidden])')];
+      // What works a problem is fetched for the first one: ten seconds of frames, no more.
+      for (let frame = 0; frame < 600 && shown().length === 0; frame++) await drawn();
+      const workings = shown();
       found.push({
         asked,
         question,
