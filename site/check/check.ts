@@ -172,7 +172,7 @@ function decided(told: readonly CheckedAnswer[], sources: readonly Source[]): Ch
   if (at >= 0) return { ...told[at]!, words: `${told[at]!.words} ${sources[at]!.words}` };
   if (isAlike(told)) return first;
   const words =
-    'The magnification may be that of all together, or what the lens gives by itself, and by neither this comes out. Say below which it is.';
+    'The magnification may be that of all together, or what the lens gives by itself, and by neither this comes out. Write “m” before it for all together, or say below that it is the lens’s own.';
   const { asks, written } = first;
   return { asks, written, verdict: 'cannot', title: 'Cannot be told', words };
 }
