@@ -104,6 +104,7 @@ function offerOf(part: KitPart, plan: Plan, bench: OfferingBench, kit: Kit): Off
       fills: isFixed ? all(found?.usual, bench.starts) : (at) => all(found?.usual, at),
       ...(extremes && { between: atStart ? () => atStart : extremes }),
       ...(brings && { brings: (at: Given) => broughtBesides(part, brings(at as never), at) }),
+      ...(part.kind === 'flash' && { brings: () => broughtByFlash(part, bench) }),
     },
     ...(found && { lenses: found }),
   };
@@ -136,6 +137,18 @@ function ofPart(part: KitPart, name: QuantityName): number | undefined {
   if (key !== 'pixel-pitch') return numberIn(part, key);
   const pixels = numberIn(part, 'pixels-across');
   return pixels === undefined ? undefined : numberIn(part, 'sensor-width')! / pixels;
+}
+
+/** What a flash sets besides where a lesson asks for it: it is no other's number that the sums go by. */
+function broughtByFlash(part: KitPart, bench: OfferingBench): Given {
+  const asked = (['guide-number', 'recycling-time', 'flash-duration'] as const).filter((name) => name in bench.starts);
+  return Object.fromEntries(
+    asked.flatMap((name) => {
+      const value = numberIn(part, name);
+      const { least, most } = bench.range(name);
+      return value !== undefined && value >= least && value <= most ? [[name, value]] : [];
+    }),
+  ) as Given;
 }
 
 /** What choosing it sets besides: a lens comes no nearer and opens no wider than its own rings go. */

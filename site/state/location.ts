@@ -12,6 +12,12 @@ export function goTo(search: string): void {
   window.dispatchEvent(new Event(moved));
 }
 
+/** Goes there as {@link goTo} does, and leaves an entry behind: the browser's Back brings what was set. */
+export function goOn(search: string): void {
+  history.pushState(null, '', location.href);
+  goTo(search);
+}
+
 /** Goes there as {@link goTo} does, in an entry of its own: the browser's Back leads out of it, and Forward in again. */
 export function goInto(search: string): void {
   history.pushState({ isEntered: true }, '', location.href);

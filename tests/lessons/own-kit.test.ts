@@ -72,6 +72,23 @@ it('finds lessons that have a lens or a camera to choose', () => {
   expect(withChoice.length).toBeGreaterThan(10);
 });
 
+it('a flash of the kit brings its guide number and how long it recharges, where a lesson goes by them', () => {
+  const [, bench] = benches.find(([slug]) => slug === 'planning-a-picture')!;
+  const flash: NewPart = {
+    kind: 'flash',
+    name: 'My flash',
+    'guide-number': 18,
+    'recycling-time': 3.5,
+    'source-size': 50,
+  };
+  offered(bench, kitOf(flash), (offers) => {
+    const [choice, some] = Object.entries(offers).find(([, some]) => Object.keys(some).length > 0)!;
+    bench.choose(choice, Object.keys(some)[0]!);
+    expect(bench.inputs).toMatchObject({ 'guide-number': 18, 'recycling-time': 3.5, 'source-size': 50 });
+    expect(bench.chosenOrOwn(choice)).toBe(Object.keys(some)[0]);
+  });
+});
+
 it.each(withLight)('%s offers the kit’s lights, and of its flashes those whose width it knows', (_, bench) => {
   const softbox: NewPart = { kind: 'light', name: 'My paper', 'source-size': 123 };
   const flash: NewPart = { kind: 'flash', name: 'My flash', 'guide-number': 24000 };
