@@ -35,6 +35,7 @@ export function slipsOn(route: Route, routes: Routes, families: readonly KnownFa
     ...direct,
     ...carried,
     ...markedForEffective(route),
+    ...withoutLoss(route),
     ...partsLeftOut(route),
     ...anyNumber(route),
     ...otherInputs(route),
@@ -99,7 +100,8 @@ function carriedSlips(
   const steps = route.steps.slice(0, route.steps.findIndex(({ gives }) => gives === at) + 1);
   const before = { ...route, to: at, value: right, steps };
   return listedSlips(before, routes, families).flatMap((slip): Slip[] => {
-    if (isSame(slip.value, right)) return [];
+    // Where nothing is left on the way it is not for the slip that leads there: with a lens at infinity many do.
+    if (isSame(slip.value, right) || slip.value === 0) return [];
     const value = reworked(route, { [at]: slip.value })?.value;
     if (value === undefined) return [];
     const name = nameInFull(at);
@@ -120,6 +122,16 @@ function markedForEffective(route: Route): readonly Slip[] {
       ? `That is the marked f-number, ${printed}. Close up the cone of light at the sensor is narrower: it works as a larger number.`
       : `That takes the marked f-number, ${printed}, where the effective one belongs.`;
   return [{ id: 'marked-for-effective', value, because, tier: 2 }];
+}
+
+/** A flash for the marked f-number, where light that is lost must be made up for. */
+function withoutLoss(route: Route): readonly Slip[] {
+  const isOnWay = route.steps.slice(0, -1).some(({ gives }) => gives === 'light-loss');
+  const value = isOnWay ? reworked(route, { 'light-loss': 0 })?.value : undefined;
+  if (value === undefined) return [];
+  const lost = printQuantity('light-loss', route.known['light-loss']!);
+  const because = `That holds for the mark, far away. Here the way to the sensor costs ${lost} of light.`;
+  return [{ id: 'loss-left-out', value, because, tier: 2 }];
 }
 
 /** What happens to any number: a wrong unit, a point in the wrong place, one over it, twice or half of it. */

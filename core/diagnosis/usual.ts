@@ -19,7 +19,8 @@ export const usual: readonly Assumption[] = [
     // Turned round, a lens stands that much farther from the sensor: it decides the magnification, and no lens has none.
     unless: ['reversed lens'],
   },
-  { quantity: 'principal-separation', value: 0, words: 'H and H′ stand in one place' },
+  // The lenses of the crate have −4 to 25 mm.
+  { quantity: 'principal-separation', value: 0, words: 'H and H′ stand in one place', between: [-5, 25] },
   { quantity: 'close-up-gap', value: 0, words: 'the close-up lens stands at H' },
   { quantity: 'sensor-width', value: 36, words: 'the sensor is 36 mm wide' },
   { quantity: 'wavelength', value: 0.00055, words: 'the light is green, 550 nm' },
@@ -257,7 +258,7 @@ export const lastly: readonly { readonly by: RouteFormula; readonly answers?: re
       evaluate: ({ objectiveMagnification }) => objectiveMagnification,
       says: 'On the length of tube that it is made for, an objective gives the magnification that stands on it.',
     }),
-    answers: ['magnification', 'field-width', 'field-height', 'effective-f-number'],
+    answers: ['magnification', 'field-width', 'field-height', 'effective-f-number', 'airy-diameter'],
   },
   {
     by: bridge('frames-by-their-step', {

@@ -152,15 +152,12 @@ function cameraOf(given: Given, lens: Link): Link {
 type OfLens = { readonly [Name in QuantityName]?: number | undefined };
 
 /** A lens turned round. Nothing is usual for where its H stands, which decides the size: the bench tells between what that lies. */
-function turnedLens(given: OfLens): Link {
-  const lens = lensOf(given);
-  if (given['front-principal-depth'] !== undefined) return { ...lens, turned: true };
-  const said = Object.entries(lens.thing.part).filter(([key]) => key !== 'front-principal-depth');
-  const part = { ...Object.fromEntries(said), 'register-distance': crateRegister } as NewPart;
-  return { ...lens, ...own(part), turned: true };
-}
+const turnedLens = (given: OfLens): Link => ({
+  ...lensOf(given, given['front-principal-depth'] === undefined),
+  turned: true,
+});
 
-function lensOf(given: OfLens): Link {
+function lensOf(given: OfLens, isDepthOpen = false): Link {
   const focalLength = given['focal-length']!;
   const fNumber = given['f-number'];
   const set = given['focus-magnification'] ?? 0;
@@ -169,7 +166,7 @@ function lensOf(given: OfLens): Link {
   // Who says at which f-number a lens is set says nothing of the widest that it has.
   const widest = given['max-aperture'] ?? (fNumber !== undefined && fNumber < 1 ? fNumber : undefined);
   // Its rim is not behind its flange: the mount of a short lens is taken to be as near to the sensor as it takes.
-  const register = Math.min(crateRegister, focalLength + separation + depth);
+  const register = isDepthOpen ? crateRegister : Math.min(crateRegister, focalLength + separation + depth);
   const part: NewPart = {
     kind: 'lens',
     name: `${printQuantity('focal-length', focalLength)} lens`,
@@ -181,7 +178,7 @@ function lensOf(given: OfLens): Link {
     iris: 'lens',
     'pupil-magnification': given['pupil-magnification'] ?? 1,
     'principal-separation': separation,
-    'front-principal-depth': depth,
+    ...(!isDepthOpen && { 'front-principal-depth': depth }),
     'register-distance': register,
   };
   return { ...own(part), focus: set, fNumber: fNumber ?? usualFNumber };

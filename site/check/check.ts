@@ -110,8 +110,8 @@ export function checkedAnswers(have: ReadText, found: ReadText, all: Grounds): r
   // Of what somebody spoke of in words that could not be used nothing usual is taken.
   const refused = have.unread.flatMap(({ quantity }) => quantity ?? []);
   const grounds = { ...all, assumptions: all.assumptions.filter(({ quantity }) => !refused.includes(quantity)) };
-  const sources = sourcesIn(have).map((source) => ({ ...source, setUps }));
-  const [first] = sources as readonly [Source];
+  const sources: readonly Source[] = sourcesIn(have).map((source) => ({ ...source, setUps }));
+  const first = sources[0]!;
   const before: Partial<Record<QuantityName, number>> = {};
   const answers = found.numbers.filter(({ isLeftOut }) => !isLeftOut);
   const checked = answers.map((answer) => {

@@ -168,6 +168,16 @@ describe('an answer', () => {
     },
   );
 
+  it('for a flash far away is named as that where light is lost', () => {
+    // 18/11, and half of that: at 1:1 two stops are lost.
+    const flash = { 'guide-number': 18, 'f-number': 11, magnification: 1 };
+    expect(diagnosed('flash-distance', 18000 / 22, flash).verdict).toBe('right');
+    const far = diagnosed('flash-distance', 18000 / 11, flash);
+    expect(far).toMatchObject({ verdict: 'slip', slip: { id: 'loss-left-out' } });
+    const rung = { 'guide-number': 20, 'f-number': 8, 'focal-length': 50, extension: 50 };
+    expect(diagnosed('flash-distance', 2500, rung)).toMatchObject({ slip: { id: 'loss-left-out' } });
+  });
+
   it('says that an f-number must be known where none is given', () => {
     expect(diagnosed('effective-f-number', 16, { magnification: 1 })).toMatchObject({
       verdict: 'cannot',
