@@ -15,6 +15,10 @@ export interface Clause {
   readonly after: string;
   /** True of 50 mm in “36 mm ring on 50 mm”, “with 50 mm”: it is what the thing before stands on, not one more of it. */
   readonly isCarrier: boolean;
+  /** True of 22.3 mm in “6960 pixels on 22.3 mm”: pixels stand on a sensor. */
+  readonly isUnderPixels: boolean;
+  /** True of 200 mm in “designed for 200 mm”: so long a tube lens an objective is made for. */
+  readonly isDesign: boolean;
   /** True of f/1.8 in “50 mm f/1.8 at f/8”: it stands on the lens, and another is set. */
   readonly isPrinted: boolean;
   /** True of f/16 in “at f/8 and at f/16”. */
@@ -39,7 +43,8 @@ export function clausesOf(text: string, numbers: readonly WrittenNumber[]): read
     // The second of a pair has the words of the first.
     if (ends[index + 1] !== number.end) before = isParted ? last : gap.slice(after.length);
     const isCarrier = /\b(?:on(?:to)?|with)(?: an?| the| my)?\s*$/i.test(leads[index]!);
-    return { number, before: own, after, isCarrier };
+    const isUnderPixels = pixelUnits.test(numbers[index - 1]?.unit ?? '') && across.test(leads[index]!);
+    return { number, before: own, after, isCarrier, isUnderPixels, isDesign: design.test(leads[index]!) };
   });
   const isBeside = (index: number) =>
     clauses[index]?.number.form === 'f-number' &&
@@ -56,6 +61,16 @@ export function clausesOf(text: string, numbers: readonly WrittenNumber[]): read
     ...(isBeside(index) && { beside: clauses[index - 1]!.number }),
   }));
 }
+
+/** Pixels that are counted. */
+export const pixelUnits = /^(?:mp|mpx|megapixels?|px|pixels?)$/;
+
+/** What stands between pixels that are counted and the width on which they stand. */
+const across = /^\s*(?:(?:across|along|on|over|in|of|wide|an?|the|sensor)\b\s*)+$/i;
+
+/** What an objective is made for comes next. */
+const design =
+  /\b(?:designed|made|meant|corrected|computed|calculated|built) for(?: use)?(?: with| on)?(?: an?| the)?\s*$/i;
 
 const set = /(?:\b(?:at|to)|@)\s*$/i;
 

@@ -7,6 +7,7 @@ import { diagnose, workedOut, type Enquiry, type Grounds } from './diagnose.ts';
 const rounding = { relative: 1e-9, because: 'rounding' };
 
 const grounds: Grounds = { ...roads, families };
+const onFilm = { given: { ...rings, 'sensor-width': 36 } };
 const enquiry = (asks: QuantityName, value: number, more: Partial<Enquiry> = {}): Enquiry => ({
   asks,
   given: rings,
@@ -67,9 +68,29 @@ describe('a number that somebody found', () => {
     expect(upside).toMatchObject({ verdict: 'slip', slip: { id: 'extension/rings/upside-down', tier: 1 } });
     if (upside.verdict === 'slip') expect(upside.because).toBe(upside.slip.because);
     expect(diagnose(enquiry('magnification', 1.44), grounds)).toMatchObject({ slip: { id: 'double' } });
-    expect(diagnose(enquiry('field-width', 23.5 / 0.72), grounds)).toMatchObject({ slip: { id: 'sensor-23.5' } });
+    expect(diagnose(enquiry('field-width', 23.5 / 0.72, onFilm), grounds)).toMatchObject({
+      slip: { id: 'sensor-23.5', because: 'That is right for a sensor 23.5\u202fmm wide; here it is 36\u202fmm.' },
+    });
     // Written so roughly a number meets too many.
-    expect(diagnose(enquiry('field-width', 33, { answer: { value: 33, halfFigure: 5 } }), grounds).verdict).toBe('off');
+    const roughly = { ...onFilm, answer: { value: 33, halfFigure: 5 } };
+    expect(diagnose(enquiry('field-width', 33, roughly), grounds).verdict).toBe('off');
+  });
+});
+
+describe('a number that is right with another sensor than was taken', () => {
+  it('cannot be told, be it written as roughly as it may, and is wrong where the sensor is given', () => {
+    const cannot = {
+      verdict: 'cannot',
+      missing: ['sensor-width'],
+      mayBeRight: true,
+      because:
+        'For the field width the sensor width must be known too. That is right for a sensor 23.5\u202fmm wide. Where nothing is said 36\u202fmm is taken.',
+    };
+    expect(diagnose(enquiry('field-width', 23.5 / 0.72), grounds)).toEqual(cannot);
+    expect(diagnose(enquiry('field-width', 33, { answer: { value: 33, halfFigure: 5 } }), grounds)).toEqual(cannot);
+    expect(diagnose(enquiry('field-width', 50), grounds).verdict).toBe('right');
+    expect(diagnose(enquiry('field-width', 23.5 / 0.72, onFilm), grounds).verdict).toBe('slip');
+    expect(diagnose(enquiry('field-width', 40), grounds).verdict).toBe('off');
   });
 });
 
@@ -92,11 +113,11 @@ describe('of several slips', () => {
 
   it('only the likelier kinds are thought of where all of them would explain any number', () => {
     const rough = (value: number) =>
-      diagnose(enquiry('field-width', value, { answer: { value, halfFigure: 0.049 * value } }), grounds);
+      diagnose(enquiry('field-width', value, { ...onFilm, answer: { value, halfFigure: 0.049 * value } }), grounds);
     expect(rough(100)).toMatchObject({ slip: { id: 'double' } });
     expect(rough(23.5 / 0.72).verdict).toBe('off');
     const fine = (value: number) =>
-      diagnose(enquiry('field-width', value, { answer: { value, halfFigure: 0.01 * value } }), grounds);
+      diagnose(enquiry('field-width', value, { ...onFilm, answer: { value, halfFigure: 0.01 * value } }), grounds);
     expect(fine(23.5 / 0.72)).toMatchObject({ slip: { id: 'sensor-23.5' } });
   });
 });

@@ -4,8 +4,18 @@ import { nameInFull } from '#core/quantity/part.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { addedToLens } from './added-to-lens.ts';
-import { routesFrom, reworked, type Roads, type Route, type RouteFormula, type Routes } from './route.ts';
-import { slipsOn, type KnownFamily, type Slip } from './slips.ts';
+import {
+  holds,
+  routesFrom,
+  type Assumption,
+  reworked,
+  type Roads,
+  type Route,
+  type RouteFormula,
+  type Routes,
+} from './route.ts';
+import type { Slip } from './slip.ts';
+import { slipsOn, type KnownFamily } from './slips.ts';
 
 /** What somebody found, and how finely he wrote it down. */
 export interface FoundNumber {
@@ -35,7 +45,7 @@ export interface Enquiry extends Question {
 export interface Grounds extends Roads {
   readonly families: readonly KnownFamily[];
   /** Steps for where nothing else leads to what is asked, each with what it may answer. */
-  readonly lastly?: readonly { readonly by: RouteFormula; readonly answers: readonly QuantityName[] }[];
+  readonly lastly?: readonly { readonly by: RouteFormula; readonly answers?: readonly QuantityName[] }[];
 }
 
 /** Why a question has no answer here. */
@@ -43,6 +53,8 @@ export interface CannotBeTold {
   readonly verdict: 'cannot';
   readonly missing: readonly QuantityName[];
   readonly because: string;
+  /** True where it is right if what is missing is another than was taken. */
+  readonly mayBeRight?: true;
 }
 
 /** What somebody's number is. *working* is the way to the right one, *off* its relative distance from it. */
@@ -105,8 +117,44 @@ export function diagnose(enquiry: Enquiry, grounds: Grounds): Diagnosis {
     const from = before === undefined ? undefined : reworked(working, { [gives]: before });
     if (from && isMeant(answer, from.value, slipPasses)) return { verdict: 'right', working, off, from: gives };
   }
-  const slip = likeliest(slipsOn(working, routes, grounds.families), answer);
-  return slip ? { verdict: 'slip', working, off, slip, because: slip.because } : { verdict: 'off', working, off };
+  const slips = slipsOn(working, routes, grounds.families);
+  // Which circle is small enough is everybody's own choice: worked out it is taken as well.
+  const isTaken = (id: QuantityName | undefined) =>
+    id === 'circle-of-confusion' || working.assumed.some(({ quantity }) => quantity === id);
+  const slip = likeliest(
+    slips.filter(({ instead }) => !isTaken(instead)),
+    answer,
+  );
+  // What the lessons know of goes before what else may be so, and that before what happens to any number.
+  const open = slip?.tier === 1 ? undefined : openTo(answer, working);
+  if (open) return rightForSome(working, open);
+  if (slip) return { verdict: 'slip', working, off, slip, because: slip.because };
+  const another = slips.find(({ instead, value }) => isTaken(instead) && isMeant(answer, value, passes));
+  return another ? rightForAnother(working, another) : { verdict: 'off', working, off };
+}
+
+/** Something that was taken, where an answer is right for another number that it may well have. */
+function openTo(answer: FoundNumber, working: Route): Assumption | undefined {
+  return working.assumed.find(({ quantity, between = [] }) => {
+    const ends = between.map((end) => reworked(working, { [quantity]: end })?.value);
+    const [one, other] = ends;
+    if (one === undefined || other === undefined) return false;
+    return answer.value > Math.min(one, other) && answer.value < Math.max(one, other);
+  });
+}
+
+function rightForSome({ to }: Route, { quantity, between = [0, 0], words }: Assumption): CannotBeTold {
+  const [least, most] = between.map((end) => printQuantity(quantity, end));
+  const because = `For the ${nameInFull(to)} the ${nameInFull(quantity)} must be known too. It may well be between ${least} and ${most}, and for one of these this is right. Where nothing is said it is taken that ${words}.`;
+  return { verdict: 'cannot', missing: [quantity], because, mayBeRight: true };
+}
+
+/** What is right with another number for *slip.instead* is no slip where nobody has given one. */
+function rightForAnother({ to, known }: Route, { instead, because }: Slip): CannotBeTold {
+  const missing = instead!;
+  const taken = printQuantity(missing, known[missing]!);
+  const words = `For the ${nameInFull(to)} the ${nameInFull(missing)} must be known too. ${because} Where nothing is said ${taken} is taken.`;
+  return { verdict: 'cannot', missing: [missing], because: words, mayBeRight: true };
 }
 
 /** The answer to a question: the best way to it, other ways, and what else follows from what is given. */
@@ -127,7 +175,7 @@ export function workedOut({ asks, given, setUps = [] }: Question, grounds: Groun
   const ways = (routes.get(asks) ?? []).filter(isWellFounded);
   const [working, ...otherWays] = ways.filter((way) => leftOutBy(way, stated).length === 0);
   if (working) return { working, otherWays, routes };
-  return ways[0] ? notTogether(ways[0], stated) : cannot(asks, setUps, routes, grounds);
+  return ways[0] ? notTogether(ways[0], stated) : cannot({ asks, given: stated, setUps }, routes, grounds);
 }
 
 /** What changes the magnification, and how the lens in it is focused. */
@@ -159,10 +207,9 @@ function routesTowards(
   const assumptions = grounds.assumptions.filter(({ quantity }) => quantity !== asks);
   const routes = routesFrom(given, { ...grounds, assumptions }, setUps);
   if (routes.get(asks)?.some(isWellFounded)) return routes;
-  const more = (grounds.lastly ?? []).filter(({ answers }) => answers.includes(asks)).map(({ by }) => by);
+  const more = (grounds.lastly ?? []).filter(({ answers }) => answers?.includes(asks) ?? true).map(({ by }) => by);
   if (more.length === 0) return routes;
-  const farther = routesFrom(given, { formulas: [...grounds.formulas, ...more], assumptions }, setUps);
-  return farther.get(asks)?.some(isWellFounded) ? farther : routes;
+  return routesFrom(given, { formulas: [...grounds.formulas, ...more], assumptions }, setUps);
 }
 
 /** True for a route that starts from what was given: what rests on more assumptions than numbers, but for one, is about no gear that anybody has. */
@@ -187,7 +234,7 @@ function likeliest(slips: readonly Slip[], answer: FoundNumber): Slip | undefine
 /** How probable it is that a number at random would meet one of *slips*, at most. */
 function chanceOf(slips: readonly Slip[], answer: FoundNumber): number {
   const places = new Set(slips.map(({ value }) => Number(value.toPrecision(3))));
-  const width = 2 * Math.max(slipPasses, answer.halfFigure / Math.abs(answer.value));
+  const width = 2 * Math.max(slipPasses, Math.min(roughest, answer.halfFigure / Math.abs(answer.value)));
   return (places.size * width) / (2 * Math.log(span));
 }
 
@@ -203,13 +250,18 @@ function offBy(answer: number, right: number): number {
 }
 
 /** Why nothing can be said: which numbers are missing, or what refused those that are there. */
-function cannot(asks: QuantityName, setUps: readonly string[], routes: Routes, { formulas }: Grounds): CannotBeTold {
+function cannot({ asks, given, setUps = [] }: Question, routes: Routes, { formulas }: Grounds): CannotBeTold {
   const ways = formulas
     // What is hardly a formula leads from what one would ask for as well.
     .filter(({ formula }) => formula.checkedBy.length > 0)
-    .filter(({ formula, setUp }) => formula.gives === asks && (setUp === undefined || setUps.includes(setUp)))
-    .map(({ formula }) => ({ formula, missing: formula.from.filter((letter: QuantityName) => !routes.has(letter)) }))
-    .sort((one, other) => one.missing.length - other.missing.length);
+    .filter((one) => one.formula.gives === asks && holds({ ...one, needs: [] }, given, setUps))
+    .map(({ formula, setUp }) => ({
+      formula,
+      isMeant: setUp !== undefined,
+      missing: formula.from.filter((letter: QuantityName) => !routes.has(letter)),
+    }))
+    // Of several the one for what was spoken of.
+    .sort((one, other) => Number(other.isMeant) - Number(one.isMeant) || one.missing.length - other.missing.length);
   const [first] = ways;
   const name = nameInFull(asks);
   if (!first) return { verdict: 'cannot', missing: [], because: `No formula here gives the ${name}.` };

@@ -3,7 +3,8 @@ import type { QuantityName } from '#core/quantity/vocabulary.ts';
 import { byWriting, namedBy, speaksOfLight, wholePhrase } from './meanings.ts';
 import { numbersIn } from './written-numbers.ts';
 
-const meant = (text: string, had: readonly QuantityName[] = []) => byWriting(numbersIn(text)[0]!, had);
+const meant = (text: string, had: readonly QuantityName[] = []) =>
+  byWriting(numbersIn(text)[0]!, had, speaksOfLight(had));
 const firstOf = (text: string, had: readonly QuantityName[] = []) => meant(text, had)[0];
 
 describe('a number by its writing alone', () => {
@@ -38,10 +39,10 @@ describe('a number by its writing alone', () => {
 
   it('of a pair is a side of the sensor, or of the field where that is its neighbour', () => {
     const pair = numbersIn('36 × 24 mm');
-    expect(byWriting(pair[0]!, [])[0]).toBe('sensor-width');
-    expect(byWriting(pair[1]!, ['sensor-width'])).toEqual(['sensor-height']);
-    expect(byWriting(pair[1]!, ['sensor-width', 'field-width'])).toEqual(['field-height']);
-    expect(byWriting(pair[1]!, ['field-width', 'sensor-width'])).toEqual(['sensor-height']);
+    expect(byWriting(pair[0]!, [], false)[0]).toBe('sensor-width');
+    expect(byWriting(pair[1]!, ['sensor-width'], false)).toEqual(['sensor-height']);
+    expect(byWriting(pair[1]!, ['sensor-width', 'field-width'], false)).toEqual(['field-height']);
+    expect(byWriting(pair[1]!, ['field-width', 'sensor-width'], false)).toEqual(['sensor-height']);
   });
 
   it('as it stands engraved on a lens is its widest opening, unless that is known', () => {
@@ -128,6 +129,6 @@ describe('what is asked', () => {
     ['a leaf', undefined],
     ['', undefined],
   ])('“%s” asks for the %s', (text, quantity) => {
-    expect(wholePhrase(text)).toBe(quantity);
+    expect(wholePhrase(text)[0]).toBe(quantity);
   });
 });

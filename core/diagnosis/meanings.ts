@@ -35,10 +35,11 @@ const awayAfter = /^\s*(?:away|off|from)\b/i;
 export const speaksOfLight = (had: readonly QuantityName[]) =>
   had.includes('guide-number') || had.includes('source-size');
 
-/** What a number may be by its writing and unit alone, likeliest first; what is *had* already is not meant again. */
+/** What a number may be by its writing and unit alone, likeliest first; what is *had* already is not meant again. *hasLight* where a light is spoken of. */
 export function byWriting(
   { text, form, unit, ofPair }: WrittenNumber,
   had: readonly QuantityName[],
+  hasLight: boolean,
 ): readonly QuantityName[] {
   if (ofPair === 1) return ['sensor-width', 'field-width', 'subject-width'];
   if (ofPair === 2) return had.at(-1) === 'field-width' ? ['field-height'] : ['sensor-height'];
@@ -47,7 +48,6 @@ export function byWriting(
       (id) => !had.includes(id as QuantityName),
     ) as QuantityName[];
   const likely = unit === '' || form === 'sum' ? byForm[form] : (byUnit[unit.replace(/\.$/, '')] ?? byForm[form]);
-  const hasLight = speaksOfLight(had);
   const flashFirst: readonly QuantityName[] =
     hasLight && (likely === lengths || likely === far) ? ['flash-distance'] : [];
   return [...flashFirst, ...likely].filter((id) => !had.includes(id));
@@ -128,13 +128,13 @@ const questions: readonly (readonly [words: RegExp, asks: QuantityName])[] = [
   [/\bhow many frames\b/i, 'frame-count'],
 ];
 
-/** What a text asks for that consists of nothing but a name or a letter, and of words around it that say nothing. */
-export function wholePhrase(text: string): QuantityName | undefined {
+/** What a text may ask for that consists of nothing but a name or a letter, and of words around it that say nothing, likeliest first. */
+export function wholePhrase(text: string): readonly QuantityName[] {
   const bare = text.replace(/[?!.:=]/g, ' ').trim();
   const letter = letters.get(bare);
-  if (letter) return letter[0];
+  if (letter) return letter;
   const asked = questions.find(([words]) => words.test(bare));
-  if (asked) return asked[1];
+  if (asked) return [asked[1]];
   const isQuestion = /\b(?:which|what|how)\b/i.test(bare);
   const whole = bare.toLowerCase();
   // “Angle of view of the lens”: all of it, or what stands before the last such word, or before the one before that.
@@ -142,7 +142,7 @@ export function wholePhrase(text: string): QuantityName | undefined {
   const phrase = [whole.length, ...ends]
     .map((end) => withoutFillers(whole.slice(0, end)))
     .find((one) => lexicon.has(one));
-  return phrase === undefined || (gear.has(phrase) && !isQuestion) ? undefined : lexicon.get(phrase)![0];
+  return phrase === undefined || (gear.has(phrase) && !isQuestion) ? [] : lexicon.get(phrase)!;
 }
 
 const fillers =

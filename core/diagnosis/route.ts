@@ -12,6 +12,8 @@ export interface RouteFormula {
   readonly setUp?: string;
   /** Set-ups, and quantities of which a number is given, with which what it says is false: left out where one of them is spoken of. */
   readonly unless?: readonly string[];
+  /** Quantities of which a number must be given: what is usual for them says nothing here. */
+  readonly needs?: readonly QuantityName[];
 }
 
 /** What is taken for a quantity of which nothing was said. */
@@ -21,6 +23,10 @@ export interface Assumption {
   readonly value: number;
   /** A clause that says so: `the lens is set to infinity`. */
   readonly words: string;
+  /** Between what it may well be, base unit: an answer that is right for a number between is not called wrong. */
+  readonly between?: readonly [least: number, most: number];
+  /** Set-ups in which nothing is usual: what decides there must be given. */
+  readonly unless?: readonly string[];
 }
 
 /** All that routes may be made of. */
@@ -77,14 +83,11 @@ export function routesFrom(
     found.set(to, [{ to, value, steps: [], assumed: [], known: { [to]: value }, uses: [to] }]);
   }
   for (const assumption of assumptions) {
-    const { quantity: to, value } = assumption;
-    if (!found.has(to))
+    const { quantity: to, value, unless = [] } = assumption;
+    if (!found.has(to) && !unless.some((setUp) => setUps.includes(setUp)))
       found.set(to, [{ to, value, steps: [], assumed: [assumption], known: { [to]: value }, uses: [] }]);
   }
-  const isSo = (what: string) => setUps.includes(what) || what in given;
-  const open = formulas.filter(
-    ({ setUp, unless }) => (setUp === undefined || setUps.includes(setUp)) && !unless?.some(isSo),
-  );
+  const open = formulas.filter((formula) => holds(formula, given, setUps));
   const turns = open.flatMap((by) => lettersOf(by.formula).map((gives) => ({ by, gives })));
   const tried = new Set<string>();
   // Backwards only where nothing leads forwards, and only from a number that somebody gave: else every formula would be run against itself.
@@ -107,6 +110,18 @@ export function routesFrom(
       );
   }
   return found;
+}
+
+/** Whether a formula says something true of what is given in these set-ups. */
+export function holds(
+  { setUp, unless = [], needs = [] }: RouteFormula,
+  given: Readonly<Partial<Record<QuantityName, number>>>,
+  setUps: readonly string[],
+): boolean {
+  const isSpokenOf = (what: string) => setUps.includes(what) || what in given;
+  return (
+    (setUp === undefined || setUps.includes(setUp)) && !unless.some(isSpokenOf) && needs.every((id) => id in given)
+  );
 }
 
 type Turn = Pick<RouteStep, 'by' | 'gives'>;

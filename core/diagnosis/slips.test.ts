@@ -115,7 +115,10 @@ describe('slips', () => {
   it('are another sensor, and centimetres for millimetres in what was given', () => {
     const { slips } = slipsTo('field-width');
     expect(slips.get('sensor-23.5')).toMatchObject({ value: closeTo(23.5 / 0.72, rounding), tier: 3 });
-    expect(slips.get('sensor-23.5')!.because).toMatch(/a sensor 23\.5.mm wide; here it is 36.mm/);
+    expect(slips.get('sensor-23.5')!.because).toMatch(/a sensor 23\.5.mm wide\.$/);
+    expect(slips.get('sensor-23.5')!.instead).toBe('sensor-width');
+    const onFilm = slipsTo('field-width', { ...rings, 'sensor-width': 36 }).slips;
+    expect(onFilm.get('sensor-23.5')!.because).toMatch(/a sensor 23\.5.mm wide; here it is 36.mm/);
     expect(slips.has('sensor-36')).toBe(false);
     expect(slips.get('extension-ten-times')).toMatchObject({ value: closeTo(5, rounding), tier: 3 });
     expect(slips.get('extension-a-tenth')!.value).toEqual(closeTo(500, rounding));

@@ -5,18 +5,9 @@ import { OutOfRange } from '#core/quantity/errors.ts';
 import { printQuantity } from '#core/quantity/print.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { nameInFull } from '#core/quantity/part.ts';
+import { partsLeftOut } from './part-left-out.ts';
 import { reworked, type Route, type Routes } from './route.ts';
-
-/** A wrong route that may have led to somebody's number. */
-export interface Slip {
-  readonly id: string;
-  /** Where it leads, base unit. */
-  readonly value: number;
-  /** Why that comes out, and what to do instead. */
-  readonly because: string;
-  /** 1 for what the problems of the lessons know of this very quantity, 2 for what may happen with any, 3 for the rest. */
-  readonly tier: 1 | 2 | 3;
-}
+import type { Slip } from './slip.ts';
 
 /** A family of problems under the lesson that it belongs to. */
 export interface KnownFamily {
@@ -26,6 +17,9 @@ export interface KnownFamily {
 
 /** Widths of sensors that are sold, mm: common practice, from the sizes that camera makers print. */
 export const soldWidths = [36, 23.5, 22.3, 17.3, 13.2] as const;
+
+/** Circles of confusion that tables take, mm: common practice. */
+const usualCircles = [0.03, 0.029, 0.025, 0.02, 0.019, 0.015] as const;
 
 /** Two computed numbers count as the same where they differ by less than that share: a family may round where a formula does not. */
 const same = 1e-3;
@@ -37,9 +31,15 @@ const same = 1e-3;
 export function slipsOn(route: Route, routes: Routes, families: readonly KnownFamily[]): readonly Slip[] {
   const direct = listedSlips(route, routes, families);
   const carried = route.steps.slice(0, -1).flatMap((step) => carriedSlips(route, step.gives, routes, families));
-  return [...direct, ...carried, ...markedForEffective(route), ...anyNumber(route), ...otherInputs(route)].filter(
-    ({ value }) => Number.isFinite(value) && !isSame(value, route.value),
-  );
+  return [
+    ...direct,
+    ...carried,
+    ...markedForEffective(route),
+    ...withoutLoss(route),
+    ...partsLeftOut(route),
+    ...anyNumber(route),
+    ...otherInputs(route),
+  ].filter(({ value }) => Number.isFinite(value) && !isSame(value, route.value));
 }
 
 /** Slips that a family of problems knows, where the family asks the same of the same numbers. */
@@ -100,7 +100,8 @@ function carriedSlips(
   const steps = route.steps.slice(0, route.steps.findIndex(({ gives }) => gives === at) + 1);
   const before = { ...route, to: at, value: right, steps };
   return listedSlips(before, routes, families).flatMap((slip): Slip[] => {
-    if (isSame(slip.value, right)) return [];
+    // Where nothing is left on the way it is not for the slip that leads there: with a lens at infinity many do.
+    if (isSame(slip.value, right) || slip.value === 0) return [];
     const value = reworked(route, { [at]: slip.value })?.value;
     if (value === undefined) return [];
     const name = nameInFull(at);
@@ -121,6 +122,16 @@ function markedForEffective(route: Route): readonly Slip[] {
       ? `That is the marked f-number, ${printed}. Close up the cone of light at the sensor is narrower: it works as a larger number.`
       : `That takes the marked f-number, ${printed}, where the effective one belongs.`;
   return [{ id: 'marked-for-effective', value, because, tier: 2 }];
+}
+
+/** A flash for the marked f-number, where light that is lost must be made up for. */
+function withoutLoss(route: Route): readonly Slip[] {
+  const isOnWay = route.steps.slice(0, -1).some(({ gives }) => gives === 'light-loss');
+  const value = isOnWay ? reworked(route, { 'light-loss': 0 })?.value : undefined;
+  if (value === undefined) return [];
+  const lost = printQuantity('light-loss', route.known['light-loss']!);
+  const because = `That holds for the mark, far away. Here the way to the sensor costs ${lost} of light.`;
+  return [{ id: 'loss-left-out', value, because, tier: 2 }];
 }
 
 /** What happens to any number: a wrong unit, a point in the wrong place, one over it, twice or half of it. */
@@ -174,15 +185,23 @@ const lengthSteps: Readonly<Record<number, string>> = {
 /** The right sum with one number of another camera, or with one read in another unit. */
 function otherInputs(route: Route): readonly Slip[] {
   const slips: Slip[] = [];
-  const add = (id: QuantityName, instead: number, name: string, because: string) => {
+  const add = (id: QuantityName, instead: number, name: string, because: string, more: Pick<Slip, 'instead'> = {}) => {
     const value = reworked(route, { [id]: instead })?.value;
-    if (value !== undefined) slips.push({ id: name, value, because, tier: 3 });
+    if (value !== undefined) slips.push({ id: name, value, because, tier: 3, ...more });
   };
+  const circle = route.known['circle-of-confusion'];
+  for (const other of usualCircles) {
+    if (circle === undefined || route.uses.includes('circle-of-confusion') || isSame(circle, other)) continue;
+    const because = `That is right for a circle of confusion of ${printQuantity('circle-of-confusion', other)}.`;
+    add('circle-of-confusion', other, `circle-${other}`, because, { instead: 'circle-of-confusion' });
+  }
   const width = route.known['sensor-width'];
   for (const other of soldWidths) {
     if (width === undefined || other === width) continue;
-    const because = `That is right for a sensor ${printQuantity('sensor-width', other)} wide; here it is ${printQuantity('sensor-width', width)}.`;
-    add('sensor-width', other, `sensor-${other}`, because);
+    const isSaid = route.uses.includes('sensor-width');
+    const here = isSaid ? `; here it is ${printQuantity('sensor-width', width)}` : '';
+    const because = `That is right for a sensor ${printQuantity('sensor-width', other)} wide${here}.`;
+    add('sensor-width', other, `sensor-${other}`, because, { instead: 'sensor-width' });
   }
   for (const id of route.uses) {
     if (id === 'sensor-width' || quantityOf(id).base !== 'mm' || !(route.known[id]! > 0)) continue;

@@ -23,6 +23,21 @@ const several: readonly (readonly [words: RegExp, each: string])[] = [
   [String.raw`(?<many>${count}|\d ?[x×]) ?(?<each>${amount} ?-?mm)(?= ${rings}\b)`, 'of rings'],
 ].map(([words, each]) => [new RegExp(alone + words!, 'giu'), each!] as const);
 
+/** Shares of the picture in words: what fills it so is so wide. */
+const frame = String.raw`(?:of )?(?:the )?(?:frame|picture|image|sensor)(?:['’]s)?(?: width)?\b`;
+const filled: readonly (readonly [words: RegExp, size: string])[] = [
+  ['(?:all|the whole)? ?', '100'],
+  ['(?:an? |one )?half ', '50'],
+  ['(?:an? |one )?third ', '33.333'],
+  ['(?:an? |one )?quarter ', '25'],
+  ['two[- ]thirds ', '66.667'],
+  ['three[- ]quarters ', '75'],
+  [String.raw`(${amount}) ?(?:%|per ?cent) `, '$1'],
+].map(([share, percent]) => [
+  new RegExp(String.raw`\b(?:fills?|filling|takes? up|taking up) ${share}${frame}`, 'gi'),
+  `wide ; frame fill ${percent} % ;`,
+]);
+
 /** Magnifications and the like in words, and how sure a number is, which is not asked: common practice. */
 const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
   [/\btwo[- ]thirds (?:of )?life[- ]size\b/gi, 'magnification 2/3'],
@@ -56,6 +71,7 @@ const sizesInWords: readonly (readonly [words: RegExp, size: string])[] = [
   [/\b(?:coupled|(?:front|face) to (?:front|face)) (?:to|with|on(?:to)?)\b/gi, 'reversed on'],
   [/\b3[- ]?d[- ]?print(?:ed)?\b/gi, ' '],
   [/(?:±|\+ ?\/? ?[-−]) ?\d+(?:[.,]\d+)?(?: ?(?:mm|cm|µm|um|m|%|°|x|×)(?!\p{L}))?/giu, ' '],
+  ...filled,
   [/\bfull[- ]power\b/gi, '; flash power 1/1 ;'],
   [/\bhalf[- ]power\b/gi, '; flash power 1/2 ;'],
   [/\bquarter[- ]power\b/gi, '; flash power 1/4 ;'],

@@ -42,7 +42,7 @@ describe('a statement', () => {
 
   it.each([
     ['24 MP', 'pixel-pitch 0.006'],
-    ['24 MP on 23.5 x 15.6 mm', 'sensor-width 23.5?; sensor-height 15.6; pixel-pitch 0.00390832'],
+    ['24 MP on 23.5 x 15.6 mm', 'sensor-width 23.5; sensor-height 15.6; pixel-pitch 0.00390832'],
     ['full frame, 24 megapixels', 'sensor-width 36; sensor-height 24; pixel-pitch 0.006'],
     ['6000 px, sensor 36 mm wide', 'sensor-width 36; pixel-pitch 0.006'],
     ['500 px, sensor width 10 mm', 'sensor-width 10; pixel-pitch 0.02'],

@@ -3,7 +3,7 @@ import { readQuantity, type Reading } from '#core/quantity/read.ts';
 import { tidied } from '#core/quantity/typed-number.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { addedToLens } from './added-to-lens.ts';
-import { clausesOf, separators, turnedWords, type Clause } from './clauses.ts';
+import { clausesOf, pixelUnits, separators, turnedWords, type Clause } from './clauses.ts';
 import { longestStatement } from './longest-statement.ts';
 import { byWriting, namedBy, speaksOfLight, wholePhrase } from './meanings.ts';
 import { inNumbers } from './spelled-out.ts';
@@ -26,6 +26,8 @@ export interface StatedNumber {
   readonly alsoNamed: readonly QuantityName[];
   /** False where nothing but its unit or its writing says what it is. */
   readonly isSaid: boolean;
+  /** A clause for what was taken for granted to get it: the sensor’s size, where pixels are only counted. */
+  readonly taken?: string;
 }
 
 /** What could not be understood, with a sentence that says what would be. */
@@ -41,6 +43,8 @@ export interface Statement {
   readonly numbers: readonly StatedNumber[];
   /** Quantities that are named without a number: what is wanted. */
   readonly asked: readonly QuantityName[];
+  /** What else the same words may ask, by what is asked. */
+  readonly alsoAsked: Readonly<Partial<Record<QuantityName, readonly QuantityName[]>>>;
   /** Set-ups spoken of, such as `reversed lens`. */
   readonly setUps: readonly string[];
   readonly unread: readonly Unread[];
@@ -100,8 +104,9 @@ const madeFor =
  * is not comes back; no text makes this throw.
  *
  * @param text at most 2000 characters are read
+ * @param beside what else is spoken of, in another text: answers about a flash are about its distance
  */
-export function readStatement(text: string): Statement {
+export function readStatement(text: string, beside: readonly QuantityName[] = []): Statement {
   const all = inNumbers(tidied(text.slice(0, longestStatement).replace(/[\r\n\u2028\u2029]+/g, '; ')));
   const tidy = all.replace(namedSizes, ';').replace(madeFor, ' ').replace(ranges, ' ');
   const written = numbersIn(tidy);
@@ -115,15 +120,16 @@ export function readStatement(text: string): Statement {
   for (const clause of clauses) {
     if (countsPixels(clause)) pixels.push(clause);
     else if (openings.length > 1 && openings.includes(clause)) continue;
-    else addStated(clause, numbers, unread, isReversed, isOnLens);
+    else addStated(clause, numbers, unread, isReversed, isOnLens, beside);
   }
   if (openings.length > 1) {
     for (const clause of openings) {
       const opening = openingOf(clause, numbers);
       if (opening) numbers.push(opening);
-      else addStated(clause, numbers, unread, isReversed, isOnLens);
+      else addStated(clause, numbers, unread, isReversed, isOnLens, beside);
     }
   }
+  behindObjective(tidy, numbers);
   ownMagnification(tidy, written, numbers);
   for (const mark of all.match(madeFor) ?? []) {
     const because = `“${mark}” tells for which tube and cover glass an objective is made. Neither is used here.`;
@@ -140,14 +146,18 @@ export function readStatement(text: string): Statement {
       quantity: 'sensor-width',
     });
   }
-  const pitches = pitchOf(pixels, numbers);
+  const pitches = pitchOf(pixels, numbers, unread);
+  const questions = askedIn(tidy, written);
   for (const { value, written } of pitches.filter(({ value }) => !isPitch(value))) {
     const pitch = printQuantity('pixel-pitch', value);
     unread.push({ written, because: `“${written}” would be pixels ${pitch} wide: sensors have some of 0.5 to 30 µm.` });
   }
   return {
     numbers: [...numbers, ...pitches.filter(({ value }) => isPitch(value))],
-    asked: askedIn(tidy, written).filter(
+    alsoAsked: Object.fromEntries(
+      questions.filter(([, ...also]) => also.length > 0).map(([id, ...also]) => [id, also]),
+    ),
+    asked: [...new Set(questions.flatMap(([id]) => id ?? []))].filter(
       (id) =>
         ![...numbers, ...unread].some(({ quantity }) => quantity === id) &&
         // “Closest focus 0.15×” says how large it shows things there, and asks nothing.
@@ -172,11 +182,12 @@ function openingOf({ number, beside }: Clause, numbers: readonly StatedNumber[])
 const lensOf = /^(?:main|reversed)-lens\.focal-length$/;
 
 function addStated(
-  { number, before, after, isCarrier, isPrinted, isSet, hasOpening, beside }: Clause,
+  { number, before, after, isCarrier, isPrinted, isSet, hasOpening, beside, isUnderPixels, isDesign }: Clause,
   numbers: StatedNumber[],
   unread: Unread[],
   isReversed: boolean,
   isOnLens: boolean,
+  alsoHad: readonly QuantityName[],
 ) {
   const written = [before.trim(), number.text.trim(), after.trim()].filter((part) => part !== '').join(' ');
   if (number.unit === '' && number.form === 'plain' && /^ ?steps\b/i.test(after)) {
@@ -193,8 +204,11 @@ function addStated(
         );
   // “100 mm away” is the light's distance where a light is spoken of.
   const had = numbers.map(({ quantity }) => quantity);
-  if (/^\s*(?:away|off|from)\b/i.test(after) && (speaksOfLight(had) || had.includes('flash-power')))
+  const hasLight = speaksOfLight([...had, ...alsoHad]);
+  if (/^\s*(?:away|off|from)\b/i.test(after) && (hasLight || had.includes('flash-power')))
     names.unshift('flash-distance');
+  if (isUnderPixels && number.unit !== '' && number.ofPair !== 2) names.unshift('sensor-width');
+  if (isDesign && had.includes('objective-magnification')) names.unshift('tube-focal-length');
   // A converter that is “40 mm long”, said right after it.
   if (/^\s*long\b/i.test(after) && numbers.at(-1)?.quantity === 'converter-factor') names.unshift('converter-length');
   // “Frames for 5 mm”, “steps of 0.1 mm for 5 mm”: so deep is the subject.
@@ -218,7 +232,7 @@ function addStated(
       return;
     }
   }
-  const meant = [...names, ...byWriting(number, had)];
+  const meant = [...names, ...byWriting(number, had, hasLight)];
   const readings = [...new Set(meant)].map((quantity) => ({ quantity, reading: readInWords(quantity, number) }));
   const fitting = readings.flatMap(({ quantity, reading }) =>
     reading.kind === 'value' ? [{ quantity, ...reading }] : [],
@@ -286,10 +300,21 @@ function ownMagnification(text: string, written: readonly WrittenNumber[], numbe
   const before = text.slice(0, place?.start ?? 0);
   const isOfLens =
     /\b(?:closest|nearest|minimum) focus(?:ing)?(?: at| of| to)?\s*$/i.test(before) ||
-    (/(?:\blens|\bmacro|\bprime|\d ?mm|\bfocuss?ed|\bset) (?:at|to)\s*$/i.test(before) &&
+    (/(?:\b(?:lens|macro|prime)(?: (?:at|to|giving))?|(?:\d ?mm|\bfocuss?ed|\bset) (?:at|to))\s*$/i.test(before) &&
       numbers.some(({ quantity }) => addedToLens.includes(quantity)));
   if (isOfLens) numbers[at] = { ...one, quantity: 'focus-magnification', others: ['magnification'] };
 }
+
+/** The tube lens that stands behind an objective is a lens like another, unless it is the one that the objective is made for. */
+function behindObjective(text: string, numbers: StatedNumber[]): void {
+  const has = (id: QuantityName) => numbers.some(({ quantity }) => quantity === id);
+  if (!has('objective-magnification') || has('focal-length') || isMadeFor.test(text)) return;
+  const at = numbers.findIndex(({ quantity }) => quantity === 'tube-focal-length');
+  const one = numbers[at];
+  if (one) numbers[at] = { ...one, quantity: 'focal-length', others: ['tube-focal-length'] };
+}
+
+const isMadeFor = /\b(?:designed|made|meant|corrected|computed|calculated|built) for\b|\bdesign\b/i;
 
 /** Reads a number for a quantity; a bare one that is too small for the unit on screens is in the unit of books: c 0.03 is 0.03 mm. */
 function readInWords(quantity: QuantityName, { text, unit }: WrittenNumber): Reading {
@@ -324,8 +349,6 @@ const otherSide: Readonly<Partial<Record<QuantityName, readonly QuantityName[]>>
   'field-width': ['field-height'],
 };
 
-const pixelUnits = /^(?:mp|mpx|megapixels?|px|pixels?)$/;
-
 /** Megapixels, or pixels side by side: not a quantity of the vocabulary, but the pixel pitch follows from it. */
 function countsPixels({ number, before, after }: Clause): boolean {
   if (namedBy(number.text, before, after).some((id) => quantityOf(id).base === 'px')) return false;
@@ -336,26 +359,46 @@ function countsPixels({ number, before, after }: Clause): boolean {
 /** mm; what lies beyond is a slip of the pen, or no sensor. */
 const isPitch = (value: number): boolean => value >= 0.0005 && value <= 0.03;
 
-function pitchOf(clauses: readonly Clause[], numbers: readonly StatedNumber[]): readonly StatedNumber[] {
+/** Pixels alone have no size: where nothing is said of the sensor, what is taken is said; one that was named without its size has none. */
+function pitchOf(
+  clauses: readonly Clause[],
+  numbers: readonly StatedNumber[],
+  unread: readonly Unread[],
+): readonly StatedNumber[] {
   const [first] = clauses;
   if (!first || numbers.some(({ quantity }) => quantity === 'pixel-pitch')) return [];
-  const side = (id: QuantityName, usual: number) => numbers.find(({ quantity }) => quantity === id)?.value ?? usual;
-  const [width, height] = [side('sensor-width', 36), side('sensor-height', 24)];
+  const said = (id: QuantityName) => numbers.find(({ quantity }) => quantity === id)?.value;
+  const crop = said('crop-factor');
+  const saidWidth = said('sensor-width') ?? (crop === undefined ? undefined : usualWidth / crop);
+  if (saidWidth === undefined && unread.some(({ quantity }) => quantity === 'sensor-width')) return [];
+  const width = saidWidth ?? usualWidth;
+  const height = said('sensor-height') ?? (2 / 3) * width;
   const count = asPlainNumber(first.number);
   const isTotal = first.number.unit.startsWith('m');
   const value = isTotal ? Math.sqrt((width * height) / (count * 1e6)) : width / count;
-  return [{ ...nothingElse, written: first.number.text, number: first.number.text, quantity: 'pixel-pitch', value }];
+  const taken =
+    saidWidth === undefined
+      ? `the sensor is ${usualWidth} mm wide`
+      : isTotal && said('sensor-height') === undefined
+        ? 'the sensor is as three to two'
+        : undefined;
+  const { text } = first.number;
+  const pitch = { ...nothingElse, written: text, number: text, quantity: 'pixel-pitch', value } as const;
+  return [{ ...pitch, ...(taken !== undefined && { taken }) }];
 }
+
+/** mm, of the camera of the workbook’s examples. */
+const usualWidth = 36;
 
 const asking = new RegExp(`${separators.source}|[:.]`, 'giu');
 
-/** What is named and stands alone, without a number. */
-function askedIn(text: string, numbers: readonly WrittenNumber[]): readonly QuantityName[] {
+/** What is named and stands alone, without a number: all that each phrase may mean, likeliest first. */
+function askedIn(text: string, numbers: readonly WrittenNumber[]): readonly (readonly QuantityName[])[] {
   let left = text;
   for (const { start, end } of numbers) {
     // An n before a number is its letter, whichever quantity it turned out to be.
     const before = left.slice(0, start).replace(/\bn\s*[=:]?\s*$/, (letter) => ','.repeat(letter.length));
     left = before + ','.repeat(end - start) + left.slice(end);
   }
-  return [...new Set(left.split(asking).flatMap((part) => wholePhrase(part) ?? []))];
+  return left.split(asking).map((part) => wholePhrase(part));
 }

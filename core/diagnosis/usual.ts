@@ -10,8 +10,17 @@ import type { Assumption, RouteFormula } from './route.ts';
 export const usual: readonly Assumption[] = [
   { quantity: 'focus-magnification', value: 0, words: 'the lens is set to infinity' },
   { quantity: 'pupil-magnification', value: 1, words: 'both pupils are equally wide (P = 1)' },
-  { quantity: 'front-principal-depth', value: 0, words: 'H stands at the front rim: room is counted from H' },
-  { quantity: 'principal-separation', value: 0, words: 'H and H′ stand in one place' },
+  {
+    quantity: 'front-principal-depth',
+    value: 0,
+    words: 'H stands at the front rim: room is counted from H',
+    // The lenses of the crate have 8 to 62 mm.
+    between: [0, 65],
+    // Turned round, a lens stands that much farther from the sensor: it decides the magnification, and no lens has none.
+    unless: ['reversed lens'],
+  },
+  // The lenses of the crate have −4 to 25 mm.
+  { quantity: 'principal-separation', value: 0, words: 'H and H′ stand in one place', between: [-5, 25] },
   { quantity: 'close-up-gap', value: 0, words: 'the close-up lens stands at H' },
   { quantity: 'sensor-width', value: 36, words: 'the sensor is 36 mm wide' },
   { quantity: 'wavelength', value: 0.00055, words: 'the light is green, 550 nm' },
@@ -20,6 +29,8 @@ export const usual: readonly Assumption[] = [
   { quantity: 'iso', value: 100, words: 'ISO is 100' },
   { quantity: 'subject-tilt', value: 0, words: 'the subject is not tilted' },
   { quantity: 'incidence-angle', value: 0, words: 'the light comes straight on' },
+  // Common practice: the most frequent of several lengths.
+  { quantity: 'tube-focal-length', value: 200, words: 'the objective is made for a tube lens of 200 mm' },
 ];
 
 /** Formulas that say the same letters of another set-up, by the name of their file: taken only where that set-up is spoken of. */
@@ -29,6 +40,8 @@ export const setUps: Readonly<Record<string, string>> = {
   'entrance-pupil-of-reversed-lens': 'reversed lens',
   'extension-for-reversed-lens': 'reversed lens',
   'magnification-of-reversed-lens': 'reversed lens',
+  'working-distance-of-reversed-lens': 'reversed lens',
+  'working-distance-of-racked-out-reversed-lens': 'reversed lens',
   'effective-f-number-with-close-up-lens': 'close-up lens',
   'working-distance-with-close-up-lens': 'close-up lens',
   'working-distance-of-close-up-lens': 'close-up lens',
@@ -52,16 +65,40 @@ export const setUps: Readonly<Record<string, string>> = {
   'magnification-with-rings-around-converter': 'ring behind the converter',
 };
 
+type What = QuantityName | 'close-up lens' | 'reversed lens';
+
+/** What makes of a lens another than the one that its focal length and f-number are of. */
+const withOther: readonly What[] = ['close-up lens', 'close-up-power', 'converter-factor', 'objective-magnification'];
+
 /**
  * Formulas that go by their quantity's own name are for a lens by itself, the right way round: by the name of their file, with what they say something false.
  * A quantity stands for what it is a number of.
  */
-export const unless: Readonly<Record<string, readonly (QuantityName | 'close-up lens' | 'reversed lens')[]>> = {
-  'effective-f-number': ['close-up lens', 'reversed lens', 'converter-factor'],
-  'working-distance': ['close-up lens', 'converter-factor'],
+export const unless: Readonly<Record<string, readonly What[]>> = {
+  'angle-of-view': withOther,
+  'close-focus-focal-length': withOther,
+  'effective-f-number': [...withOther, 'reversed lens'],
   'entrance-pupil': ['reversed lens'],
-  'entrance-pupil-distance': ['reversed lens', 'converter-factor'],
+  'entrance-pupil-distance': [...withOther, 'reversed lens'],
+  'extension-for-magnification': [...withOther, 'reversed lens'],
+  'focal-length-for-working-distance': [...withOther, 'reversed lens'],
+  'focus-distance': withOther,
+  'image-distance': withOther,
+  'image-distance-of-subject': withOther,
+  'magnification-at-focus-distance': withOther,
+  'magnification-from-extension': ['reversed lens'],
+  'magnification-of-subject': withOther,
+  'subject-distance': withOther,
+  'working-distance': [...withOther, 'reversed lens'],
   'light-lost-whatever-the-mark': ['converter-factor'],
+  'objective-as-it-is-made-for': ['focal-length'],
+};
+
+/** Formulas that say something only of a number that is given: by the name of their file, of which. */
+export const needs: Readonly<Record<string, readonly QuantityName[]>> = {
+  // Light that comes straight on says nothing of how deep a subject is.
+  'subject-depth-aslant': ['incidence-angle'],
+  'lens-on-a-converter-as-it-is-set': ['focus-magnification'],
 };
 
 type Bridged =
@@ -88,6 +125,7 @@ const bridge = <Ids extends Bridged>(
 ): RouteFormula => ({
   id,
   ...(unless[id] && { unless: unless[id] }),
+  ...(needs[id] && { needs: needs[id] }),
   formula: { ...formula, source: 'core/depth/README.md', checkedBy: [] } as unknown as Formula<never>,
 });
 
@@ -175,8 +213,17 @@ export const bridges: readonly RouteFormula[] = [
 /** Of what the mark alone may be taken, where nothing says how near the subject is: exposures, which tables give for far subjects. */
 const tabled: readonly QuantityName[] = ['exposure-value', 'light-value', 'exposure-time', 'iso', 'flash-distance'];
 
-/** Steps that are only taken where nothing else leads to what is asked, and it is one of those that they answer. */
-export const lastly: readonly { readonly by: RouteFormula; readonly answers: readonly QuantityName[] }[] = [
+const lensOnConverter = {
+  gives: 'magnification',
+  from: ['converter-factor', 'focus-magnification'],
+  tex: String.raw`\q{magnification} = \q{converter-factor}\,\q{focus-magnification}`,
+  evaluate: ({ converterFactor, focusMagnification }: { converterFactor: number; focusMagnification: number }) =>
+    converterFactor * focusMagnification,
+  says: 'No ring is spoken of: the converter enlarges what the lens gives by itself.',
+} as const;
+
+/** Steps that are only taken where nothing else leads to what is asked, and it is one of those that they answer, if they name some. */
+export const lastly: readonly { readonly by: RouteFormula; readonly answers?: readonly QuantityName[] }[] = [
   {
     by: bridge('marked-f-number-far-away', {
       gives: 'effective-f-number',
@@ -198,15 +245,11 @@ export const lastly: readonly { readonly by: RouteFormula; readonly answers: rea
     answers: ['f-number'],
   },
   {
-    by: bridge('lens-on-a-converter', {
-      gives: 'magnification',
-      from: ['converter-factor', 'focus-magnification'],
-      tex: String.raw`\q{magnification} = \q{converter-factor}\,\q{focus-magnification}`,
-      evaluate: ({ converterFactor, focusMagnification }) => converterFactor * focusMagnification,
-      says: 'No ring is spoken of: the converter enlarges what the lens gives by itself.',
-    }),
+    by: bridge('lens-on-a-converter', lensOnConverter),
     answers: ['magnification', 'field-width', 'field-height'],
   },
+  // With what the lens gives by itself all the rest follows, light and depth as well.
+  { by: bridge('lens-on-a-converter-as-it-is-set', lensOnConverter) },
   {
     by: bridge('objective-as-it-is-made-for', {
       gives: 'magnification',
@@ -215,7 +258,7 @@ export const lastly: readonly { readonly by: RouteFormula; readonly answers: rea
       evaluate: ({ objectiveMagnification }) => objectiveMagnification,
       says: 'On the length of tube that it is made for, an objective gives the magnification that stands on it.',
     }),
-    answers: ['magnification', 'field-width', 'field-height', 'effective-f-number'],
+    answers: ['magnification', 'field-width', 'field-height', 'effective-f-number', 'airy-diameter'],
   },
   {
     by: bridge('frames-by-their-step', {

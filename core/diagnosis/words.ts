@@ -13,6 +13,7 @@ const phrases: Readonly<Record<string, string>> = {
   'entrance-pupil': 'pupil, aperture diameter, hole',
   'entrance-pupil-distance': 'distance from the pupil, pupil distance',
   'pupil-magnification': 'pupil ratio, pupil factor, pupils',
+  'frame-fill': 'frame fill, share of the frame, share of the picture, of the frame, of the picture, fills',
   magnification: 'reproduction ratio, mag, image scale, scale, enlargement, life size, lifesize, life-size',
   'focus-magnification': 'own magnification, by itself, on its own, alone, lens alone, alone gives, native magnification, lens gives, closest focus gives, m0',
   extension: 'ring, rings, extension ring, extension rings, tube, tubes, extension tube, extension tubes, bellows, spacer, ext',

@@ -62,6 +62,13 @@ describe('numbers that mean a chain', () => {
     expect(queryOf('50 mm, 36 mm ring, 2x converter, +4 dpt close-up lens, f/8')).toBeUndefined();
   });
 
+  it('leave open where H of a lens turned round stands, so that the bench tells between what its answers lie', () => {
+    const lens = (text: string) => readState(`?${queryOf(text)!}`, readOwn).state.chain.at(-1)!;
+    expect(lens('28 mm reversed, register 44, ring 4, f/8').thing.part['front-principal-depth']).toBeUndefined();
+    expect(lens('28 mm reversed, register 44, ring 4, h 34, f/8').thing.part['front-principal-depth']).toBe(34);
+    expect(lens('28 mm reversed, register 44, ring 4, f/8').turned).toBe(true);
+  });
+
   it.each(['f/8', 'm 0.5, f/8', '24 MP', 'bananas', '50 mm', '50 mm, 2x converter'])(
     'are no chain where they do not say one: %s',
     (text) => {

@@ -47,12 +47,12 @@ function chainOf(given: Given, setUps: readonly string[]): Chain | undefined {
   const main = given['main-lens.focal-length'];
   const front = given['reversed-lens.focal-length'];
   if (main !== undefined && front !== undefined) {
-    const turned = lensOf({ 'focal-length': front, 'f-number': given['reversed-lens.f-number'] });
+    const turned = turnedLens({ 'focal-length': front, 'f-number': given['reversed-lens.f-number'] });
     const coupled = [
       lensOf({ 'focal-length': main, 'f-number': given['main-lens.f-number'] }),
       { thing: crateThing('coupling-ring') },
     ];
-    return [cameraOf(given, coupled[0]!), ...coupled, { ...turned, turned: true }];
+    return [cameraOf(given, coupled[0]!), ...coupled, turned];
   }
   const { extension, 'focal-length': focalLength, 'close-up-power': power, 'converter-factor': factor } = given;
   if (focalLength === undefined) return undefined;
@@ -85,7 +85,7 @@ function chainOf(given: Given, setUps: readonly string[]): Chain | undefined {
             glass: 'single',
           }),
         ];
-  const lens = lensOf({
+  const setLens = {
     ...given,
     // The glass of a close-up lens stands its seat before the rim, and its gap is counted from H to there.
     ...(power !== undefined && {
@@ -93,9 +93,10 @@ function chainOf(given: Given, setUps: readonly string[]): Chain | undefined {
     }),
     // With nothing between, what is said of the picture is what the lens does by itself.
     ...(extension === undefined && power === undefined && { 'focus-magnification': ownMagnification(given) }),
-  });
+  };
+  const lens = isReversed ? turnedLens(setLens) : lensOf(setLens);
   const behind = setUps.includes('ring behind the converter') ? [...ring, ...converter] : [...converter, ...ring];
-  return [cameraOf(given, lens), ...behind, isReversed ? { ...lens, turned: true } : lens, ...closeUp];
+  return [cameraOf(given, lens), ...behind, lens, ...closeUp];
 }
 
 /** *m₀* of a lens with nothing but perhaps a converter behind it: what is said of the picture is so many times larger. */
@@ -148,7 +149,15 @@ function cameraOf(given: Given, lens: Link): Link {
   });
 }
 
-function lensOf(given: { readonly [Name in QuantityName]?: number | undefined }): Link {
+type OfLens = { readonly [Name in QuantityName]?: number | undefined };
+
+/** A lens turned round. Nothing is usual for where its H stands, which decides the size: the bench tells between what that lies. */
+const turnedLens = (given: OfLens): Link => ({
+  ...lensOf(given, given['front-principal-depth'] === undefined),
+  turned: true,
+});
+
+function lensOf(given: OfLens, isDepthOpen = false): Link {
   const focalLength = given['focal-length']!;
   const fNumber = given['f-number'];
   const set = given['focus-magnification'] ?? 0;
@@ -157,7 +166,7 @@ function lensOf(given: { readonly [Name in QuantityName]?: number | undefined })
   // Who says at which f-number a lens is set says nothing of the widest that it has.
   const widest = given['max-aperture'] ?? (fNumber !== undefined && fNumber < 1 ? fNumber : undefined);
   // Its rim is not behind its flange: the mount of a short lens is taken to be as near to the sensor as it takes.
-  const register = Math.min(crateRegister, focalLength + separation + depth);
+  const register = isDepthOpen ? crateRegister : Math.min(crateRegister, focalLength + separation + depth);
   const part: NewPart = {
     kind: 'lens',
     name: `${printQuantity('focal-length', focalLength)} lens`,
@@ -169,7 +178,7 @@ function lensOf(given: { readonly [Name in QuantityName]?: number | undefined })
     iris: 'lens',
     'pupil-magnification': given['pupil-magnification'] ?? 1,
     'principal-separation': separation,
-    'front-principal-depth': depth,
+    ...(!isDepthOpen && { 'front-principal-depth': depth }),
     'register-distance': register,
   };
   return { ...own(part), focus: set, fNumber: fNumber ?? usualFNumber };

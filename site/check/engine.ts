@@ -1,5 +1,5 @@
 import type { Grounds } from '#core/diagnosis/diagnose.ts';
-import { bridges, lastly, setUps, unless, usual } from '#core/diagnosis/usual.ts';
+import { bridges, lastly, needs, setUps, unless, usual } from '#core/diagnosis/usual.ts';
 import type { ProblemFamily } from '#core/practice/family.ts';
 import { formulaTopics, type NamedFormula } from '#site/formula-topics.ts';
 
@@ -20,5 +20,6 @@ export const grounds: Grounds = {
 function withSetUp(named: NamedFormula) {
   const setUp = setUps[named.id];
   const not = unless[named.id];
-  return { ...named, ...(setUp !== undefined && { setUp }), ...(not && { unless: not }) };
+  const of = needs[named.id];
+  return { ...named, ...(setUp !== undefined && { setUp }), ...(not && { unless: not }), ...(of && { needs: of }) };
 }

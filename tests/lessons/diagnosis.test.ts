@@ -60,6 +60,12 @@ describe('an answer', () => {
     ['exposure-time', 1 / 128, { 'f-number': 16, luminance: 4096, 'reflected-light-constant': 12.5, iso: 100 }],
     ['crop-factor', 1.53, { 'sensor-width': 23.5 }],
     ['airy-diameter', 0.059, { magnification: 1, 'f-number': 22, 'pixel-pitch': 0.004 }],
+    // 10/(2 × 0.25); 2 log2 (16/4): 1:1 of the lens becomes 2:1, and 4 × (2 + 2).
+    ['effective-f-number', 20, { 'numerical-aperture': 0.25, 'objective-magnification': 10 }],
+    ['effective-f-number', 16, { 'converter-factor': 2, 'f-number': 4, 'focus-magnification': 1 }],
+    ['light-loss', 4, { 'converter-factor': 2, 'f-number': 4, 'focus-magnification': 1 }],
+    // 10 × 105/200, the tube length that is taken and said.
+    ['magnification', 5.25, { 'objective-magnification': 10, 'focal-length': 105 }],
   ])('is right by what everybody takes: %s %d', (asks, answer, given) => {
     expect(diagnosed(asks, answer, given)).toMatchObject({ verdict: 'right' });
     expect(diagnosed(asks, answer, given)).not.toHaveProperty('otherWay');
@@ -72,7 +78,6 @@ describe('an answer', () => {
   // What one would set for a detail of c is not what the lens is set to, and how near the subject is nobody has said.
   it.each<[QuantityName, number, Enquiry['given']]>([
     ['effective-f-number', 8, { 'converter-factor': 2, 'f-number': 4 }],
-    ['effective-f-number', 20, { 'numerical-aperture': 0.25, 'objective-magnification': 10 }],
     ['cutoff-frequency', 114, { 'f-number': 16, wavelength: 0.00055 }],
     ['effective-f-number', 16, { 'f-number': 8 }],
   ])('is not called wrong for a number that was not given: %s %d', (asks, answer, given) => {
@@ -101,7 +106,7 @@ describe('an answer', () => {
     ['centimetres for millimetres', 'working-distance', 11.944],
     ['another sensor', 'field-width', 23.5 / 0.72],
   ])('shows a slip: %s', (_, asks, answer) => {
-    const found = diagnosed(asks, answer);
+    const found = diagnosed(asks, answer, { ...ringAndLens, 'sensor-width': 36 });
     expect(found.verdict).toBe('slip');
     if (found.verdict === 'slip') expect(found.because).toMatch(/^[A-Z].*[.?]$/);
   });
@@ -121,6 +126,72 @@ describe('an answer', () => {
     expect(found.verdict).toBe('cannot');
     if (found.verdict === 'cannot') expect(found.missing.length).toBeGreaterThan(0);
     expect(diagnosed('magnification', 1, {}).verdict).toBe('cannot');
+  });
+
+  it('about a lens turned round cannot be told without where its H stands', () => {
+    // The lens of the reversed lesson: 44 + 4 + 34 are 2.93 times 28 mm.
+    const turned = { 'focal-length': 28, 'register-distance': 44, extension: 4 } as const;
+    const spoken = { setUps: ['reversed lens'] };
+    expect(diagnosed('magnification', 1.93, turned, spoken)).toMatchObject({
+      verdict: 'cannot',
+      missing: ['front-principal-depth'],
+    });
+    const known = { ...turned, 'front-principal-depth': 34 };
+    expect(diagnosed('magnification', 1.93, known, spoken).verdict).toBe('right');
+    // Room is counted from the flange, and whose register is not given.
+    expect(diagnosed('working-distance', 42.5, known, spoken).verdict).toBe('cannot');
+  });
+
+  it('of room cannot be called wrong while nobody says where H stands, if that can make it right', () => {
+    const room = (answer: number, given: Enquiry['given']) => diagnosed('working-distance', answer, given);
+    const macro = { 'focal-length': 100, magnification: 1 };
+    expect(room(200, macro).verdict).toBe('right');
+    expect(room(155, macro)).toMatchObject({ verdict: 'cannot', missing: ['front-principal-depth'], mayBeRight: true });
+    expect(room(155, { ...macro, 'front-principal-depth': 45 }).verdict).toBe('right');
+    expect(room(155, { ...macro, 'front-principal-depth': 20 }).verdict).toBe('off');
+    expect(room(250, macro).verdict).toBe('off');
+    expect(room(110, macro).verdict).not.toBe('cannot');
+  });
+
+  it.each([
+    [0.96, undefined, 'cannot'],
+    [0.96, 0.03, 'right'],
+    [0.96, 0.02, 'off'],
+    [0.64, undefined, 'right'],
+    [0.32, undefined, 'slip'],
+  ] as const)(
+    'of depth depends on a circle that is everybody’s own: %d mm with %s is %s',
+    (answer, circle, verdict) => {
+      const given = { magnification: 1, 'f-number': 8, 'sensor-width': 36 };
+      const all = circle === undefined ? given : { ...given, 'circle-of-confusion': circle };
+      expect(diagnosed('depth-of-field', answer, all).verdict).toBe(verdict);
+    },
+  );
+
+  it('for a flash far away is named as that where light is lost', () => {
+    // 18/11, and half of that: at 1:1 two stops are lost.
+    const flash = { 'guide-number': 18, 'f-number': 11, magnification: 1 };
+    expect(diagnosed('flash-distance', 18000 / 22, flash).verdict).toBe('right');
+    const far = diagnosed('flash-distance', 18000 / 11, flash);
+    expect(far).toMatchObject({ verdict: 'slip', slip: { id: 'loss-left-out' } });
+    const rung = { 'guide-number': 20, 'f-number': 8, 'focal-length': 50, extension: 50 };
+    expect(diagnosed('flash-distance', 2500, rung)).toMatchObject({ slip: { id: 'loss-left-out' } });
+  });
+
+  it('says that an f-number must be known where none is given', () => {
+    expect(diagnosed('effective-f-number', 16, { magnification: 1 })).toMatchObject({
+      verdict: 'cannot',
+      missing: ['f-number'],
+    });
+  });
+
+  it('that loses half as many stops counts a doubling of the f-number as one', () => {
+    const one = { value: 1, halfFigure: 0.5 };
+    const given = { magnification: 1, 'f-number': 8 };
+    expect(diagnose({ asks: 'light-loss', given, answer: one }, grounds)).toMatchObject({
+      verdict: 'slip',
+      slip: { id: 'effective-aperture/stops/f-numbers-as-stops' },
+    });
   });
 
   it('of a number that was given is that number', () => {
