@@ -8,7 +8,7 @@ import { root } from '#tests/support/run.ts';
 const files = ['lesson.mdx', 'bench.svelte.ts', 'problems.ts', 'stage.ts'];
 const folders = ['figures'];
 /** What a lesson draws with: parts, the layout behind them, their looks. */
-const figureFile = /\.(svelte|ts|css)$/;
+const figureFile = /\.(svelte|ts|css)$|^Definitions\.astro$/;
 
 function entries(slug: string, folder = '') {
   return readdirSync(join(root, 'lessons', slug, folder), { withFileTypes: true });
