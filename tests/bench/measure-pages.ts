@@ -42,7 +42,9 @@ export async function measurePages(wanted: readonly string[]): Promise<Omit<Resu
   for (const { page, lesson, weight } of pageResults) {
     if (!lesson || !weight.picture) continue;
     process.stdout.write(`pictures of /${page}\n`);
-    pictureResults.push(await picturePage(browser, address + page, page));
+    const measured = await picturePage(browser, address + page, page).catch((error: unknown) => String(error));
+    if (typeof measured === 'string') process.stdout.write(`  none came: ${measured.split('\n')[0]}\n`);
+    else pictureResults.push(measured);
   }
   const version = `Chromium ${browser.version()}`;
   await browser.close();

@@ -83,7 +83,13 @@ async function singleMovements(page: Page, slider: Locator): Promise<readonly nu
 export async function picturePage(browser: Browser, address: string, page: string): Promise<PicturePage> {
   const opened = await browser.newPage({ viewport: { width: 1280, height: 720 }, serviceWorkers: 'block' });
   await opened.addInitScript(countPictures);
-  await opened.goto(`${address}?sheet=picture`, { waitUntil: 'networkidle' });
+  await opened.goto(address, { waitUntil: 'networkidle' });
+  // Its sheet goes by another name in each lesson.
+  for (const tab of await opened.locator('.tabs button').all()) {
+    await tab.click();
+    await opened.waitForTimeout(300);
+    if ((await opened.locator('.picture-sheet, .picture').count()) > 0) break;
+  }
   await opened.waitForFunction(() => (window as unknown as Counted).picturesIn >= 2);
   await unfold(opened);
   const slider = opened.locator('input[type="range"]:not([disabled]):visible').first();
