@@ -97,6 +97,7 @@ export async function picturePage(browser: Browser, address: string, page: strin
   const { x, y, width } = await holdOf(slider);
   const hand = await handOn(opened);
   const toSketch = await singleMovements(opened, slider);
+  if (toSketch.length === 0) throw new Error('No sketch was seen: this slider moves no picture.');
   const before = (await countedIn(opened)).picturesIn;
 
   const path = join(tmpdir(), `main-thread-${process.pid}.json`);

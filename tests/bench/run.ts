@@ -35,10 +35,11 @@ if (core) {
 
 if (pages || paths.length > 0) {
   const results = { machine, ...(await measurePages(paths)) };
+  // First what took a quarter of an hour to measure, whatever becomes of the words about it.
+  if (paths.length === 0) await writeResult('pages.json', JSON.stringify(results));
   const text = report(results);
   process.stdout.write(`\n${text}`);
   if (paths.length === 0) {
     await writeResult('pages.md', text);
-    await writeResult('pages.json', JSON.stringify(results));
   } else process.stdout.write('\nOnly part of the pages was measured, so nothing was written.\n');
 }
