@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { lessonIn } from '#site/lesson/lesson.ts';
+import { ownParts } from '#site/state/own-parts.svelte.ts';
 import { kitOf } from './change.ts';
 import { kitIn } from './in-lesson.ts';
 import { keptKit } from './kept-kit.ts';
@@ -7,12 +8,16 @@ import { emptyKit, type NewPart } from './part.ts';
 
 // Other tests share what this page keeps.
 const button = document.createElement('button');
+const { load } = ownParts;
 beforeEach(() => {
+  // A lesson that searches chains may have been drawn before.
+  ownParts.load = undefined;
   button.dataset['exampleSwitch'] = '';
   document.body.append(button);
 });
 afterEach(() => {
   keptKit.write(emptyKit);
+  ownParts.load = load;
   button.remove();
 });
 
