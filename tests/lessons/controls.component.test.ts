@@ -1,3 +1,5 @@
+// Fetched at the first movement: here at once, for the tests may end before.
+import '#site/controls/formula/in-step.ts';
 import { fireEvent, render } from '@testing-library/svelte';
 import { tick } from 'svelte';
 import { afterEach, describe, expect, it } from 'vitest';
