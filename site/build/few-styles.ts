@@ -1,8 +1,7 @@
 import { createHash } from 'node:crypto';
 import { globSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import type { AstroIntegration } from 'astro';
+import { afterBuild } from './after-build.ts';
 import { filesNamed, reachable, type Built } from './reached.ts';
 import { rulesOf, sheetOf, usedRules, type Rule } from './style-rules.ts';
 
@@ -43,18 +42,7 @@ function inAll(pages: readonly Page[]): ReadonlySet<string> {
  * The build makes a style sheet for each piece of a script and names those of all lessons on each: two in three were for components that a page has
  * not, or came twice, and each was asked for by itself.
  */
-export function fewStyles(): AstroIntegration {
-  let base = '/';
-  return {
-    name: 'few-styles',
-    hooks: {
-      'astro:config:done': ({ config }) => {
-        base = config.base.endsWith('/') ? config.base : `${config.base}/`;
-      },
-      'astro:build:done': ({ dir }) => joinStyles({ folder: fileURLToPath(dir), base }),
-    },
-  };
-}
+export const fewStyles = () => afterBuild('few-styles', joinStyles);
 
 function joinStyles(built: Built): void {
   const parsed = new Map<string, Rule[]>();

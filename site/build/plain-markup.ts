@@ -1,7 +1,6 @@
 import { globSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import type { AstroIntegration } from 'astro';
+import { afterBuild } from './after-build.ts';
 import { withOwnHashes } from './own-hashes.ts';
 import { shortPath } from './short-path.ts';
 
@@ -32,17 +31,10 @@ const rounded = (decimals: number) => (number: string) => String(Number(Number(n
  * Astro integration: after the build, takes out of every page what no browser shows. Figures are drawn by the same code on the server and in the
  * page, to sixteen digits; in the page that costs nothing, over the wire it is a tenth of a lesson.
  */
-export function plainMarkup(): AstroIntegration {
-  return {
-    name: 'plain-markup',
-    hooks: {
-      'astro:build:done': ({ dir }) => {
-        const folder = fileURLToPath(dir);
-        for (const name of globSync('**/*.html', { cwd: folder })) {
-          const file = join(folder, name);
-          writeFileSync(file, withOwnHashes(roundedDrawings(withoutComments(readFileSync(file, 'utf8')))));
-        }
-      },
-    },
-  };
-}
+export const plainMarkup = () =>
+  afterBuild('plain-markup', ({ folder }) => {
+    for (const name of globSync('**/*.html', { cwd: folder })) {
+      const file = join(folder, name);
+      writeFileSync(file, withOwnHashes(roundedDrawings(withoutComments(readFileSync(file, 'utf8')))));
+    }
+  });

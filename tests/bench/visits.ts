@@ -1,11 +1,7 @@
 /** What first visits bring, request by request: for finding what to make lighter. */
-import { chromium } from '@playwright/test';
-import { builtBase } from '../support/built-base.ts';
-import { browserFlags, findBrowser } from '../support/find-browser.ts';
-import { listen } from '../support/listen.ts';
-import { staticServer } from '../support/static-server.ts';
-import { builtPages, dist, lessonPages } from './built.ts';
+import { builtPages, lessonPages } from './built.ts';
 import { firstVisit, type FirstVisit } from './first-visit.ts';
+import { onBuiltSite } from './on-built-site.ts';
 import { table } from './table.ts';
 
 const kinds = { HTML: 'Document', JavaScript: 'Script', CSS: 'Stylesheet', fonts: 'Font' };
@@ -24,16 +20,12 @@ function row({ received, total, requests }: FirstVisit): string[] {
  * First visits of the built lessons, a line each, in kilobytes; where *wanted* names parts of paths, of such pages, and below it every request of
  * theirs with its bytes.
  */
-export async function visits(wanted: readonly string[]): Promise<string> {
-  const base = builtBase();
+export function visits(wanted: readonly string[]): Promise<string> {
   const pages =
     wanted.length === 0
       ? lessonPages(builtPages())
       : builtPages().filter((page) => wanted.some((part) => page.includes(part)));
-  const server = staticServer(dist, base);
-  const address = `http://localhost:${await listen(server, 0)}${base}`;
-  const browser = await chromium.launch({ executablePath: await findBrowser(), args: [...browserFlags] });
-  try {
+  return onBuiltSite(async (browser, address) => {
     const found: [page: string, visit: FirstVisit][] = [];
     for (const page of pages) found.push([page, await firstVisit(browser, address + page)]);
     const all = table(
@@ -46,8 +38,5 @@ export async function visits(wanted: readonly string[]): Promise<string> {
       return `/${page}\n\n${table(['request', 'kind', 'bytes'], 2, rows)}`;
     });
     return [all, ...(wanted.length === 0 ? [] : requests), ''].join('\n\n');
-  } finally {
-    await browser.close();
-    server.close();
-  }
+  });
 }
