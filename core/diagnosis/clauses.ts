@@ -69,8 +69,8 @@ export const pixelUnits = /^(?:mp|mpx|megapixels?|px|pixels?)$/;
 const across = /^\s*(?:(?:across|along|on|over|in|of|wide|an?|the|sensor)\b\s*)+$/i;
 
 /** What an objective is made for comes next. */
-const design =
-  /\b(?:designed|made|meant|corrected|computed|calculated|built) for(?: use)?(?: with| on)?(?: an?| the)?\s*$/i;
+export const designedFor = String.raw`\b(?:designed|made|meant|corrected|computed|calculated|built) for`;
+const design = new RegExp(String.raw`${designedFor}(?: use)?(?: with| on)?(?: an?| the)?\s*$`, 'i');
 
 const set = /(?:\b(?:at|to)|@)\s*$/i;
 

@@ -1,6 +1,11 @@
 /** Numbers of things, in words. One is left out: “one frame” is a set-up, and one of anything needs no number. */
 const counts = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
 const count = counts.join('|');
+/** What a word of them counts; undefined of any other. */
+function countIn(word: string): number | undefined {
+  const at = counts.indexOf(word.toLowerCase());
+  return at < 0 ? undefined : at + 2;
+}
 const amount = String.raw`\d+(?:[.,]\d+)?`;
 const power = String.raw`\+?${amount} ?-?(?:dpt|d|dioptres?|diopters?)`;
 const rings = '(?:extension )?(?:rings|tubes)';
@@ -111,8 +116,7 @@ export function inNumbers(text: string): string {
     (all, [words, each]) =>
       all.replace(words, (...found) => {
         const { many, each: one } = found.at(-1) as Record<'many' | 'each', string>;
-        const often = counts.indexOf(many.toLowerCase()) + 2;
-        const times = often >= 2 ? often : Number.parseInt(many, 10);
+        const times = countIn(many) ?? Number.parseInt(many, 10);
         return Array<string>(times)
           .fill(`${one.replace('-', ' ')} ${each}`)
           .join(' and ');
@@ -127,8 +131,8 @@ export function inNumbers(text: string): string {
   );
   const inUnits = unitsInWords.reduce((all, [words, unit]) => all.replace(words, unit), powers);
   const asDigits = inUnits.replace(counted, (_, word: string, half?: string) => {
-    const whole = word.toLowerCase() === 'one' ? 1 : counts.indexOf(word.toLowerCase()) + 2;
-    return `${whole + (half ? 0.5 : 0)} `;
+    // The one word that is no count is “one”, of one and a half.
+    return `${(countIn(word) ?? 1) + (half ? 0.5 : 0)} `;
   });
   return sizesInWords
     .reduce((all, [words, size]) => all.replace(words, ` ${size} `), withLensApart(asDigits))

@@ -3,7 +3,7 @@ import { readQuantity, type Reading } from '#core/quantity/read.ts';
 import { tidied } from '#core/quantity/typed-number.ts';
 import { quantityOf, type QuantityName } from '#core/quantity/vocabulary.ts';
 import { addedToLens } from './added-to-lens.ts';
-import { clausesOf, pixelUnits, separators, turnedWords, type Clause } from './clauses.ts';
+import { clausesOf, designedFor, pixelUnits, separators, turnedWords, type Clause } from './clauses.ts';
 import { longestStatement } from './longest-statement.ts';
 import { byWriting, namedBy, speaksOfLight, wholePhrase } from './meanings.ts';
 import { inNumbers } from './spelled-out.ts';
@@ -314,7 +314,7 @@ function behindObjective(text: string, numbers: StatedNumber[]): void {
   if (one) numbers[at] = { ...one, quantity: 'focal-length', others: ['tube-focal-length'] };
 }
 
-const isMadeFor = /\b(?:designed|made|meant|corrected|computed|calculated|built) for\b|\bdesign\b/i;
+const isMadeFor = new RegExp(String.raw`${designedFor}\b|\bdesign\b`, 'i');
 
 /** Reads a number for a quantity; a bare one that is too small for the unit on screens is in the unit of books: c 0.03 is 0.03 mm. */
 function readInWords(quantity: QuantityName, { text, unit }: WrittenNumber): Reading {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { closeTo } from '#tests/support/close-to.ts';
+import { ownFifty as lens } from '#tests/support/own-parts.ts';
 import { lensOnCamera } from './answers.ts';
 import { kitOf } from './change.ts';
 import { crateKit } from './crate-kit.ts';
@@ -8,15 +9,6 @@ import { assumedLetters, isOneNumber, leanWords, rangeWords } from './range-word
 
 const plain = (text: string) => text.replaceAll('\u202f', ' ');
 const camera: NewPart = { kind: 'camera', name: 'A', 'sensor-width': 36, 'sensor-height': 24, 'register-distance': 44 };
-const lens: NewPart = {
-  kind: 'lens',
-  name: 'Fifty',
-  'focal-length': 50,
-  'max-aperture': 1.8,
-  'focus-magnification': 0.15,
-  focusing: 'whole',
-  iris: 'camera',
-};
 const asked = (kit: Kit, extension = 0) =>
   lensOnCamera(partsOf(kit, 'lens')[0]!, partsOf(kit, 'camera')[0]!, extension, kit);
 const answersOf = (kit: Kit, extension = 0) => {

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { lessonIn } from '#site/lesson/lesson.ts';
 import { ownParts } from '#site/state/own-parts.svelte.ts';
+import { ownCamera as camera } from '#tests/support/own-parts.ts';
 import { kitOf } from './change.ts';
 import { kitIn } from './in-lesson.ts';
 import { keptKit } from './kept-kit.ts';
@@ -33,13 +34,6 @@ const words = (slug: string, ...parts: readonly NewPart[]) => {
 
 it('the example is worked with one’s own kit wherever something of it can be chosen', () => {
   const paper: NewPart = { kind: 'light', name: 'Paper', 'source-size': 300 };
-  const camera: NewPart = {
-    kind: 'camera',
-    name: 'Mine',
-    'sensor-width': 36,
-    'sensor-height': 24,
-    'register-distance': 44,
-  };
   expect(words('size-of-light', paper)).toBe('Work it with my own kit');
   expect(words('extension', paper)).toBe('Work it with the figure’s numbers');
   expect(words('extension', camera)).toBe('Work it with my own kit');

@@ -3,18 +3,12 @@ import { requireKit } from '#core/rig/kit/require-kit.ts';
 import { searchSoundKit } from '#core/rig/kit/search-sound-kit.ts';
 import { cameraRow, kits } from '#site/state/kits.ts';
 import type { OwnParts } from '#site/state/own-parts.svelte.ts';
+import { ownCamera as camera } from '#tests/support/own-parts.ts';
 import { kitOf } from './change.ts';
 import { crateKit } from './crate-kit.ts';
 import { emptyKit, type NewPart } from './part.ts';
 import { mostChains, searchedParts } from './searched-parts.ts';
 
-const camera: NewPart = {
-  kind: 'camera',
-  name: 'Mine',
-  'sensor-width': 36,
-  'sensor-height': 24,
-  'register-distance': 44,
-};
 const lens: NewPart = {
   kind: 'lens',
   name: 'My 85',

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readChain, writeChain } from '#site/chain/chain-text.ts';
 import { firstChain } from '#site/chain/chain.ts';
 import type { OwnParts } from '#site/state/own-parts.svelte.ts';
+import { ownCamera as camera, ownFifty as lens } from '#tests/support/own-parts.ts';
 import { kitOf } from './change.ts';
 import type { NewPart } from './part.ts';
 import { searchedParts } from './searched-parts.ts';
@@ -18,23 +19,6 @@ const converter = (length: number, more: Partial<NewPart> = {}): NewPart => ({
 });
 const ring = (name: string, extension: number): NewPart => ({ kind: 'ring', name, extension, contacts: 'yes' });
 const plain = (parts: readonly NewPart[]) => namesApart(parts).map((name) => name.replaceAll('\u202f', ' '));
-
-const camera: NewPart = {
-  kind: 'camera',
-  name: 'Mine',
-  'sensor-width': 36,
-  'sensor-height': 24,
-  'register-distance': 44,
-};
-const lens: NewPart = {
-  kind: 'lens',
-  name: 'Fifty',
-  'focal-length': 50,
-  'max-aperture': 1.8,
-  'focus-magnification': 0.15,
-  focusing: 'whole',
-  iris: 'camera',
-};
 
 describe('parts of one name in a chain', () => {
   const twins = kitOf(camera, converter(40), converter(22), lens, { ...lens, 'max-aperture': 2.8 });

@@ -1,5 +1,3 @@
-// Fetched at the first movement: here at once, for the tests may end before.
-import '#site/controls/formula/in-step.ts';
 import { existsSync, globSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import fc from 'fast-check';
