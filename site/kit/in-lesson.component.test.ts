@@ -5,7 +5,7 @@ import { ownCamera as camera } from '#tests/support/own-parts.ts';
 import { kitOf } from './change.ts';
 import { kitIn } from './in-lesson.ts';
 import { keptKit } from './kept-kit.ts';
-import { emptyKit, type NewPart } from './part.ts';
+import type { NewPart } from './part.ts';
 
 // Other tests share what this page keeps.
 const button = document.createElement('button');
@@ -17,7 +17,8 @@ beforeEach(() => {
   document.body.append(button);
 });
 afterEach(() => {
-  keptKit.write(emptyKit);
+  // None is kept again: a lesson that is drawn later shall fetch none.
+  localStorage.removeItem('ring-and-ruler.kit');
   ownParts.load = load;
   button.remove();
 });
